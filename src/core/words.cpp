@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/words.hpp"
+
+#include <algorithm>
+#include <sstream>
+
+namespace shimwright {
+namespace {
+
+constexpr std::string_view no_break_space = "\u00a0";
+
+}  // namespace
+
+std::string_view trimmed(std::string_view text) {
+  constexpr std::string_view blanks = " \t\r\n";
+  for (;;) {
+    if (!text.empty() && blanks.find(text.front()) != std::string_view::npos)
+      text.remove_prefix(1);
+    else if (!text.empty() && blanks.find(text.back()) != std::string_view::npos)
+      text.remove_suffix(1);
+    else if (text.starts_with(no_break_space))
+      text.remove_prefix(no_break_space.size());
+    else if (text.ends_with(no_break_space))
+      text.remove_suffix(no_break_space.size());
+    else
+      return text;
+  }
+}
+
+std::string lower_case(std::string_view text) {
+  std::string lower(text);
+  std::ranges::transform(lower, lower.begin(), [](char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  });
+  return lower;
+}
+
+bool same_word(std::string_view a, std::string_view b) {
+  return lower_case(trimmed(a)) == lower_case(trimmed(b));
+}
+
+std::string text_of(double number) {
+  std::ostringstream text;
+  text.precision(12);
+  text << number;
+  return text.str();
+}
+
+}  // namespace shimwright
