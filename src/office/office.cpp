@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "office/office.hpp"
+
+#include <unistd.h>
+
+#include <com/sun/star/bridge/UnoUrlResolver.hpp>
+#include <com/sun/star/connection/NoConnectException.hpp>
+#include <com/sun/star/frame/XDesktop.hpp>
+#include <com/sun/star/lang/XMultiComponentFactory.hpp>
+#include <cppuhelper/bootstrap.hxx>
+#include <rtl/bootstrap.hxx>
+#include <stdexcept>
+#include <thread>
+#include <vector>
+
+namespace shimwright::office {
+namespace {
+
+namespace css = com::sun::star;
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
+
+// This process's own corner of UNO, from which the office's is reached. Without the description of
+// every type it would call into the void where the office hands it an interface.
+const Reference<css::uno::XComponentContext>& own_context() {
+  static const Reference<css::uno::XComponentContext> context = [] {
+    rtl::Bootstrap::set("URE_MORE_TYPES", to_office("<" + url_of(OFFICE_PROGRAM "/types") + ">*"));
+    return cppu::defaultBootstrap_InitialComponentContext(
+        to_office(url_of(OFFICE_PROGRAM "/unorc")));
+  }();
+  return context;
+}
+
+std::string new_pipe_name() {
+  static int count = 0;
+  return "shimwright-" + std::to_string(getpid()) + "-" + std::to_string(++count);
+}
+
+Reference<css::uno::XComponentContext> connect(const std::string& pipe, Process& office,
+                                               std::chrono::seconds patience) {
+  const auto resolver = css::bridge::UnoUrlResolver::create(own_context());
+  const rtl::OUString url = to_office("uno:pipe,name=" + pipe + ";urp;StarOffice.ComponentContext");
+  const auto deadline = std::chrono::steady_clock::now() + patience;
+  for (;;) {
+    try {
+      return Reference<css::uno::XComponentContext>(resolver->resolve(url), UNO_QUERY_THROW);
+    } catch (const css::connection::NoConnectException&) {
+      // not listening yet
+    }
+    if (const auto code = office.wait_for(std::chrono::milliseconds(50)))
+      throw std::runtime_error("LibreOffice ended at its start with code " + std::to_string(*code) +
+                               ": " + office.output());
+    if (std::chrono::steady_clock::now() > deadline)
+      throw std::runtime_error("LibreOffice did not answer in " + std::to_string(patience.count()) +
+                               " seconds: " + office.output());
+  }
+}
+
+}  // namespace
+
+Office::Office(const Settings& settings) : profile_(settings.locale) {
+  if (settings.extension) profile_.install(*settings.extension);
+  const std::string pipe = new_pipe_name();
+  std::vector<std::string> command{OFFICE_PROGRAM "/soffice",
+                                   "--norestore",
+                                   "--nologo",
+                                   "--nodefault",
+                                   "--nofirststartwizard",
+                                   profile_.argument(),
+                                   "--accept=pipe,name=" + pipe + ";urp;"};
+  auto environment = profile_.environment();
+  environment["DISPLAY"] = settings.display;
+  environment["WAYLAND_DISPLAY"] = "";
+  environment["DBUS_SESSION_BUS_ADDRESS"] = "";
+  if (settings.display.empty()) command.insert(command.begin() + 1, "--headless");
+  process_.emplace(command, environment, profile_.folder() / "office.log");
+  try {
+    context_ = connect(pipe, *process_, settings.patience);
+  } catch (const css::uno::Exception& failure) {
+    throw std::runtime_error("cannot reach LibreOffice: " + from_office(failure.Message) + ": " +
+                             process_->output());
+  }
+}
+
+Office::~Office() {
+  try {
+    Reference<css::frame::XDesktop>(desktop(), UNO_QUERY_THROW)->terminate();
+  } catch (...) {
+    // The connection breaks as the office ends, or it was dead already.
+  }
+  context_.clear();
+  process_->wait_for(std::chrono::seconds(10));
+  process_.reset();  // kills what is left, before the profile is removed
+}
+
+Reference<css::uno::XInterface> Office::service(std::string_view name) const {
+  Reference<css::uno::XInterface> made;
+  try {
+    made = context_->getServiceManager()->createInstanceWithContext(to_office(name), context_);
+  } catch (const css::uno::Exception& failure) {
+    throw std::runtime_error("LibreOffice could not make " + std::string(name) + ": " +
+                             from_office(failure.Message));
+  }
+  if (!made.is()) throw std::runtime_error("LibreOffice knows no " + std::string(name));
+  return made;
+}
+
+Reference<css::frame::XComponentLoader> Office::desktop() const {
+  return Reference<css::frame::XComponentLoader>(service("com.sun.star.frame.Desktop"),
+                                                 UNO_QUERY_THROW);
+}
+
+rtl::OUString to_office(std::string_view text) {
+  return rtl::OUString(text.data(), static_cast<sal_Int32>(text.size()), RTL_TEXTENCODING_UTF8);
+}
+
+std::string from_office(const rtl::OUString& text) {
+  const rtl::OString bytes = rtl::OUStringToOString(text, RTL_TEXTENCODING_UTF8);
+  return std::string(bytes.getStr(), static_cast<std::size_t>(bytes.getLength()));
+}
+
+}  // namespace shimwright::office

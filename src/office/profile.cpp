@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "office/profile.hpp"
+
+#include <stdlib.h>
+#include <unistd.h>
+
+#include <array>
+#include <fstream>
+#include <osl/file.hxx>
+#include <stdexcept>
+#include <string_view>
+#include <vector>
+
+#include "office/process.hpp"
+
+namespace shimwright::office {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr uid_t nobody = 65534;
+
+// Whether a user without rights of his own could reach the folder and write a folder he is given
+// in it: the package tool refuses to run as root.
+bool open_to_all(fs::path folder) {
+  for (folder = fs::canonical(folder);; folder = folder.parent_path()) {
+    if ((fs::status(folder).permissions() & fs::perms::others_exec) == fs::perms::none)
+      return false;
+    if (folder == folder.parent_path()) return true;
+  }
+}
+
+fs::path new_folder() {
+  fs::path base = fs::temp_directory_path();
+  if (getuid() == 0 && !open_to_all(base)) base = "/tmp";
+  std::string name = (base / "shimwright-XXXXXX").string();
+  if (mkdtemp(name.data()) == nullptr)
+    throw std::runtime_error("cannot make a temporary folder in " + base.string());
+  return name;
+}
+
+void give_to(uid_t user, const fs::path& folder) {
+  const auto change = [&](const fs::path& path) {
+    if (lchown(path.c_str(), user, user) != 0)
+      throw std::runtime_error("cannot change the owner of " + path.string());
+  };
+  change(folder);
+  for (const auto& entry : fs::recursive_directory_iterator(folder)) change(entry.path());
+}
+
+void write_settings(const fs::path& file, const std::string& locale) {
+  struct Setting {
+    std::string_view path;
+    std::string_view name;
+    std::string_view value;
+  };
+  const std::array settings{
+      Setting{"/org.openoffice.Setup/L10N", "ooSetupSystemLocale", locale},
+      Setting{"/org.openoffice.Setup/L10N", "ooLocale", locale},
+      Setting{"/org.openoffice.Setup/Office", "ooSetupInstCompleted", "true"},
+      Setting{"/org.openoffice.Setup/Office", "LastCompatibilityCheckID", "none"},
+      // A version and dates far ahead: no bar about news, donations or joining in.
+      Setting{"/org.openoffice.Setup/Product", "ooSetupLastVersion", "99.9"},
+      Setting{"/org.openoffice.Setup/Product", "LastTimeDonateShown", "9000000000"},
+      Setting{"/org.openoffice.Setup/Product", "LastTimeGetInvolvedShown", "9000000000"},
+      Setting{"/org.openoffice.Office.Common/Misc", "FirstRun", "false"},
+      Setting{"/org.openoffice.Office.Common/Misc", "ShowTipOfTheDay", "false"},
+      Setting{"/org.openoffice.Office.Common/Misc", "PerformFileExtCheck", "false"},
+      Setting{"/org.openoffice.Office.Common/Save/Document", "WarnAlienFormat", "false"},
+      Setting{"/org.openoffice.Office.Recovery/AutoSave", "Enabled", "false"},
+  };
+  std::ofstream xml(file);
+  xml << R"(<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
+)";
+  for (const Setting& setting : settings)
+    xml << "<item oor:path=\"" << setting.path << "\"><prop oor:name=\"" << setting.name
+        << "\" oor:op=\"fuse\"><value>" << setting.value << "</value></prop></item>\n";
+  xml << "</oor:items>\n";
+  xml.close();
+  if (!xml) throw std::runtime_error("cannot write " + file.string());
+}
+
+}  // namespace
+
+Profile::Profile(const std::string& locale) : folder_(new_folder()) {
+  try {
+    fs::permissions(folder_, fs::perms(0755));
+    fs::create_directories(folder_ / "profile/user");
+    fs::create_directories(folder_ / "home");
+    write_settings(folder_ / "profile/user/registrymodifications.xcu", locale);
+  } catch (...) {
+    std::error_code ignored;
+    fs::remove_all(folder_, ignored);
+    throw;
+  }
+}
+
+Profile::~Profile() {
+  std::error_code ignored;
+  fs::remove_all(folder_, ignored);
+}
+
+void Profile::install(const fs::path& extension) {
+  if (!fs::exists(extension))
+    throw std::runtime_error("the extension " + extension.string() + " does not exist");
+  const fs::path package = folder_ / extension.filename();
+  fs::copy_file(extension, package, fs::copy_options::overwrite_existing);
+  std::vector<std::string> command{OFFICE_PROGRAM "/unopkg", "add", "-f", "-s", argument(),
+                                   package.string()};
+  const bool root = getuid() == 0;
+  if (root) {
+    give_to(nobody, folder_);
+    command.insert(command.begin(),
+                   {"setpriv", "--reuid=65534", "--regid=65534", "--clear-groups"});
+  }
+  Process unopkg(command, environment(), folder_ / "unopkg.log");
+  const auto code = unopkg.wait_for(std::chrono::minutes(2));
+  if (root && code) give_to(getuid(), folder_);
+  if (code != 0)
+    throw std::runtime_error("the package tool would not install " + extension.string() + ": " +
+                             (code ? unopkg.output() : "no answer in two minutes"));
+}
+
+std::string Profile::argument() const {
+  return "-env:UserInstallation=" + url_of(folder_ / "profile");
+}
+
+std::map<std::string, std::string> Profile::environment() const {
+  return {{"HOME", (folder_ / "home").string()},
+          {"XDG_CONFIG_HOME", ""},
+          {"XDG_CACHE_HOME", ""},
+          {"XDG_RUNTIME_DIR", ""},
+          {"LC_ALL", "C.UTF-8"}};
+}
+
+std::string url_of(const fs::path& path) {
+  const std::string text = fs::absolute(path).lexically_normal().string();
+  rtl::OUString url;
+  osl::FileBase::getFileURLFromSystemPath(
+      rtl::OStringToOUString(rtl::OString(text.c_str()), RTL_TEXTENCODING_UTF8), url);
+  return rtl::OUStringToOString(url, RTL_TEXTENCODING_UTF8).getStr();
+}
+
+}  // namespace shimwright::office
