@@ -94,7 +94,7 @@ std::optional<Length> length_written(std::string_view text, Unit bare) {
 std::string text_of(Length length) {
   std::string digits = std::to_string(abs(length).nanometres());
   if (digits.size() < 7) digits.insert(0, 7 - digits.size(), '0');
-  digits.insert(digits.size() - 6, ".");
+  digits.insert(digits.size() - 6, 1, '.');
   while (digits.ends_with('0') && digits.size() - digits.find('.') > 3) digits.pop_back();
   return (length < Length() ? "-" : "") + digits + " mm";
 }
