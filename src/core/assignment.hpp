@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Assigning every row a place, all together at least cost, where a place may take several rows
+// and not every row may go everywhere. Rows are the valves, places the sizes of shims to be had.
+//
+//   const std::vector<std::size_t> room{1, 2};  // two places
+//   const auto places = cheapest_assignment<int>(3, room, [](std::size_t row, auto&& offer) {
+//     offer(0, 5);                              // row may go to place 0 at cost 5
+//     if (row != 1) offer(1, 7);
+//   });                                         // {1, 0, 1}
+//
+// Method: successive shortest paths with prices kept on the places (Jonker & Volgenant 1987,
+// Computing 38:325-340, for places of one row each; Ahuja, Magnanti & Orlin 1993, Network Flows,
+// 9.7 and 12.4). Rows come in one by one; each looks by Dijkstra's search, over costs less prices,
+// for the cheapest chain of rows moving on that ends in a free place.
+#pragma once
+
+#include <algorithm>
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <utility>
+#include <vector>
+
+namespace shimwright {
+
+// The place of each row, at the least sum of costs; empty where not all rows can be placed.
+// `Cost` is any ordered group: Cost{} is zero, with +, - and <=> that sums keep; costs may be
+// negative, and sums of `rows` costs must fit. `choices(row, offer)` calls offer(place, cost) for
+// each place open to the row, the same each time. The same question gets the same answer; between
+// equal places for one row the first offered is taken.
+template <typename Cost, typename Choices>
+std::optional<std::vector<std::size_t>> cheapest_assignment(std::size_t rows,
+                                                            std::span<const std::size_t> room,
+                                                            const Choices& choices) {
+  struct Place {
+    std::vector<std::size_t> taken_by;
+    Cost price{};           // never above zero; zero while there is room left
+    Cost distance{};        // in the present search, from the new row
+    std::size_t reached{};  // the last search that came here
+    std::size_t left{};     // the last search that went on from here
+    std::size_t via{};      // the row that would move here
+    Cost via_cost{};        // what it would cost here
+  };
+  struct Step {
+    Cost distance;
+    std::size_t place;
+  };
+  // For std's heaps, which keep the greatest on top: the nearest place is wanted there.
+  const auto farther = [](const Step& a, const Step& b) {
+    return a.distance != b.distance ? a.distance > b.distance : a.place > b.place;
+  };
+  constexpr auto nowhere = static_cast<std::size_t>(-1);
+
+  std::vector<Place> places(room.size());
+  std::vector<std::size_t> place_of(rows, nowhere);
+  std::vector<Cost> cost_of(rows);
+  std::vector<Step> heap;
+  std::vector<std::size_t> passed;
+
+  for (std::size_t row = 0; row < rows; ++row) {
+    const std::size_t search = row + 1;
+    std::optional<Cost> bound;  // distance of the nearest free place seen
+    heap.clear();
+    passed.clear();
+    const auto look_from = [&](std::size_t mover, const Cost& start) {
+      choices(mover, [&](std::size_t to, const Cost& cost) {
+        Place& place = places[to];
+        if (place.left == search) return;
+        const Cost distance = start + (cost - place.price);
+        if (bound && distance >= *bound) return;
+        if (place.reached == search && distance >= place.distance) return;
+        if (place.taken_by.size() < room[to])
+          bound = distance;
+        else if (room[to] == 0)
+          return;
+        place.reached = search;
+        place.distance = distance;
+        place.via = mover;
+        place.via_cost = cost;
+        heap.push_back({distance, to});
+        std::push_heap(heap.begin(), heap.end(), farther);
+      });
+    };
+
+    look_from(row, Cost{});
+    std::size_t end = nowhere;
+    while (!heap.empty()) {
+      const auto [distance, at] = heap.front();
+      std::pop_heap(heap.begin(), heap.end(), farther);
+      heap.pop_back();
+      Place& place = places[at];
+      if (place.left == search || distance != place.distance) continue;  // since found nearer
+      if (place.taken_by.size() < room[at]) {
+        end = at;
+        break;
+      }
+      place.left = search;
+      passed.push_back(at);
+      for (const std::size_t mover : place.taken_by)
+        look_from(mover, distance + (place.price - cost_of[mover]));
+    }
+    if (end == nowhere) return std::nullopt;
+
+    // Prices fall by what each passed place lies nearer than the end, so that on every chain that
+    // may still move the costs less prices stay at or above zero.
+    for (const std::size_t at : passed)
+      places[at].price = places[at].price + (places[at].distance - places[end].distance);
+    for (std::size_t to = end; to != nowhere;) {
+      const std::size_t mover = places[to].via;
+      const std::size_t before = place_of[mover];
+      places[to].taken_by.push_back(mover);
+      place_of[mover] = to;
+      cost_of[mover] = places[to].via_cost;
+      if (before != nowhere) std::erase(places[before].taken_by, mover);
+      to = before;
+    }
+  }
+  return place_of;
+}
+
+}  // namespace shimwright
