@@ -111,13 +111,4 @@ Reference<css::frame::XComponentLoader> Office::desktop() const {
                                                  UNO_QUERY_THROW);
 }
 
-rtl::OUString to_office(std::string_view text) {
-  return rtl::OUString(text.data(), static_cast<sal_Int32>(text.size()), RTL_TEXTENCODING_UTF8);
-}
-
-std::string from_office(const rtl::OUString& text) {
-  const rtl::OString bytes = rtl::OUStringToOString(text, RTL_TEXTENCODING_UTF8);
-  return std::string(bytes.getStr(), static_cast<std::size_t>(bytes.getLength()));
-}
-
 }  // namespace shimwright::office

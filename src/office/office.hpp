@@ -17,6 +17,7 @@
 
 #include "office/process.hpp"
 #include "office/profile.hpp"
+#include "office/text.hpp"
 
 namespace shimwright::office {
 
@@ -56,9 +57,5 @@ class Office {
   std::optional<Process> process_;
   com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext> context_;
 };
-
-// Texts across the border, UTF-8 on our side.
-rtl::OUString to_office(std::string_view text);
-std::string from_office(const rtl::OUString& text);
 
 }  // namespace shimwright::office

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "cells/decode.hpp"
+
+#include <com/sun/star/uno/Sequence.hxx>
+
+#include "core/words.hpp"
+#include "office/text.hpp"
+
+namespace shimwright::cells {
+namespace {
+
+using com::sun::star::uno::Sequence;
+
+Entry entry_of(const Any& value, std::string_view name) {
+  if (!value.hasValue()) return {};
+  if (bool yes = false; value >>= yes) return yes ? 1.0 : 0.0;
+  if (double number = 0; value >>= number) return number;
+  if (rtl::OUString text; value >>= text) {
+    std::string plain = office::from_office(text);
+    if (trimmed(plain).empty()) return {};
+    return plain;
+  }
+  throw BadInput(std::string(name) + " is neither a number nor a text");
+}
+
+std::optional<double> number_in(const Entry& entry) {
+  if (const double* number = std::get_if<double>(&entry)) return *number;
+  return std::nullopt;
+}
+
+std::optional<Length> length_in(const Entry& entry) {
+  const auto number = number_in(entry);
+  return number ? std::optional(Length::of(*number)) : std::nullopt;
+}
+
+std::optional<Length> size_in(const Entry& entry) {
+  const auto found = length_in(entry);
+  return found == Length() ? std::nullopt : found;
+}
+
+std::optional<Entry> entry_in(const Entry& entry) {
+  return std::holds_alternative<std::monostate>(entry) ? std::nullopt : std::optional(entry);
+}
+
+// What a cell says as text; a zero is a blank one.
+std::optional<std::string> text_in(const Entry& entry) {
+  if (const std::string* text = std::get_if<std::string>(&entry))
+    return std::string(trimmed(*text));
+  const auto number = number_in(entry);
+  return number && *number != 0 ? std::optional(shimwright::text_of(*number)) : std::nullopt;
+}
+
+std::optional<MarkScheme> mark_scheme_in(const Entry& entry) {
+  const auto text = text_in(entry);
+  return text ? std::optional(mark_scheme_named(*text)) : std::nullopt;
+}
+
+std::optional<Unit> unit_in(const Entry& entry) {
+  const auto text = text_in(entry);
+  if (!text) return std::nullopt;
+  const auto found = unit_named(*text);
+  if (!found) throw BadInput("'" + *text + "' is unknown: use mm, in, thou or um");
+  return found;
+}
+
+std::string counted(std::size_t count, std::string_view thing) {
+  return std::to_string(count) + " " + std::string(thing) + (count == 1 ? "" : "s");
+}
+
+}  // namespace
+
+std::string text_of(const Shape& shape) {
+  return counted(shape.rows, "row") + " by " + counted(shape.columns, "column");
+}
+
+Argument::Argument(std::string_view name, const Any& value)
+    : name_(name), left_out_(!value.hasValue()) {
+  Sequence<Sequence<Any>> range;
+  if (!(value >>= range)) {
+    table_.push_back({entry_of(value, name)});
+    return;
+  }
+  for (const Sequence<Any>& cells : range) {
+    auto& row = table_.emplace_back();
+    for (const Any& cell : cells) row.push_back(entry_of(cell, name));
+    if (row.empty() || row.size() != table_.front().size())
+      throw BadInput(name_ + " is a range whose rows are not of one length");
+  }
+  if (table_.empty()) throw BadInput(name_ + " is a range without cells");
+}
+
+Shape Argument::shape() const { return {table_.size(), table_.front().size()}; }
+
+EntryTable Argument::table() const {
+  const bool blank = shape().single() && !text_in(table_[0][0]);
+  return blank ? EntryTable() : table_;
+}
+
+Argument&& Argument::needed() && {
+  if (left_out_) throw BadInput("the argument " + name_ + " is missing");
+  return std::move(*this);
+}
+
+Values<Length> length(std::string_view name, const Any& value) {
+  return {Argument(name, value).needed(), length_in};
+}
+
+Values<Length> length_or(std::string_view name, const Any& value, Length fallback) {
+  return {Argument(name, value), length_in, fallback};
+}
+
+Values<Length> size(std::string_view name, const Any& value) {
+  return {Argument(name, value).needed(), size_in};
+}
+
+Values<double> number_or(std::string_view name, const Any& value, double fallback) {
+  return {Argument(name, value), number_in, fallback};
+}
+
+Values<Entry> entry(std::string_view name, const Any& value) {
+  return {Argument(name, value).needed(), entry_in};
+}
+
+Values<std::string> mark(std::string_view name, const Any& value) {
+  return {Argument(name, value).needed(), text_in};
+}
+
+Values<MarkScheme> mark_scheme(Argument argument) {
+  return {std::move(argument), mark_scheme_in, MarkScheme::automatic};
+}
+
+Values<Unit> unit(std::string_view name, const Any& value) {
+  return {Argument(name, value), unit_in, Unit::mm};
+}
+
+Maybe<Length> maybe_length(std::string_view name, const Any& value) {
+  return {length(name, value)};
+}
+
+Maybe<Length> maybe_size(std::string_view name, const Any& value) { return {size(name, value)}; }
+
+Maybe<Length> optional_size(std::string_view name, const Any& value) {
+  return {{Argument(name, value), size_in}};
+}
+
+std::vector<Length> sizes(std::string_view name, const Any& value) {
+  const auto range = size(name, value);
+  const Shape shape = range.argument.shape();
+  std::vector<Length> found;
+  for (std::size_t row = 0; row < shape.rows; ++row)
+    for (std::size_t column = 0; column < shape.columns; ++column)
+      if (const auto one = range.element(row, column)) found.push_back(*one);
+  return found;
+}
+
+MarkTable mark_table(const Argument& argument) {
+  MarkTable found;
+  for (std::size_t row = 0; row < argument.shape().rows; ++row) {
+    const auto own_mark = text_in(argument.at(row, 0));
+    const auto thickness = size_in(argument.at(row, 1));
+    if (own_mark && thickness) found.emplace_back(*own_mark, *thickness);
+  }
+  return found;
+}
+
+EntryTable table(std::string_view name, const Any& value) {
+  return Argument(name, value).needed().table();
+}
+
+EntryTable optional_table(std::string_view name, const Any& value) {
+  return Argument(name, value).table();
+}
+
+std::string word(std::string_view name, const Any& value) {
+  return Values<std::string>{Argument(name, value), text_in}.single().value_or("");
+}
+
+}  // namespace shimwright::cells

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "cells/tables.hpp"
+
+#include <string>
+
+#include "cells/encode.hpp"
+#include "core/plan.hpp"
+
+namespace shimwright::cells {
+namespace {
+
+using com::sun::star::uno::Any;
+
+Entry entry_of(std::string_view text) { return std::string(text); }
+Entry entry_of(std::int64_t count) { return static_cast<double>(count); }
+Entry entry_of(Length length) { return length.mm(); }
+Entry entry_of(Money money) { return money.amount(); }
+
+template <class T>
+Entry entry_of(const std::optional<T>& value) {
+  return value ? entry_of(*value) : Entry();
+}
+
+std::vector<Entry> row_of(const Valve& valve, const PlanLine& line,
+                          const std::vector<Valve>& valves) {
+  return {entry_of(valve.name),
+          entry_of(word_for(line.action)),
+          entry_of(line.from ? valves[*line.from].name : std::string()),
+          entry_of(line.size),
+          entry_of(line.after),
+          entry_of(word_for(line.state)),
+          entry_of(line.margin),
+          entry_of(line.cost)};
+}
+
+// A blank row among the valves keeps its place.
+std::vector<Entry> blank_row() {
+  const Entry text = std::string();
+  return {text, text, text, Entry(), Entry(), text, Entry(), Entry()};
+}
+
+}  // namespace
+
+Any plan_table(const Entries& entries, std::string_view part) {
+  const PlanQuestion& question = sound_question(entries);
+  const Plan plan = best_plan(question);
+  EntryTable rows;
+  for (const auto& valve : entries.valve_rows)
+    rows.push_back(valve ? row_of(question.valves[*valve], plan.lines[*valve], question.valves)
+                         : blank_row());
+  return table_result({{"valve", Column::text},
+                       {"action", Column::text},
+                       {"from", Column::text},
+                       {"size", Column::number},
+                       {"after", Column::number},
+                       {"state", Column::text},
+                       {"margin", Column::number},
+                       {"cost", Column::number}},
+                      rows, part);
+}
+
+Any order_table(const Entries& entries, std::string_view part) {
+  EntryTable rows;
+  for (const Purchase& bought : best_plan(sound_question(entries)).order)
+    rows.push_back({entry_of(bought.series), entry_of(bought.size), entry_of(bought.count),
+                    entry_of(bought.price), entry_of(bought.count * bought.price)});
+  return table_result({{"series", Column::text},
+                       {"size", Column::number},
+                       {"count", Column::number},
+                       {"price", Column::number},
+                       {"cost", Column::number}},
+                      rows, part);
+}
+
+Any surplus_table(const Entries& entries, std::string_view part) {
+  EntryTable rows;
+  for (const Leftover& left : best_plan(sound_question(entries)).surplus)
+    rows.push_back({entry_of(left.series), entry_of(left.size), entry_of(left.count)});
+  return table_result(
+      {{"series", Column::text}, {"size", Column::number}, {"count", Column::number}}, rows, part);
+}
+
+Any check_table(const Entries& entries, std::string_view part) {
+  EntryTable rows;
+  for (const Trouble& trouble : entries.troubles)
+    rows.push_back({entry_of(trouble.table),
+                    trouble.row == 0 ? Entry() : entry_of(static_cast<std::int64_t>(trouble.row)),
+                    entry_of(trouble.column), entry_of(trouble.words)});
+  if (rows.empty()) rows.push_back({Entry(), Entry(), Entry(), entry_of("nothing found")});
+  return table_result({{"table", Column::text},
+                       {"row", Column::number},
+                       {"column", Column::text},
+                       {"trouble", Column::text}},
+                      rows, part);
+}
+
+}  // namespace shimwright::cells

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The answers that are tables, laid out in columns. `part` names the one column wanted; empty
+// text: the whole table. Each throws BadInput where the entries cannot be planned with.
+#pragma once
+
+#include <com/sun/star/uno/Any.hxx>
+#include <string_view>
+
+#include "core/entries.hpp"
+
+namespace shimwright::cells {
+
+com::sun::star::uno::Any plan_table(const Entries& entries, std::string_view part);
+com::sun::star::uno::Any order_table(const Entries& entries, std::string_view part);
+com::sun::star::uno::Any surplus_table(const Entries& entries, std::string_view part);
+com::sun::star::uno::Any check_table(const Entries& entries, std::string_view part);
+
+}  // namespace shimwright::cells
