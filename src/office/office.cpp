@@ -25,7 +25,8 @@ using css::uno::UNO_QUERY_THROW;
 // every type it would call into the void where the office hands it an interface.
 const Reference<css::uno::XComponentContext>& own_context() {
   static const Reference<css::uno::XComponentContext> context = [] {
-    rtl::Bootstrap::set("URE_MORE_TYPES", to_office("<" + url_of(OFFICE_PROGRAM "/types") + ">*"));
+    const std::string types = url_of(OFFICE_PROGRAM "/types");
+    rtl::Bootstrap::set("URE_MORE_TYPES", to_office("<" + types + ">*"));
     return cppu::defaultBootstrap_InitialComponentContext(
         to_office(url_of(OFFICE_PROGRAM "/unorc")));
   }();
