@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/entry_row.hpp"
+
+#include <algorithm>
+#include <variant>
+
+#include "core/bad_input.hpp"
+#include "core/words.hpp"
+
+namespace shimwright {
+namespace {
+
+bool is_number(const Entry& entry) { return std::holds_alternative<double>(entry); }
+
+bool reads_as_length(const std::string& text) {
+  try {
+    return length_written(text).has_value();
+  } catch (const BadInput&) {
+    return true;  // one that cannot be, but a length
+  }
+}
+
+}  // namespace
+
+bool is_blank(const Entry& entry) {
+  const auto* text = std::get_if<std::string>(&entry);
+  return std::holds_alternative<std::monostate>(entry) || (text && trimmed(*text).empty());
+}
+
+std::string word_in(const Entry& entry) {
+  if (const auto* number = std::get_if<double>(&entry)) return text_of(*number);
+  if (const auto* text = std::get_if<std::string>(&entry)) return std::string(trimmed(*text));
+  return {};
+}
+
+std::string shortened(std::string_view text) {
+  constexpr std::size_t longest = 60;
+  if (text.size() <= longest) return std::string(text);
+  std::size_t end = longest;  // not through the middle of a UTF-8 character
+  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
+  return std::string(text.substr(0, end)) + "\u2026";
+}
+
+std::string quoted(std::string_view text) { return '"' + shortened(text) + '"'; }
+
+std::string listed(std::span<const std::string> names) {
+  std::string list;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (i > 0) list += i + 1 == names.size() ? " and " : ", ";
+    list += names[i];
+  }
+  return list;
+}
+
+const Entry& EntryRow::at(std::size_t column) const {
+  static const Entry nothing;
+  return column < cells_.size() ? cells_[column] : nothing;
+}
+
+bool EntryRow::all_blank() const { return std::ranges::all_of(cells_, is_blank); }
+
+bool EntryRow::looks_like_header() const {
+  // A first row with numbers, or with a length typed as text, is no header: taking it for one
+  // would drop a valve without a word.
+  if (!layout_.key) return false;
+  const std::string key = word_at(*layout_.key);
+  return !key.empty() && std::ranges::none_of(cells_, is_number) && !reads_as_length(key);
+}
+
+std::optional<double> EntryRow::number_at(std::size_t column) {
+  if (const auto* number = std::get_if<double>(&at(column))) return *number;
+  if (!is_blank(at(column)))
+    note(column, quoted(word_at(column)) + " where " + std::string(layout_.columns[column].due) +
+                     " is due: counted as not given");
+  return std::nullopt;
+}
+
+GivenLength EntryRow::length_at(std::size_t column, Zero zero) {
+  const auto number = number_at(column);
+  if (!number) return {};
+  const std::string the(layout_.columns[column].the);
+  try {
+    const Length length = Length::of(*number);
+    if (length == Length() && zero == Zero::not_given) return {};
+    if (length >= Length()) return {length, true};
+    grave(column, the + ", " + text_of(length) + ", is negative");
+  } catch (const BadInput& bad) {
+    grave(column, the + " cannot be: " + bad.what());
+  }
+  return {std::nullopt, true};
+}
+
+void EntryRow::add(std::size_t column, const std::string& words, bool grave) {
+  troubles_.push_back({std::string(layout_.table), number_,
+                       std::string(layout_.columns[column].name), subject_ + words, grave});
+}
+
+}  // namespace shimwright

@@ -1,0 +1,564 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/entries.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <limits>
+#include <random>
+#include <set>
+#include <string>
+#include <tuple>
+#include <vector>
+
+#include "core/bad_input.hpp"
+#include "core/choice.hpp"
+#include "core/words.hpp"
+
+namespace shimwright {
+namespace {
+
+using Cells = std::vector<Entry>;
+
+const Entry blank;
+const Cells valves_header{"valve", "series", "clearance", "shim", "min", "max"};
+const Cells shims_header{"kind", "series", "size", "count", "price"};
+
+Cells sound_valve(const std::string& name) { return {name, "A", 0.12, 2.75, 0.16, 0.20}; }
+
+std::string told(const Trouble& trouble) {
+  return trouble.table + "|" + std::to_string(trouble.row) + "|" + trouble.column + "|" +
+         trouble.words + (trouble.grave ? "|grave" : "|note");
+}
+
+std::vector<std::string> told(const Entries& entries) {
+  std::vector<std::string> all;
+  for (const Trouble& trouble : entries.troubles) all.push_back(told(trouble));
+  return all;
+}
+
+using Told = std::vector<std::string>;
+
+Told troubles_of_valve(const Cells& row) { return told(read_entries({row}, {}, {})); }
+
+// One row of shims beside a sound valve of series A.
+Told troubles_of_shim(const Cells& row) {
+  return told(read_entries({sound_valve("V")}, {row}, {}));
+}
+
+Told troubles_of_rule(const Cells& row) { return told(read_entries({}, {}, {row})); }
+
+TEST(Entries, sound_tables_make_a_question_without_trouble) {
+  const Entries entries =
+      read_entries({valves_header,
+                    {"1 inlet", "A", 0.12, 2.75, 0.16, 0.20},
+                    {"2 inlet", "a ", blank, 2.80, 0.16, 0.20},
+                    {"3 inlet", 9.5, 0.0, 2.70, 0.16, 0.20, 0.18, 0.01, "yes"}},
+                   {shims_header,
+                    {"spare", "A", 2.70, blank, blank},
+                    {"Sale", "A", 2.65, blank, 4.5},
+                    {"sale", 9.5, 2.60, 3.0, 4.25}},
+                   {{"touch good", "yes"}, {"work", 2.5}, {"doubt", "no"}, {"first", "aim"}});
+  EXPECT_EQ(told(entries), Told());
+  const PlanQuestion& question = sound_question(entries);
+  ASSERT_EQ(question.valves.size(), 3U);
+  const Valve& first = question.valves[0];
+  EXPECT_EQ(first.name, "1 inlet");
+  EXPECT_EQ(first.series, "A");
+  EXPECT_EQ(first.clearance, 0.12_mm);
+  EXPECT_EQ(first.shim, 2.75_mm);
+  EXPECT_EQ(first.limits.min, 0.16_mm);
+  EXPECT_EQ(first.limits.max, 0.20_mm);
+  EXPECT_EQ(first.aim, 0.19_mm) << "the default bias of 0.75";
+  EXPECT_EQ(first.doubt, Length());
+  EXPECT_FALSE(first.locked);
+  EXPECT_EQ(question.valves[1].series, "A") << "one spelling for one series";
+  EXPECT_EQ(question.valves[1].clearance, std::nullopt);
+  const Valve& third = question.valves[2];
+  EXPECT_EQ(third.series, "9.5");
+  EXPECT_EQ(third.clearance, Length()) << "zero is a reading: no blade goes";
+  EXPECT_EQ(third.aim, 0.18_mm);
+  EXPECT_EQ(third.doubt, 0.01_mm);
+  EXPECT_TRUE(third.locked);
+
+  ASSERT_EQ(question.stock.size(), 3U);
+  EXPECT_EQ(question.stock[0].kind, Stock::Kind::spare);
+  EXPECT_EQ(question.stock[0].size, 2.70_mm);
+  EXPECT_EQ(question.stock[0].count, std::nullopt);
+  EXPECT_EQ(question.stock[1].kind, Stock::Kind::sale);
+  EXPECT_EQ(question.stock[1].price, Money::of(4.5));
+  EXPECT_EQ(question.stock[2].series, "9.5");
+  EXPECT_EQ(question.stock[2].count, 3);
+
+  EXPECT_TRUE(question.rules.touch_good);
+  EXPECT_EQ(question.rules.work, Money::of(2.5));
+  EXPECT_FALSE(question.rules.use_doubt);
+  EXPECT_TRUE(question.rules.aim_first);
+}
+
+TEST(Entries, tables_not_given_are_an_empty_question) {
+  for (const EntryTable& table :
+       {EntryTable(), EntryTable{{blank}}, EntryTable{{0.0}}, EntryTable{{""}},
+        EntryTable{{"  ", blank, "\u00a0"}, {"", "", ""}}}) {
+    const Entries entries = read_entries(table, table, table);
+    EXPECT_EQ(told(entries), Told());
+    EXPECT_TRUE(entries.question.valves.empty());
+    EXPECT_TRUE(entries.question.stock.empty());
+    EXPECT_TRUE(entries.valve_rows.empty());
+    EXPECT_FALSE(entries.question.rules.touch_good);
+    EXPECT_TRUE(entries.question.rules.use_doubt);
+    EXPECT_FALSE(entries.question.rules.aim_first);
+  }
+}
+
+TEST(Entries, blank_rows_inside_keep_their_place_and_trailing_ones_are_left_off) {
+  const Cells nothing{blank, blank, blank, blank, blank, blank};
+  const Cells limits_only{blank, "A", "", 0.0, 0.16, 0.20};  // laid out, not yet filled in
+  const Entries entries = read_entries({valves_header, nothing, sound_valve("V"), limits_only,
+                                        sound_valve("W"), limits_only, nothing},
+                                       {}, {});
+  EXPECT_EQ(told(entries), Told());
+  const std::vector<std::optional<std::size_t>> expected{std::nullopt, 0, std::nullopt, 1};
+  EXPECT_EQ(entries.valve_rows, expected);
+}
+
+TEST(Entries, a_header_is_known_by_text_in_its_key_column) {
+  EXPECT_EQ(read_entries({valves_header}, {shims_header}, {}).question.valves.size(), 0U);
+  EXPECT_EQ(read_entries({sound_valve("V")}, {}, {}).question.valves.size(), 1U);
+  EXPECT_EQ(told(read_entries({valves_header, sound_valve("V")}, {shims_header}, {})), Told());
+}
+
+TEST(Entries, a_first_row_that_holds_data_is_no_header_whatever_its_text) {
+  EXPECT_EQ(troubles_of_valve({"V", "A", "stuck", 2.75, 0.16, 0.20}),
+            Told{"valves|1|clearance|valve V: \"stuck\" where a clearance in mm is due: counted as "
+                 "not given|note"});
+  EXPECT_EQ(read_entries({{"V", "A", "0.10 mm", "", "", ""}}, {}, {}).valve_rows.size(), 1U);
+  EXPECT_EQ(read_entries({{"V", "A", "900 mm", "", "", ""}}, {}, {}).valve_rows.size(), 1U);
+}
+
+TEST(Entries, text_counts_as_not_given_and_is_told_of) {
+  const Entries entries =
+      read_entries({valves_header, {"V", "A", "abc", "2,75", "x", "y", "z", "w"}}, {}, {});
+  EXPECT_EQ(told(entries),
+            (Told{"valves|2|clearance|valve V: \"abc\" where a clearance in mm is due: counted as "
+                  "not given|note",
+                  "valves|2|shim|valve V: \"2,75\" where a shim's thickness in mm is due: counted "
+                  "as not given|note",
+                  "valves|2|min|valve V: \"x\" where a minimum clearance in mm is due: counted as "
+                  "not given|note",
+                  "valves|2|max|valve V: \"y\" where a maximum clearance in mm is due: counted as "
+                  "not given|note",
+                  "valves|2|aim|valve V: \"z\" where a clearance to aim at in mm is due: counted "
+                  "as not given|note",
+                  "valves|2|doubt|valve V: \"w\" where a doubt in mm is due: counted as not "
+                  "given|note"}));
+  ASSERT_EQ(entries.question.valves.size(), 1U);
+  EXPECT_EQ(entries.question.valves[0].clearance, std::nullopt);
+  EXPECT_EQ(entries.question.valves[0].shim, std::nullopt);
+}
+
+TEST(Entries, a_valve_not_fully_read_is_no_trouble) {
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, blank, blank, blank}), Told());
+  EXPECT_EQ(troubles_of_valve({"V", "A", blank, 2.75, blank, blank}), Told());
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 0.0, blank, 0.20}), Told());
+  EXPECT_EQ(troubles_of_valve({"V", "", "", "", "", ""}), Told());
+}
+
+TEST(Entries, a_number_that_cannot_be_is_grave) {
+  const double infinite = std::numeric_limits<double>::infinity();
+  EXPECT_EQ(troubles_of_valve({"V", "A", -0.12, 2.75, 0.16, 0.20}),
+            Told{"valves|1|clearance|valve V: the clearance, -0.12 mm, is negative|grave"});
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 275.0, 0.16, 0.20}),
+            Told{"valves|1|shim|valve V: the shim cannot be: a length of 275 mm is beyond the 100 "
+                 "mm that any shim or clearance could have|grave"});
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, -0.16, 0.20}),
+            Told{"valves|1|min|valve V: the minimum clearance, -0.16 mm, is negative|grave"});
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, -infinite}),
+            Told{"valves|1|max|valve V: the maximum clearance cannot be: a length is not a finite "
+                 "number|grave"});
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, 0.20, std::nan("")}),
+            Told{"valves|1|aim|valve V: the aim cannot be: a length is not a finite number|grave"});
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, 0.20, blank, -0.01}),
+            Told{"valves|1|doubt|valve V: the doubt, -0.01 mm, is negative|grave"});
+}
+
+TEST(Entries, the_dust_of_binary_fractions_is_zero_not_negative) {
+  const double dust = 0.3 - 0.2 - 0.1;
+  ASSERT_LT(dust, 0);
+  const Entries entries = read_entries({{"V", "A", dust, 2.75, 0.16, 0.20}}, {}, {});
+  EXPECT_EQ(told(entries), Told());
+  EXPECT_EQ(entries.question.valves[0].clearance, Length());
+}
+
+TEST(Entries, limits_must_be_there_and_in_order) {
+  EXPECT_EQ(troubles_of_valve({"2 inlet left", "A", 0.12, 2.75, 0.3, 0.2}),
+            Told{"valves|1|min|valve 2 inlet left: the minimum clearance, 0.30 mm, is above the "
+                 "maximum, 0.20 mm|grave"});
+  EXPECT_EQ(troubles_of_valve({"Valve 2", "A", blank, blank, 0.3, 0.2}),
+            Told{"valves|1|min|Valve 2: the minimum clearance, 0.30 mm, is above the maximum, "
+                 "0.20 mm|grave"})
+      << "before the valve is read, too";
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, blank, 0.0}),
+            (Told{"valves|1|min|valve V: there is a reading, but no minimum clearance to hold it "
+                  "against|grave",
+                  "valves|1|max|valve V: there is a reading, but no maximum clearance to hold it "
+                  "against|grave"}));
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.0, 0.2}), Told()) << "min may be zero";
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.2, 0.2}), Told());
+}
+
+TEST(Entries, an_aim_outside_the_limits_is_grave_and_a_zero_is_not_given) {
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, 0.20, 0.21}),
+            Told{"valves|1|aim|valve V: the aim, 0.21 mm, is outside the limits 0.16 mm to 0.20 "
+                 "mm|grave"});
+  const Entries entries = read_entries({{"V", "A", 0.12, 2.75, 0.16, 0.20, 0.0}}, {}, {});
+  EXPECT_EQ(told(entries), Told());
+  EXPECT_EQ(entries.question.valves[0].aim, 0.19_mm);
+}
+
+TEST(Entries, locked_is_yes_or_no) {
+  const auto locked = [](const Entry& entry) {
+    return read_entries({{"V", "A", 0.12, 2.75, 0.16, 0.20, blank, blank, entry}}, {}, {});
+  };
+  for (const Entry& entry : {Entry("yes"), Entry(" X "), Entry("True"), Entry(1.0)}) {
+    EXPECT_EQ(told(locked(entry)), Told());
+    EXPECT_TRUE(locked(entry).question.valves[0].locked);
+  }
+  for (const Entry& entry : {Entry("No"), Entry(" "), Entry("FALSE"), Entry(0.0), Entry()}) {
+    EXPECT_EQ(told(locked(entry)), Told());
+    EXPECT_FALSE(locked(entry).question.valves[0].locked);
+  }
+  EXPECT_EQ(told(locked("perhaps")),
+            Told{"valves|1|locked|valve V: \"perhaps\" is neither yes nor no|grave"});
+  EXPECT_EQ(told(locked(2.0)), Told{"valves|1|locked|valve V: \"2\" is neither yes nor no|grave"});
+}
+
+TEST(Entries, each_valve_has_a_name_of_its_own) {
+  EXPECT_EQ(told(read_entries({valves_header, sound_valve("In 1"), sound_valve(" in 1 ")}, {}, {})),
+            Told{"valves|3|name|valve in 1: the name stands in row 2 too: give each valve a name "
+                 "of its own|grave"});
+  EXPECT_EQ(troubles_of_valve({blank, "A", 0.12, 2.75, 0.16, 0.20}),
+            Told{"valves|1|name|the valve has no name: give it one of its own|grave"});
+}
+
+TEST(Entries, a_kind_is_spare_or_sale) {
+  EXPECT_EQ(troubles_of_shim({"used", "A", 2.70}),
+            Told{"shims|1|kind|\"used\" is neither spare nor sale|grave"});
+  EXPECT_EQ(troubles_of_shim({"", "A", 2.70}),
+            Told{"shims|1|kind|the kind is missing: say spare or sale|grave"});
+  EXPECT_EQ(troubles_of_shim({" SPARE ", "a", 2.70, 0.0}), Told());
+}
+
+TEST(Entries, a_shim_listed_twice_is_grave) {
+  const EntryTable shims{shims_header,
+                         {"spare", "A", 2.70, 1.0, blank},
+                         {"sale", "A", 2.70, blank, blank},
+                         {"Spare", " a", 2.70, 2.0, blank},
+                         {"sale", "A", 2.7000001, blank, blank},
+                         {"sale", "A", 2.71, blank, blank}};
+  EXPECT_EQ(
+      told(read_entries({sound_valve("V")}, shims, {})),
+      (Told{"shims|4|size|spare 2.70 mm: listed twice: raise the count in row 2 instead|grave",
+            "shims|5|size|sale 2.70 mm: listed twice: it is on sale in row 3 already|grave"}))
+      << "2.7000001 is 2.70 to the nanometre";
+}
+
+TEST(Entries, a_series_that_no_valve_takes_is_grave_and_those_there_are_named) {
+  EXPECT_EQ(troubles_of_shim({"spare", "B", 2.70}),
+            Told{"shims|1|series|spare 2.70 mm: no valve takes series \"B\": the valves have "
+                 "\"A\"|grave"});
+  EXPECT_EQ(troubles_of_shim({"spare", blank, 2.70}),
+            Told{"shims|1|series|spare 2.70 mm: no series is given: the valves have \"A\"|grave"});
+  const Cells no_series{"W", blank, 0.12, 2.75, 0.16, 0.20};
+  EXPECT_EQ(told(read_entries({sound_valve("V"), no_series}, {{"sale", 9.5, 2.70}}, {})),
+            Told{"shims|1|series|sale 2.70 mm: no valve takes series \"9.5\": the valves have no "
+                 "series and \"A\"|grave"});
+  EXPECT_EQ(told(read_entries({no_series}, {{"sale", "", 2.70}}, {})), Told());
+  EXPECT_EQ(told(read_entries({}, {{"sale", "B", 2.70}}, {})), Told()) << "no valve to tell by";
+}
+
+TEST(Entries, counts_are_whole_and_not_negative) {
+  EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, 1.5}),
+            Told{"shims|1|count|spare 2.70 mm: a count of 1.5 is not a whole number|grave"});
+  EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, -1.0}),
+            Told{"shims|1|count|spare 2.70 mm: a count of -1 is negative|grave"});
+  EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, 1e300}),
+            Told{"shims|1|count|spare 2.70 mm: a count of 1e+300 is more than a million|grave"});
+  EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, std::nan("")}).size(), 1U);
+  EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, "two"}),
+            Told{"shims|1|count|spare 2.70 mm: \"two\" where a number of shims is due: counted as "
+                 "not given|note"});
+}
+
+TEST(Entries, prices_are_money) {
+  EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, -3.0}),
+            Told{"shims|1|price|sale 2.70 mm: a price of -3 is negative|grave"});
+  EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, blank}), Told()) << "no prices at all";
+  EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, 0.0}), Told());
+  EXPECT_EQ(told(read_entries({sound_valve("V")},
+                              {{"sale", "A", 2.70, blank, blank},
+                               {"sale", "A", 2.75, blank, 4.0},
+                               {"spare", "A", 2.75, blank, blank}},
+                              {})),
+            Told{"shims|1|price|sale 2.70 mm: no price is given: counted as free|note"});
+}
+
+TEST(Entries, a_spare_costs_nothing_whatever_its_price_says) {
+  const Entries entries = read_entries({sound_valve("V")}, {{"spare", "A", 2.70, blank, 4.0}}, {});
+  EXPECT_EQ(entries.question.stock[0].price, Money());
+}
+
+TEST(Entries, sizes_are_thicknesses) {
+  EXPECT_EQ(troubles_of_shim({"spare", "A", -2.70}),
+            Told{"shims|1|size|the size, -2.70 mm, is negative|grave"});
+  EXPECT_EQ(troubles_of_shim({"spare", "A", 270.0}),
+            Told{"shims|1|size|the size cannot be: a length of 270 mm is beyond the 100 mm that "
+                 "any shim or clearance could have|grave"});
+  EXPECT_EQ(troubles_of_shim({"spare", "A", 0.0}),
+            Told{"shims|1|size|no size is given: the row is left out|note"});
+  EXPECT_EQ(troubles_of_shim({"spare", "A", blank, 2.0}),
+            Told{"shims|1|size|no size is given: the row is left out|note"});
+  EXPECT_EQ(troubles_of_shim({"", "", 0.0, blank, ""}), Told()) << "a blank row";
+}
+
+EntryTable many_sizes(std::size_t count) {
+  EntryTable shims{shims_header};
+  for (std::size_t i = 0; i < count; ++i)
+    shims.push_back({"sale", "A", 1.0 + 0.001 * static_cast<double>(i), blank, blank});
+  return shims;
+}
+
+TEST(Entries, ten_thousand_shims_are_taken_and_one_more_is_not) {
+  EXPECT_EQ(told(read_entries({sound_valve("V")}, many_sizes(10'000), {})), Told());
+  EXPECT_EQ(
+      told(read_entries({sound_valve("V")}, many_sizes(10'001), {})),
+      Told{"shims|0||there are more than 10000 rows: leave out sizes that cannot serve|grave"});
+  EntryTable padded = many_sizes(3);
+  padded.resize(20'000, Cells(5));
+  EXPECT_EQ(told(read_entries({sound_valve("V")}, padded, {})), Told()) << "blank rows are none";
+}
+
+TEST(Entries, a_table_too_narrow_is_told_what_is_due) {
+  EXPECT_EQ(told(read_entries({{"V", "A", 0.12, 2.75}}, {{"spare", 2.7}}, {{"work"}})),
+            (Told{"valves|0||the table has 4 columns; at least 6 are due: name, series, clearance, "
+                  "shim, min and max|grave",
+                  "shims|0||the table has 2 columns; at least 3 are due: kind, series and "
+                  "size|grave",
+                  "rules|0||the table has 1 column; at least 2 are due: name and value|grave"}));
+}
+
+TEST(Entries, columns_beyond_the_last_do_not_count) {
+  Cells wide = sound_valve("V");
+  wide.insert(wide.end(), {blank, blank, blank, "a remark", -7.0});
+  EXPECT_EQ(troubles_of_valve(wide), Told());
+}
+
+TEST(Entries, rules_are_known_by_name) {
+  EXPECT_EQ(troubles_of_rule({"thrift", "yes"}),
+            Told{"rules|1|name|rule \"thrift\": it is not known: the rules are touch good, work, "
+                 "doubt and first|grave"});
+  EXPECT_EQ(troubles_of_rule({"", "yes"}),
+            Told{"rules|1|name|there is a value without a rule: the rules are touch good, work, "
+                 "doubt and first|grave"});
+  EXPECT_EQ(troubles_of_rule({" Touch Good", 1.0}), Told());
+  EXPECT_EQ(troubles_of_rule({"touch good", "often"}),
+            Told{"rules|1|value|rule \"touch good\": \"often\" is neither yes nor no|grave"});
+  EXPECT_EQ(troubles_of_rule({"first", "speed"}),
+            Told{"rules|1|value|rule \"first\": \"speed\" is neither cost nor aim|grave"});
+  EXPECT_EQ(troubles_of_rule({"first", 1.0}),
+            Told{"rules|1|value|rule \"first\": \"1\" is neither cost nor aim|grave"});
+  EXPECT_EQ(troubles_of_rule({"work", -1.0}),
+            Told{"rules|1|value|rule \"work\": a price of -1 is negative|grave"});
+  EXPECT_EQ(troubles_of_rule({"work", "dear"}),
+            Told{"rules|1|value|rule \"work\": \"dear\" where a sum of money is due: counted as "
+                 "not given|note"});
+  EXPECT_EQ(told(read_entries({}, {}, {{"work", 1.0}, {"work", 2.0}})),
+            Told{"rules|2|name|rule \"work\": it stands in row 1 too|grave"});
+}
+
+TEST(Entries, a_rule_without_a_value_takes_its_default) {
+  const Entries entries =
+      read_entries({}, {}, {{"touch good", ""}, {"work", blank}, {"doubt", blank}, {"first", " "}});
+  EXPECT_EQ(told(entries), Told());
+  EXPECT_FALSE(entries.question.rules.touch_good);
+  EXPECT_EQ(entries.question.rules.work, Money());
+  EXPECT_TRUE(entries.question.rules.use_doubt);
+  EXPECT_FALSE(entries.question.rules.aim_first);
+}
+
+TEST(Entries, troubles_come_in_the_order_of_table_row_and_column) {
+  const Entries entries = read_entries(
+      {{"V", "A", 0.12, 2.75, 0.3, 0.2, blank, -1.0, "?"}, {"V", "A", -1.0, 2.75, 0.1, 0.2}},
+      {{"none", "B", -1.0, -1.0, -1.0}, {"spare"}}, {{"work", -1.0}});
+  std::vector<std::string> places;
+  for (const Trouble& trouble : entries.troubles)
+    places.push_back(trouble.table + std::to_string(trouble.row) + trouble.column);
+  EXPECT_EQ(places,
+            (Told{"valves1min", "valves1doubt", "valves1locked", "valves2name", "valves2clearance",
+                  "shims1kind", "shims1series", "shims1size", "shims1count", "shims1price",
+                  "shims2series", "shims2size", "rules1value"}));
+}
+
+TEST(SoundQuestion, throws_the_first_grave_trouble_with_its_place) {
+  const auto refusal = [](const Entries& entries) -> std::string {
+    try {
+      sound_question(entries);
+    } catch (const BadInput& bad) {
+      return bad.what();
+    }
+    return "";
+  };
+  EXPECT_EQ(
+      refusal(read_entries(
+          {valves_header, {"V", "A", "abc", 2.75, 0.16, 0.20}, {"W", "A", 0.1, 2.75, 0.16, -0.20}},
+          {}, {})),
+      "valves, row 3, max: valve W: the maximum clearance, -0.20 mm, is negative");
+  EXPECT_EQ(refusal(read_entries({}, {}, {{"work"}})),
+            "rules: the table has 1 column; at least 2 are due: name and value");
+  EXPECT_EQ(refusal(read_entries({valves_header, {"V", "A", "abc", 2.75, 0.16, 0.20}}, {}, {})), "")
+      << "a note is not grave";
+}
+
+TEST(Entries, a_novel_in_a_cell_is_cut_short_between_characters) {
+  std::string novel;
+  for (int i = 0; i < 5000; ++i) novel += "\u00e4";
+  const Entries entries =
+      read_entries({sound_valve("V"), {novel, "A", novel, 2.75, 0.16, 0.20}}, {}, {});
+  ASSERT_EQ(entries.troubles.size(), 1U);
+  EXPECT_LT(entries.troubles[0].words.size(), 250U);
+  EXPECT_NE(entries.troubles[0].words.find("\u00e4\u2026"), std::string::npos);
+  EXPECT_EQ(entries.question.valves[1].name, novel) << "nothing entered is lost";
+}
+
+// What the plan relies on where no grave trouble was found.
+void expect_sound(const PlanQuestion& question) {
+  std::set<std::string> names;
+  std::set<std::string> series;
+  for (const Valve& valve : question.valves) {
+    EXPECT_TRUE(names.insert(lower_case(valve.name)).second);
+    series.insert(valve.series);
+    EXPECT_GE(valve.doubt, Length());
+    if (valve.shim) {
+      EXPECT_GT(*valve.shim, Length());
+    }
+    if (valve.clearance) {
+      EXPECT_GE(*valve.clearance, Length());
+    }
+    if (!valve.clearance || !valve.shim) continue;
+    EXPECT_NO_THROW(check_limits(valve.limits));
+    EXPECT_NO_THROW(check_aim(valve.aim, valve.limits));
+  }
+  std::set<std::tuple<Stock::Kind, std::string, Length>> listed;
+  for (const Stock& stock : question.stock) {
+    EXPECT_GT(stock.size, Length());
+    EXPECT_GE(stock.price, Money());
+    EXPECT_GE(stock.count.value_or(0), 0);
+    EXPECT_TRUE(series.empty() || series.contains(stock.series));
+    EXPECT_TRUE(listed.insert({stock.kind, stock.series, stock.size}).second);
+  }
+  EXPECT_GE(question.rules.work, Money());
+}
+
+class RandomTables {
+ public:
+  explicit RandomTables(unsigned seed) : random_(seed) {}
+
+  // Mostly of the kind that is due in that column, so that sound tables come about too.
+  EntryTable table(const std::vector<std::vector<Entry>>& due, double nonsense) {
+    const std::size_t rows = below(7);
+    const std::size_t columns = chance(nonsense) ? below(12) : due.size();
+    EntryTable table;
+    for (std::size_t i = 0; i < rows; ++i) {
+      Cells row;
+      for (std::size_t j = 0; j < columns; ++j)
+        row.push_back(j < due.size() && !chance(nonsense) ? one_of(due[j]) : anything());
+      table.push_back(std::move(row));
+    }
+    return table;
+  }
+
+ private:
+  std::size_t below(std::size_t end) {
+    return std::uniform_int_distribution<std::size_t>(0, end - 1)(random_);
+  }
+  bool chance(double odds) { return std::bernoulli_distribution(odds)(random_); }
+  const Entry& one_of(const std::vector<Entry>& entries) { return entries[below(entries.size())]; }
+
+  Entry anything() {
+    static const std::vector<Entry> strange{Entry(),
+                                            Entry(0.0),
+                                            Entry(-0.0),
+                                            Entry(-1e-9),
+                                            Entry(1e-300),
+                                            Entry(1e300),
+                                            Entry(-1.0),
+                                            Entry(1e18),
+                                            Entry(100.0),
+                                            Entry(100.1),
+                                            Entry(0.5),
+                                            Entry(1.0),
+                                            Entry(""),
+                                            Entry(" "),
+                                            Entry("\u00a0"),
+                                            Entry("yes"),
+                                            Entry("spare"),
+                                            Entry("work"),
+                                            Entry("-1"),
+                                            Entry("0.1"),
+                                            Entry("900 mm"),
+                                            Entry("\xC3"),
+                                            Entry("\xFF\xFE"),
+                                            Entry(std::string(3, '\0')),
+                                            Entry(std::string(500, '\x80')),
+                                            Entry(std::numeric_limits<double>::infinity()),
+                                            Entry(-std::numeric_limits<double>::infinity()),
+                                            Entry(std::numeric_limits<double>::quiet_NaN())};
+    return one_of(strange);
+  }
+
+  std::mt19937 random_;
+};
+
+TEST(Entries, random_tables_never_throw_and_pass_only_sound_questions) {
+  RandomTables random(20240607);
+  int sound = 0;
+  int refused = 0;
+  for (int i = 0; i < 20'000; ++i) {
+    const double nonsense = 0.1 * (i % 3);
+    const EntryTable valves = random.table({{"1", "2", "3", "4", "5", "6", 7.0, 8.0, ""},
+                                            {"A", "a", "B"},
+                                            {0.1, 0.2, 0.0, blank, "gap"},
+                                            {2.75, 2.8, blank},
+                                            {0.1, 0.15, 0.0},
+                                            {0.2, 0.25},
+                                            {0.17, 0.2, blank},
+                                            {0.01, blank, 0.0},
+                                            {"yes", "", 0.0}},
+                                           nonsense);
+    const EntryTable shims = random.table({{"spare", "sale", "Sale"},
+                                           {"A", "B"},
+                                           {2.6, 2.65, 2.7, 2.75, 2.8, blank},
+                                           {blank, 1.0, 4.0},
+                                           {blank, 3.5}},
+                                          nonsense);
+    const EntryTable rules =
+        random.table({{"touch good", "work", "doubt", "first"}, {"", blank, 0.0}}, nonsense);
+    Entries entries;
+    ASSERT_NO_THROW(entries = read_entries(valves, shims, rules));
+    EXPECT_TRUE(entries.valve_rows.empty() || entries.valve_rows.back());
+    EXPECT_LE(entries.valve_rows.size(), valves.size());
+    try {
+      expect_sound(sound_question(entries));
+      ++sound;
+    } catch (const BadInput& bad) {
+      EXPECT_NE(std::string(bad.what()), "");
+      ++refused;
+    }
+    if (HasFailure()) FAIL() << "at table " << i;
+  }
+  EXPECT_GT(sound, 1000);
+  EXPECT_GT(refused, 1000);
+}
+
+}  // namespace
+}  // namespace shimwright
