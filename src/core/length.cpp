@@ -4,7 +4,6 @@
 #include <array>
 #include <charconv>
 #include <cmath>
-#include <sstream>
 
 #include "core/bad_input.hpp"
 #include "core/words.hpp"
@@ -33,12 +32,9 @@ double nanometres_in(Unit unit) {
 Length Length::of(double value, Unit unit) {
   if (!std::isfinite(value)) throw BadInput("a length is not a finite number");
   const double nm = value * nanometres_in(unit);
-  if (std::abs(nm) > largest_nm) {
-    std::ostringstream sentence;
-    sentence << "a length of " << nm / 1e6 << " mm is beyond the 100 mm that any shim or clearance "
-             << "could have";
-    throw BadInput(sentence.str());
-  }
+  if (std::abs(nm) > largest_nm)
+    throw BadInput("a length of " + text_of(nm / 1e6) +
+                   " mm is beyond the 100 mm that any shim or clearance could have");
   return Length(std::llround(nm));
 }
 

@@ -62,7 +62,7 @@ std::optional<Length> thickness_marked(std::string_view mark, MarkScheme scheme)
 
 std::optional<Length> thickness_marked(std::string_view mark, const MarkTable& table) {
   for (const auto& [own_mark, size] : table)
-    if (same_word(own_mark, mark)) return size;
+    if (same_word(own_mark, mark)) return positive(size);
   return std::nullopt;
 }
 

@@ -23,11 +23,13 @@ MarkScheme mark_scheme_named(std::string_view name);
 
 // The thickness a mark stands for; empty where it stands for none. Automatic: a decimal mark means
 // mm, a whole number from 100 to 999 hundredths, from 1000 to 9999 thousandths. `mark` is the text
-// on the shim; a number out of a cell is passed through text_of(double).
+// on the shim; a number out of a cell is passed through text_of(double). Throws BadInput for a
+// thickness below zero or beyond 100 mm.
 std::optional<Length> thickness_marked(std::string_view mark,
                                        MarkScheme scheme = MarkScheme::automatic);
 
-// The user's own marks (letters, codes), looked up exactly but for case and outer spaces.
+// The user's own marks (letters, codes), looked up exactly but for case and outer spaces. As
+// above, a thickness of zero stands for none and a negative one is BadInput.
 using MarkTable = std::vector<std::pair<std::string, Length>>;
 std::optional<Length> thickness_marked(std::string_view mark, const MarkTable& table);
 

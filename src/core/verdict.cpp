@@ -44,11 +44,15 @@ State state_of(std::optional<Length> clearance, const Limits& limits, Length dou
   check_doubt(doubt);
   if (!clearance) return State::unread;
   const Length c = *clearance;
-  if (limits.min + doubt <= c && c <= limits.max - doubt) return State::good;
   if (c < limits.min - doubt) return State::tight;
   if (c > limits.max + doubt) return State::loose;
-  if (doubt == Length()) return c < limits.min ? State::tight : State::loose;
-  return abs(c - limits.min) <= abs(limits.max - c) ? State::tight_doubtful : State::loose_doubtful;
+  const bool maybe_tight = c < limits.min + doubt;
+  const bool maybe_loose = c > limits.max - doubt;
+  if (maybe_tight && maybe_loose)
+    return abs(c - limits.min) <= abs(limits.max - c) ? State::tight_doubtful
+                                                      : State::loose_doubtful;
+  if (maybe_tight) return State::tight_doubtful;
+  return maybe_loose ? State::loose_doubtful : State::good;
 }
 
 Length margin_of(Length clearance, const Limits& limits) {

@@ -2,7 +2,8 @@
 #include "core/words.hpp"
 
 #include <algorithm>
-#include <sstream>
+#include <array>
+#include <charconv>
 
 namespace shimwright {
 namespace {
@@ -40,10 +41,12 @@ bool same_word(std::string_view a, std::string_view b) {
 }
 
 std::string text_of(double number) {
-  std::ostringstream text;
-  text.precision(12);
-  text << number;
-  return text.str();
+  // Not through a stream: its decimal mark would follow the program's locale.
+  std::array<char, 32> text;
+  const double no_minus_zero = number + 0.0;
+  const auto written = std::to_chars(text.data(), text.data() + text.size(), no_minus_zero,
+                                     std::chars_format::general, 12);
+  return std::string(text.data(), written.ptr);
 }
 
 }  // namespace shimwright
