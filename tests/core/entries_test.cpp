@@ -548,7 +548,9 @@ TEST(Entries, random_tables_never_throw_and_pass_only_sound_questions) {
     EXPECT_TRUE(entries.valve_rows.empty() || entries.valve_rows.back());
     EXPECT_LE(entries.valve_rows.size(), valves.size());
     try {
-      expect_sound(sound_question(entries));
+      const PlanQuestion& question = sound_question(entries);
+      expect_sound(question);
+      EXPECT_EQ(best_plan(question).lines.size(), question.valves.size());
       ++sound;
     } catch (const BadInput& bad) {
       EXPECT_NE(std::string(bad.what()), "");
