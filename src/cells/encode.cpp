@@ -49,7 +49,12 @@ Any single_result(const Entry& answer) {
   return Any();
 }
 
-Any number_range(const EntryTable& answers) { return range_of<Any>(answers, single_result); }
+Any number_range(const EntryTable& answers) {
+  return range_of<Any>(answers, [](const Entry& answer) {
+    return std::holds_alternative<std::monostate>(answer) ? Any(rtl::OUString())
+                                                          : single_result(answer);
+  });
+}
 
 Any text_range(const EntryTable& answers) { return range_of<rtl::OUString>(answers, text_in); }
 

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// From the core's answers to Calc's values. What is not given is void: #N/A in a cell of its own,
-// an empty cell in a range. A text that comes in a mixed range never compares equal in Calc, so a
-// range of texts is a string[][], with empty text for what is not given.
+// From the core's answers to Calc's values. What is not given is void, #N/A, in a cell of its own.
+// In a range it is empty text: a void there looks empty but counts as a number and is handed on as
+// 0, so that a clearance nobody took would be read as one of 0. A text that comes in a mixed range
+// never compares equal in Calc (but for the empty one), so a range of texts is a string[][].
 #pragma once
 
 #include <com/sun/star/uno/Any.hxx>
