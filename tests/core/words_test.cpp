@@ -21,6 +21,7 @@ TEST(Trimmed, takes_white_space_off_both_ends_only) {
 
 TEST(LowerCase, changes_ascii_letters_only) {
   EXPECT_EQ(lower_case("TOUCH Good 9.5"), "touch good 9.5");
+  EXPECT_EQ(lower_case("AZ az"), "az az");
   EXPECT_EQ(lower_case("\u00c4\u00b5"), "\u00c4\u00b5");
   EXPECT_EQ(lower_case("@[`{"), "@[`{") << "the neighbours of the letters";
 }
