@@ -25,7 +25,7 @@ std::string to_a_tenth(CrankAngle angle) {
 void check_timing(std::string_view what, CrankAngle angle) {
   if (angle > 180_deg || angle < CrankAngle() - 180_deg)
     throw BadInput(std::string(what) + " by " + degrees_in_words(angle.degrees()) +
-                   ": valve timing lies within 180\u00b0 of a dead centre");
+                   ": it lies within 180\u00b0 of it");
 }
 
 // ---- The search -------------------------------------------------------------------------------
@@ -176,8 +176,12 @@ BaseCircle base_circle(Side side, const ValveTiming& timing, CrankAngle margin) 
   const CrankAngle before = inlet ? timing.inlet_opens_before_tdc : timing.exhaust_opens_before_bdc;
   const CrankAngle after = inlet ? timing.inlet_closes_after_bdc : timing.exhaust_closes_after_tdc;
   const std::string valve = "the " + std::string(word_for(side)) + " valve";
-  check_timing(valve + (inlet ? " opens before top" : " opens before bottom"), before);
-  check_timing(valve + (inlet ? " closes after bottom" : " closes after top"), after);
+  check_timing(
+      valve + (inlet ? " opens before top dead centre" : " opens before bottom dead centre"),
+      before);
+  check_timing(
+      valve + (inlet ? " closes after bottom dead centre" : " closes after top dead centre"),
+      after);
   if (margin < CrankAngle() || margin > 180_deg)
     throw BadInput("a margin of " + degrees_in_words(margin.degrees()) +
                    ": it lies between 0\u00b0 and 180\u00b0");
