@@ -22,10 +22,10 @@ std::string to_a_tenth(CrankAngle angle) {
   return degrees_in_words(std::round(angle.degrees() * 10) / 10);
 }
 
-void check_timing(std::string_view what, CrankAngle angle) {
+void check_timing(const std::string& said, CrankAngle angle, std::string_view where) {
   if (angle > 180_deg || angle < CrankAngle() - 180_deg)
-    throw BadInput(std::string(what) + " by " + degrees_in_words(angle.degrees()) +
-                   ": it lies within 180\u00b0 of it");
+    throw BadInput(said + " " + degrees_in_words(angle.degrees()) + " " + std::string(where) +
+                   " dead centre: that must lie within 180\u00b0 of it");
 }
 
 // ---- The search -------------------------------------------------------------------------------
@@ -176,12 +176,8 @@ BaseCircle base_circle(Side side, const ValveTiming& timing, CrankAngle margin) 
   const CrankAngle before = inlet ? timing.inlet_opens_before_tdc : timing.exhaust_opens_before_bdc;
   const CrankAngle after = inlet ? timing.inlet_closes_after_bdc : timing.exhaust_closes_after_tdc;
   const std::string valve = "the " + std::string(word_for(side)) + " valve";
-  check_timing(
-      valve + (inlet ? " opens before top dead centre" : " opens before bottom dead centre"),
-      before);
-  check_timing(
-      valve + (inlet ? " closes after bottom dead centre" : " closes after top dead centre"),
-      after);
+  check_timing(valve + " is said to open", before, inlet ? "before top" : "before bottom");
+  check_timing(valve + " is said to close", after, inlet ? "after bottom" : "after top");
   if (margin < CrankAngle() || margin > 180_deg)
     throw BadInput("a margin of " + degrees_in_words(margin.degrees()) +
                    ": it lies between 0\u00b0 and 180\u00b0");

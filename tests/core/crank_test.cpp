@@ -206,10 +206,10 @@ TEST(CrankStops, timing_and_margin_that_cannot_be_are_told) {
   EXPECT_EQ(trouble_with({none - 90_deg, none - 90_deg, 60_deg, 20_deg}),
             "the inlet valve would never open: by its timing it is open for 0\u00b0");
   EXPECT_EQ(trouble_with({200_deg, 60_deg, 60_deg, 20_deg}),
-            "the inlet valve opens before top dead centre by 200\u00b0: it lies within 180\u00b0 "
-            "of it");
+            "the inlet valve is said to open 200\u00b0 before top dead centre: that must lie "
+            "within 180\u00b0 of it");
   EXPECT_THAT(trouble_with({20_deg, 60_deg, 60_deg, none - 181_deg}),
-              HasSubstr("the exhaust valve closes after top dead centre by -181\u00b0"));
+              HasSubstr("the exhaust valve is said to close -181\u00b0 after top dead centre"));
   EXPECT_EQ(trouble_with({}, none - 1_deg),
             "a margin of -1\u00b0: it lies between 0\u00b0 and 180\u00b0");
   EXPECT_THAT(trouble_with({}, 181_deg), HasSubstr("a margin of 181\u00b0"));
