@@ -76,6 +76,21 @@ inline PlanQuestion service(std::size_t valves, std::uint64_t seed) {
   return question;
 }
 
+// The same with every shim worn to a size of its own in one series, where nearly all shims compete.
+inline PlanQuestion scattered(std::size_t valves, std::uint64_t seed) {
+  PlanQuestion question = service(valves, seed);
+  Dice dice(seed + 1);
+  question.rules.touch_good = true;
+  for (Valve& valve : question.valves) {
+    valve.series = "inlet";
+    valve.limits = {micrometres(130), micrometres(190)};
+    valve.aim = aim_between(valve.limits);
+    if (valve.shim) valve.shim = micrometres(dice.between(2250, 3150));
+    if (valve.clearance) valve.clearance = micrometres(dice.between(70, 200));
+  }
+  return question;
+}
+
 // A small question full of conflicts: few sizes, narrow limits, every rule and every kind of entry.
 inline PlanQuestion crowded(std::int64_t most_valves, std::uint64_t seed) {
   Dice dice(seed);
