@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The add-in's library as it is shipped, loaded without an office: what the sentence of a refusal
+// says, what of Calc's values is taken, and that nothing but the one exception ever leaves.
+#include <dlfcn.h>
+#include <gtest/gtest.h>
+
+#include <com/sun/star/lang/IllegalArgumentException.hpp>
+#include <com/sun/star/lang/XServiceInfo.hpp>
+#include <com/sun/star/uno/XComponentContext.hpp>
+#include <functional>
+#include <limits>
+#include <org/shimwright/XCells.hpp>
+
+#include "office/text.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+namespace css = com::sun::star;
+using css::uno::Any;
+using css::uno::Reference;
+using css::uno::Sequence;
+using org::shimwright::XCells;
+
+const Reference<XCells>& the_cells() {
+  static const Reference<XCells> cells = [] {
+    using Constructor =
+        css::uno::XInterface* (*)(css::uno::XComponentContext*, const Sequence<Any>&);
+    void* library = dlopen(CELLS_LIBRARY, RTLD_NOW);
+    if (library == nullptr) throw std::runtime_error(dlerror());
+    const auto make = reinterpret_cast<Constructor>(dlsym(library, "shimwright_cells"));
+    if (make == nullptr) throw std::runtime_error(dlerror());
+    return Reference<XCells>(
+        Reference<css::uno::XInterface>(make(nullptr, Sequence<Any>()), SAL_NO_ACQUIRE),
+        css::uno::UNO_QUERY_THROW);
+  }();
+  return cells;
+}
+
+Any text(std::string_view words) { return Any(office::to_office(words)); }
+
+// Rows of one or more cells.
+Any range(const std::vector<std::vector<Any>>& rows) {
+  Sequence<Sequence<Any>> made(static_cast<sal_Int32>(rows.size()));
+  auto* row = made.getArray();
+  for (const auto& cells : rows)
+    *row++ = Sequence<Any>(cells.data(), static_cast<sal_Int32>(cells.size()));
+  return Any(made);
+}
+
+std::string sentence_of(const std::function<Any()>& question) {
+  try {
+    question();
+  } catch (const css::lang::IllegalArgumentException& refusal) {
+    return office::from_office(refusal.Message);
+  }
+  return "no refusal";
+}
+
+std::string state_sentence(const Any& clearance, const Any& min, const Any& max,
+                           const Any& doubt = Any()) {
+  return sentence_of([&] { return the_cells()->clearanceState(clearance, min, max, doubt); });
+}
+
+TEST(Refusal, names_the_argument_that_is_missing) {
+  EXPECT_EQ(state_sentence(Any(), Any(0.16), Any(0.2)), "the argument clearance is missing");
+}
+
+TEST(Refusal, tells_the_limits_that_cannot_be) {
+  const std::string sentence = state_sentence(Any(0.1), Any(0.2), Any(0.16));
+  EXPECT_NE(sentence.find("0.20 mm"), std::string::npos) << sentence;
+  EXPECT_NE(sentence.find("0.16 mm"), std::string::npos) << sentence;
+}
+
+TEST(Refusal, tells_the_row_and_the_argument) {
+  const std::string sentence =
+      state_sentence(range({{Any(0.1)}, {Any(150.0)}}), Any(0.16), Any(0.2));
+  EXPECT_TRUE(sentence.starts_with("row 2 of the ranges: clearance: ")) << sentence;
+}
+
+TEST(Refusal, tells_both_shapes) {
+  EXPECT_EQ(state_sentence(range({{Any(0.1)}, {Any(0.1)}, {Any(0.1)}}),
+                           range({{Any(0.16), Any(0.16)}}), Any(0.2)),
+            "clearance has 3 rows by 1 column, min has 1 row by 2 columns: ranges must be of one "
+            "shape");
+}
+
+TEST(Refusal, lists_the_columns_there_are) {
+  EXPECT_EQ(
+      sentence_of([] { return the_cells()->shimCheck(Any(0.0), Any(0.0), Any(), text("colour")); }),
+      "part 'colour' is none of table, row, column, trouble");
+}
+
+TEST(Refusal, of_a_range_where_one_value_is_due_says_so) {
+  EXPECT_EQ(sentence_of([] {
+              return the_cells()->shimLadder(range({{Any(2.0)}, {Any(2.1)}}), Any(3.0), Any(0.1));
+            }),
+            "from is one value, not a range of 2 rows by 1 column");
+}
+
+TEST(Refusal, of_an_unknown_unit_lists_the_known) {
+  EXPECT_EQ(sentence_of([] { return the_cells()->lengthMm(Any(1.0), text("ell")); }),
+            "unit: 'ell' is unknown: use mm, in, thou or um");
+}
+
+TEST(Refusal, of_numbers_that_are_none_leaves_as_the_one_exception) {
+  for (const double strange : {std::numeric_limits<double>::quiet_NaN(),
+                               std::numeric_limits<double>::infinity(), -1e308, 1e308}) {
+    EXPECT_NE(state_sentence(Any(strange), Any(0.16), Any(0.2)), "no refusal");
+    EXPECT_NE(
+        sentence_of([&] { return the_cells()->shimLadder(Any(strange), Any(3.0), Any(0.1)); }),
+        "no refusal");
+    EXPECT_NE(
+        sentence_of([&] { return the_cells()->clearanceAim(Any(0.1), Any(0.2), Any(strange)); }),
+        "no refusal");
+  }
+}
+
+TEST(Refusal, of_what_calc_never_hands_over_leaves_as_the_one_exception) {
+  EXPECT_EQ(state_sentence(Any(the_cells()), Any(0.16), Any(0.2)),
+            "clearance is neither a number nor a text");
+  EXPECT_EQ(state_sentence(range({{Any(0.1), Any(0.1)}, {Any(0.1)}}), Any(0.16), Any(0.2)),
+            "clearance is a range whose rows are not of one length");
+  EXPECT_EQ(state_sentence(range({}), Any(0.16), Any(0.2)), "clearance is a range without cells");
+}
+
+TEST(Values, of_every_kind_of_number_are_taken) {
+  EXPECT_EQ(the_cells()->shimMm(Any(sal_Int32(275)), Any()), Any(2.75));
+  EXPECT_EQ(the_cells()->clearanceAim(Any(0.1), Any(sal_Int16(1)), Any(false)), Any(0.1));
+  EXPECT_EQ(the_cells()->clearanceAim(Any(0.1), Any(0.2), Any(true)), Any(0.2));
+}
+
+TEST(Values, that_are_not_given_make_a_void_answer) {
+  EXPECT_FALSE(the_cells()->shimIdeal(text(""), Any(2.85), Any(0.2)).hasValue());
+  EXPECT_FALSE(the_cells()->shimIdeal(Any(0.1), Any(0.0), Any(0.2)).hasValue());
+  EXPECT_FALSE(the_cells()->shimIdeal(Any(0.1), Any(2.85), text("later")).hasValue());
+}
+
+TEST(Texts, over_a_range_come_as_texts_only) {
+  Sequence<Sequence<rtl::OUString>> states;
+  EXPECT_TRUE(the_cells()->clearanceState(range({{Any(0.1)}, {text("")}}), Any(0.16), Any(0.2),
+                                          Any()) >>= states);
+}
+
+TEST(Numbers, not_given_in_a_range_come_as_empty_text) {
+  Sequence<Sequence<Any>> margins;
+  ASSERT_TRUE(the_cells()->clearanceMargin(range({{Any(0.1)}, {text("")}}), Any(0.16), Any(0.2)) >>=
+              margins);
+  EXPECT_EQ(margins[1][0], Any(rtl::OUString()));
+}
+
+TEST(Object, tells_its_name) {
+  const Reference<css::lang::XServiceInfo> info(the_cells(), css::uno::UNO_QUERY_THROW);
+  EXPECT_EQ(office::from_office(info->getImplementationName()), "org.shimwright.Cells");
+  EXPECT_TRUE(info->supportsService(office::to_office("org.shimwright.Cells")));
+}
+
+}  // namespace
+}  // namespace shimwright::tests
