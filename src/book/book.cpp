@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "book/book.hpp"
+
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
+#include <com/sun/star/frame/XComponentLoader.hpp>
+#include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/sheet/XNamedRanges.hpp>
+#include <com/sun/star/sheet/XSpreadsheetView.hpp>
+#include <com/sun/star/sheet/XViewFreezable.hpp>
+#include <com/sun/star/util/XModifiable.hpp>
+#include <com/sun/star/view/XSelectionSupplier.hpp>
+
+#include "book/sheets.hpp"
+#include "book/styles.hpp"
+#include "book/workings.hpp"
+
+namespace shimwright::book {
+namespace {
+
+using Document = Ref<css::sheet::XSpreadsheetDocument>;
+
+struct SheetPlan {
+  std::string_view name;
+  void (*make)(Sheet&, const Places&);
+  int frozen_rows;
+  bool headings;  // letters and numbers of columns and rows
+};
+
+// Left to right.
+constexpr SheetPlan sheet_plans[] = {
+    {sheet_name::read_me, make_read_me, 0, false},
+    {sheet_name::engine, make_engine, 0, false},
+    {sheet_name::head, make_head, HeadMap::first_deck_row - 1, false},
+    {sheet_name::shims, make_shims, 0, false},
+    {sheet_name::plan, make_plan, 0, false},
+    {sheet_name::workings, make_workings, 0, true},
+};
+
+Document new_document(const Ref<css::uno::XComponentContext>& context) {
+  const auto desktop =
+      as<css::frame::XComponentLoader>(context->getServiceManager()->createInstanceWithContext(
+          "com.sun.star.frame.Desktop", context));
+  css::uno::Sequence<css::beans::PropertyValue> hidden(1);
+  hidden.getArray()[0].Name = "Hidden";
+  hidden.getArray()[0].Value <<= true;
+  return as<css::sheet::XSpreadsheetDocument>(
+      desktop->loadComponentFromURL("private:factory/scalc", "_blank", 0, hidden));
+}
+
+void make_sheets(const Document& book) {
+  const auto sheets = book->getSheets();
+  const auto old = sheets->getElementNames();
+  sal_Int16 position = 0;
+  for (const SheetPlan& plan : sheet_plans)
+    sheets->insertNewByName(to_office(plan.name), position++);
+  for (const rtl::OUString& name : old) sheets->removeByName(name);
+}
+
+void name_ranges(const Document& book, const Places& places) {
+  const auto names = as<css::sheet::XNamedRanges>(
+      as<css::beans::XPropertySet>(book)->getPropertyValue("NamedRanges"));
+  for (const auto& [name, range] : named_ranges(places))
+    names->addNewByName(to_office(name), to_office(range), css::table::CellAddress(), 0);
+}
+
+// Gridlines off, what must stay in sight frozen, the cursor where one begins.
+void set_views(const Document& book) {
+  const auto view =
+      as<css::sheet::XSpreadsheetView>(as<css::frame::XModel>(book)->getCurrentController());
+  for (const SheetPlan& plan : sheet_plans) {
+    const Sheet sheet(book, plan.name);
+    view->setActiveSheet(sheet.sheet());
+    set(view, "ShowGrid", false);
+    set(view, "HasColumnRowHeaders", plan.headings);
+    if (plan.frozen_rows > 0)
+      as<css::sheet::XViewFreezable>(view)->freezeAtPosition(0, plan.frozen_rows);
+  }
+  view->setActiveSheet(Sheet(book, sheet_name::read_me).sheet());
+}
+
+void set_properties(const Document& book, std::string_view title) {
+  const auto properties =
+      as<css::document::XDocumentPropertiesSupplier>(book)->getDocumentProperties();
+  properties->setTitle(to_office(title));
+  properties->setSubject("Valve clearances and shims");
+  properties->setAuthor(rtl::OUString());
+  properties->setModifiedBy(rtl::OUString());
+}
+
+}  // namespace
+
+Document build_book(const Ref<css::uno::XComponentContext>& context, const Layout& layout,
+                    std::string_view title) {
+  const Places places(layout);
+  const Document book = new_document(context);
+  const auto calculation = as<css::sheet::XCalculatable>(book);
+  calculation->enableAutomaticCalculation(false);
+  as<css::frame::XModel>(book)->lockControllers();
+  style::make_styles(book);
+  make_sheets(book);
+  name_ranges(book, places);
+  for (const SheetPlan& plan : sheet_plans) {
+    Sheet sheet(book, plan.name);
+    // Every cell of the sheet, so that the paper has no end.
+    sheet.style({{0, 0}, {1023, 1048575}}, style::page);
+    plan.make(sheet, places);
+  }
+  as<css::frame::XModel>(book)->unlockControllers();
+  set_views(book);
+  set_properties(book, title);
+  calculation->enableAutomaticCalculation(true);
+  calculation->calculateAll();
+  as<css::util::XModifiable>(book)->setModified(false);
+  return book;
+}
+
+}  // namespace shimwright::book

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The service book of one engine: a new spreadsheet document with a sheet for each part of the
+// job. Needs the add-in in the office where it is built, so that formulas find their functions.
+#pragma once
+
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+#include <com/sun/star/uno/XComponentContext.hpp>
+#include <string_view>
+
+#include "book/layout.hpp"
+#include "book/uno.hpp"
+
+namespace shimwright::book {
+
+// A new, hidden document with the whole book for this layout, nothing entered yet, calculated and
+// unmodified. `title` is what lists of templates show. Throws css::uno::Exception where the office
+// fails.
+Ref<css::sheet::XSpreadsheetDocument> build_book(const Ref<css::uno::XComponentContext>& context,
+                                                 const Layout& layout, std::string_view title);
+
+}  // namespace shimwright::book

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "book/formula.hpp"
+#include "book/sheets.hpp"
+#include "book/styles.hpp"
+
+namespace shimwright::book {
+
+std::string titled(std::string_view sheet) {
+  return written("=IF(engine_name=\"\";\"{sheet}\";engine_name&\" \u00b7 {sheet}\")",
+                 {{"sheet", sheet}});
+}
+
+void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentences) {
+  sheet.result(area,
+               written("=IF({words}=\"\";\"Nothing found amiss in the entries.\";{words})",
+                       {{"words", sentences}}),
+               style::trouble_box);
+  sheet.grade(area, {{written("{words}<>\"\"", {{"words", sentences}}),
+                      std::string(style::trouble_found)}});
+}
+
+void make_banner(Sheet& sheet, const Area& area) {
+  sheet.result(
+      area,
+      "=IFERROR(\"Shimwright \"&SHIM.VERSION();\"The Shimwright add-in is missing: nothing "
+      "here is calculated. Install shimwright.oxt (Tools, Extensions), then open this "
+      "book again.\")",
+      style::banner);
+  sheet.grade(area, {{"NOT(add_in_there)", std::string(style::trouble_found)}});
+}
+
+EntryCheck length_check(At first, double least_mm, double most_mm, std::string_view title,
+                        std::string_view help, std::string_view refusal) {
+  return {.kind = EntryCheck::Kind::condition,
+          // Without the add-in nothing can be judged, and nothing is refused.
+          .rule = written("OR(NOT(add_in_there);IFERROR(AND(LENGTH.MM({x};unit)>={least};"
+                          "LENGTH.MM({x};unit)<={most});FALSE()))",
+                          {{"x", relative(first)},
+                           {"least", std::to_string(least_mm)},
+                           {"most", std::to_string(most_mm)}}),
+          .title = std::string(title),
+          .help = std::string(help),
+          .refusal = std::string(refusal)};
+}
+
+EntryCheck money_check(At first) {
+  return {.rule = written("IFERROR(AND({x}>=0;{x}<=1000000);FALSE())", {{"x", relative(first)}}),
+          .title = "Money",
+          .refusal = "A sum of money: a number from 0 to a million."};
+}
+
+}  // namespace shimwright::book

@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Engine: what is true of the engine as a whole, entered once before the first reading.
+#include "book/formula.hpp"
+#include "book/sheets.hpp"
+#include "book/styles.hpp"
+#include "book/workings.hpp"
+
+namespace shimwright::book {
+namespace {
+
+namespace place = engine_place;
+
+constexpr int label_column = 1;
+constexpr int note_column = 5;
+constexpr double row_mm = 6.6;
+
+class EngineMaker {
+ public:
+  EngineMaker(Sheet& sheet, const Places& places) : sheet_(sheet), places_(places) {}
+
+  void make() {
+    const double widths[] = {4, 56, 29, 29, 4, 66};
+    for (int column = 0; column < 6; ++column) sheet_.column_width(column, widths[column]);
+    sheet_.row_heights(0, last_row, row_mm);
+    for (const int gap : {9, 16, 21, 28}) sheet_.row_height(gap, 4);
+    sheet_.row_height(0, 11);
+    sheet_.result({{label_column, 0}, {note_column, 0}}, titled(sheet_.name()), style::title);
+    make_banner(sheet_, {{label_column, 1}, {note_column, 1}});
+    engine();
+    limits();
+    readings();
+    plan();
+    heading(29, "What makes no sense on this sheet");
+    make_trouble_box(
+        sheet_, {{label_column, 30}, {note_column, 32}},
+        in_workings(WorkingsMap(places_.count()).trouble_lines(WorkingsMap::engine_box)));
+    sheet_.print({{0, 0}, {note_column, last_row}}, style::portrait);
+    sheet_.protect();
+  }
+
+ private:
+  static constexpr int last_row = 33;
+
+  void heading(int row, std::string_view words) {
+    sheet_.style({{label_column, row}, {note_column, row}}, style::heading);
+    sheet_.text({label_column, row}, words);
+  }
+
+  void line(int row, std::string_view label, std::string_view note) {
+    sheet_.label(At{label_column, row}, label, style::label);
+    sheet_.label(At{note_column, row}, note, style::note);
+  }
+
+  void choice(At at, std::string_view rule, std::string_view first, std::string_view title) {
+    sheet_.style(at, style::entry_choice);
+    sheet_.text(at, first);
+    sheet_.check(at, {.kind = EntryCheck::Kind::choice,
+                      .rule = std::string(rule),
+                      .title = std::string(title),
+                      .refusal = "Choose one from the list."});
+  }
+
+  void fact(int row, std::string_view label, std::string_view words) {
+    sheet_.label(At{label_column, row}, label, style::label);
+    sheet_.label({{place::exhaust_column, row}, {note_column, row}}, words, style::fact);
+  }
+
+  void engine() {
+    heading(3, "This engine");
+    line(place::name.row, "Name of the engine", "Heads every sheet.");
+    sheet_.label({place::name, right_of(place::name)}, "", style::entry_text);
+    line(place::unit.row, "Unit",
+         "Of every length in this book. Numbers already typed are not "
+         "converted: choose first.");
+    sheet_.row_height(place::unit.row, 9);
+    choice(place::unit, "\"mm\";\"inch\"", "mm", "Unit");
+    const Layout& layout = places_.layout;
+    fact(6, "Layout",
+         word_for(layout.arrangement) + ", " + std::to_string(cylinders_of(layout)) + " cylinders");
+    fact(7, "Valves",
+         std::to_string(places_.count()) + ": " + std::to_string(layout.exhaust_valves) +
+             " exhaust and " + std::to_string(layout.inlet_valves) + " inlet to each cylinder");
+    fact(8, "Firing order", layout.firing);
+  }
+
+  void limits() {
+    heading(10, "Clearance, engine cold");
+    for (const Side side : {Side::exhaust, Side::inlet})
+      sheet_.label(place::of(side, 10), word_for(side), style::table_head);
+    line(place::min_row, "Smallest allowed", "From the engine\u2019s own manual.");
+    line(place::max_row, "Largest allowed", "From the engine\u2019s own manual.");
+    line(place::bias_row, "Where to aim",
+         "0 is at the smallest, 1 at the largest. Clearances mostly close up with use: 0.75.");
+    sheet_.row_height(place::bias_row, 9);
+    line(place::aim_row, "Aim", "Which comes to this clearance.");
+    line(place::series_row, "Shim series",
+         "Any word. A shim fits only valves of its own series; one word for both if all fit.");
+    sheet_.row_height(place::series_row, 9);
+    for (const Side side : {Side::exhaust, Side::inlet}) {
+      for (const int row : {place::min_row, place::max_row}) {
+        const At at = place::of(side, row);
+        sheet_.style(at, style::entry_length);
+        sheet_.check(at, length_check(at, 0, 5, "Clearance allowed", "",
+                                      "A limit is a number from 0 to 5 mm or 0.2 in, in the unit "
+                                      "chosen above."));
+      }
+      inches(place::of(side, place::min_row), place::of(side, place::max_row));
+      const At bias = place::of(side, place::bias_row);
+      sheet_.style(bias, style::entry_factor);
+      sheet_.number(bias, 0.75);
+      sheet_.check(bias,
+                   {.rule = written("AND(ISNUMBER({x});{x}>=0;{x}<=1)", {{"x", relative(bias)}}),
+                    .title = "Where to aim",
+                    .refusal = "A number from 0 (at the smallest) to 1 (at the largest)."});
+      const At aim = place::of(side, place::aim_row);
+      sheet_.result(
+          aim,
+          written("=IF(ISNUMBER({x});{x}/mm_each;\"\")",
+                  {{"x", in_workings(WorkingsMap(places_.count()).limit(side, WorkingsMap::aim))}}),
+          style::table_length);
+      inches(aim, aim);
+      const At series = place::of(side, place::series_row);
+      sheet_.style(series, style::entry_choice);
+      sheet_.text(series, "A");
+    }
+  }
+
+  void inches(At from, At to) {
+    sheet_.grade({from, to}, {{"unit=\"inch\"", std::string(style::in_inches)}});
+  }
+
+  void length_entry(At at, double most_mm, std::string_view title, std::string_view refusal) {
+    sheet_.style(at, style::entry_length);
+    sheet_.check(at, length_check(at, 0, most_mm, title, "", refusal));
+    inches(at, at);
+  }
+
+  void readings() {
+    heading(17, "Readings");
+    line(place::doubt.row, "Doubt of a reading (U)",
+         "A clearance is taken to be within this much either side of the reading. Blank: exact.");
+    sheet_.row_height(place::doubt.row, 9);
+    length_entry(place::doubt, 0.2, "Doubt of a reading",
+                 "A number from 0 to 0.2 mm (0.008 in), in the unit chosen above.");
+    line(place::allowed.row, "Mark and micrometer may differ by", "Blank: 0.015 mm.");
+    length_entry(place::allowed, 0.2, "Mark and micrometer",
+                 "A number from 0 to 0.2 mm (0.008 in), in the unit chosen above.");
+    line(place::scheme.row, "Marks on shims are in",
+         "auto: 275 is 2.75 mm, 2755 is 2.755 mm, 2.75 is itself.");
+    choice(place::scheme, "\"auto\";\"hundredths\";\"thousandths\";\"mm\";\"in\"", "auto",
+           "Marks on shims");
+  }
+
+  void plan() {
+    heading(22, "What the plan may do");
+    line(place::use_doubt.row, "Keep clear of the limits by the doubt",
+         "yes: a new shim must be good even if the reading is off by U.");
+    choice(place::use_doubt, "\"yes\";\"no\"", "yes", "Doubt");
+    line(place::touch_good.row, "Open good valves too",
+         "yes: a good valve may give its shim to another.");
+    choice(place::touch_good, "\"yes\";\"no\"", "no", "Good valves");
+    line(place::first.row, "Put first", "cost, or aim: nearness to the aim before money.");
+    choice(place::first, "\"cost\";\"aim\"", "cost", "What comes first");
+    line(place::work.row, "Work for each valve opened", "Money; blank: none.");
+    sheet_.style(place::work, style::entry_money);
+    sheet_.check(place::work, money_check(place::work));
+    line(place::currency.row, "Currency", "A word or sign, shown with sums.");
+    sheet_.style(place::currency, style::entry_choice);
+  }
+
+  Sheet& sheet_;
+  const Places& places_;
+};
+
+}  // namespace
+
+void make_engine(Sheet& sheet, const Places& places) { EngineMaker(sheet, places).make(); }
+
+}  // namespace shimwright::book

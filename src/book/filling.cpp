@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "book/filling.hpp"
+
+#include <com/sun/star/sheet/XCalculatable.hpp>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "book/places.hpp"
+#include "book/sheet.hpp"
+#include "core/bad_input.hpp"
+#include "core/length.hpp"
+#include "core/words.hpp"
+
+namespace shimwright::book {
+namespace {
+
+std::vector<std::string> fields_of(const std::string& line, char mark) {
+  std::vector<std::string> fields;
+  std::size_t start = 0;
+  for (;;) {
+    const std::size_t end = line.find(mark, start);
+    fields.emplace_back(trimmed(std::string_view(line).substr(start, end - start)));
+    if (end == std::string::npos) return fields;
+    start = end + 1;
+  }
+}
+
+class Filler {
+ public:
+  Filler(const Ref<css::sheet::XSpreadsheetDocument>& book, const Layout& layout)
+      : places_(layout),
+        engine_(book, sheet_name::engine),
+        head_(book, sheet_name::head),
+        shims_(book, sheet_name::shims) {}
+
+  void take(const std::string& section, const std::string& line) {
+    const auto row = fields_of(line, '|');
+    if (section == "engine")
+      engine(fields_of(line, '='));
+    else if (section == "valves")
+      valve(row);
+    else if (section == "spares")
+      list(section, row, shims_place::first_spare, shims_place::spares);
+    else if (section == "rows of sizes")
+      list(section, row, shims_place::first_ladder, shims_place::ladders);
+    else if (section == "single sizes")
+      list(section, row, shims_place::first_single, shims_place::singles);
+    else
+      throw BadInput("there is no section \"" + section + "\"");
+  }
+
+ private:
+  static void enter(Sheet& sheet, At at, const std::string& entry) {
+    if (entry.empty()) return;
+    if (const auto number = number_written(entry))
+      sheet.number(at, *number);
+    else
+      sheet.text(at, entry);
+  }
+
+  void engine(const std::vector<std::string>& pair) {
+    namespace place = engine_place;
+    if (pair.size() != 2) throw BadInput("a key and a value are due, parted by =");
+    if (pair[0] == "exhaust" || pair[0] == "inlet") {
+      const Side side = pair[0] == "inlet" ? Side::inlet : Side::exhaust;
+      const auto values = fields_of(pair[1], '|');
+      const int rows[] = {place::min_row, place::max_row, place::bias_row, place::series_row};
+      for (std::size_t i = 0; i < values.size() && i < std::size(rows); ++i)
+        enter(engine_, place::of(side, rows[i]), values[i]);
+      return;
+    }
+    const std::map<std::string, At> cells{
+        {"name", place::name},    {"unit", place::unit},
+        {"doubt", place::doubt},  {"allowed", place::allowed},
+        {"marks", place::scheme}, {"use doubt", place::use_doubt},
+        {"first", place::first},  {"touch good", place::touch_good},
+        {"work", place::work},    {"currency", place::currency}};
+    const auto cell = cells.find(pair[0]);
+    if (cell == cells.end()) throw BadInput("the engine has no \"" + pair[0] + "\"");
+    enter(engine_, cell->second, pair[1]);
+  }
+
+  void valve(const std::vector<std::string>& row) {
+    constexpr card::Row entries[] = {card::gap, card::mark, card::micrometer, card::alone};
+    for (const Card& card : places_.head.cards) {
+      if (name_of(card.valve, places_.layout) != row[0]) continue;
+      for (std::size_t i = 1; i < row.size() && i <= std::size(entries); ++i)
+        enter(head_, card.value(entries[i - 1]), row[i]);
+      return;
+    }
+    throw BadInput("there is no valve \"" + row[0] + "\"");
+  }
+
+  void list(const std::string& section, const std::vector<std::string>& row, At first, int most) {
+    const int index = listed_[section]++;
+    if (index >= most) throw BadInput("more rows than the sheet has");
+    for (std::size_t i = 0; i < row.size(); ++i)
+      enter(shims_, right_of(below(first, index), static_cast<int>(i)), row[i]);
+  }
+
+  Places places_;
+  Sheet engine_;
+  Sheet head_;
+  Sheet shims_;
+  std::map<std::string, int> listed_;
+};
+
+}  // namespace
+
+void fill(const Ref<css::sheet::XSpreadsheetDocument>& book, const Layout& layout,
+          std::istream& entries) {
+  Filler filler(book, layout);
+  std::string section;
+  int number = 0;
+  for (std::string raw; std::getline(entries, raw);) {
+    ++number;
+    const std::string line(trimmed(std::string_view(raw).substr(0, raw.find('#'))));
+    if (line.empty()) continue;
+    try {
+      if (line.front() == '[')
+        section = line.substr(1, line.size() - 2);
+      else
+        filler.take(section, line);
+    } catch (const BadInput& bad) {
+      throw BadInput("line " + std::to_string(number) + ": " + bad.what());
+    }
+  }
+  as<css::sheet::XCalculatable>(book)->calculateAll();
+}
+
+}  // namespace shimwright::book

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "book/head_map.hpp"
+
+#include <algorithm>
+#include <numeric>
+
+namespace shimwright::book {
+namespace {
+
+constexpr double side_mm = 7;
+constexpr double edge_mm = 2.5;
+constexpr double between_valves_mm = 1;
+constexpr double between_cylinders_mm = 4;
+constexpr int first_card_column = 2;    // after the side's name and the deck's edge
+constexpr std::size_t least_cards = 4;  // so many find room beside each other, for the title
+constexpr int rows_between_banks = 2;
+
+// Where more valves lie on the other side of the cylinder, a pair keeps to the outside.
+int slot_of(int place, int valves, int slots) {
+  if (valves == slots) return place;
+  if (valves == 1) return (slots - 1) / 2;
+  return place == 0 ? 0 : slots - 1;
+}
+
+}  // namespace
+
+Area HeadMap::across(double from, double to, int row) const {
+  const double whole = std::accumulate(column_mm.begin(), column_mm.end(), 0.0);
+  const auto column_at = [&](double share) {
+    double passed = 0;
+    int column = 0;
+    while (column < last_column &&
+           passed + column_mm[static_cast<std::size_t>(column)] / 2 < share * whole)
+      passed += column_mm[static_cast<std::size_t>(column++)];
+    return column;
+  };
+  const int first = column_at(from);
+  const int last = to >= 1 ? last_column : std::max(first, column_at(to) - 1);
+  return {{first, row}, {last, row}};
+}
+
+HeadMap head_map(const Layout& layout) {
+  HeadMap map;
+  const int slots = std::max(layout.exhaust_valves, layout.inlet_valves);
+  std::size_t widest = 0;
+  for (const Bank& bank : layout.banks) widest = std::max(widest, bank.cylinders.size());
+
+  // A cylinder takes `slots` cards with narrow columns between them and a wider one after them.
+  const int pitch = slots * 3;
+  map.column_mm = {side_mm, edge_mm};
+  for (std::size_t i = 0; i < widest; ++i) {
+    for (int slot = 0; slot < slots; ++slot) {
+      map.column_mm.push_back(card::label_mm);
+      map.column_mm.push_back(card::value_mm);
+      map.column_mm.push_back(slot + 1 < slots ? between_valves_mm : between_cylinders_mm);
+    }
+  }
+  map.column_mm.back() = edge_mm;
+  const int deck_end = static_cast<int>(map.column_mm.size()) - 1;
+  for (std::size_t cards = widest * static_cast<std::size_t>(slots); cards < least_cards; ++cards)
+    map.column_mm.push_back(card::label_mm + card::value_mm);
+  map.last_column = static_cast<int>(map.column_mm.size()) - 1;
+
+  std::vector<Card> cards;
+  int row = HeadMap::first_deck_row;
+  for (const Bank& bank : layout.banks) {
+    const int upper = row + 1;  // below the deck's edge
+    const int strip = upper + card::rows + 1;
+    const int lower = strip + 2;
+    const int end = lower + card::rows;
+    BankDeck deck{.deck = {{1, row}, {deck_end, end}},
+                  .upper_side = {{0, upper}, {0, upper + card::rows - 1}},
+                  .lower_side = {{0, lower}, {0, end - 1}},
+                  .above = bank.exhaust_above ? Side::exhaust : Side::inlet,
+                  .strip_row = strip,
+                  .strips = {}};
+    for (std::size_t i = 0; i < bank.cylinders.size(); ++i) {
+      const int first = first_card_column + static_cast<int>(i) * pitch;
+      deck.strips.push_back({bank.cylinders[i], {{first, strip}, {first + pitch - 2, strip}}});
+      for (const Side side : {Side::exhaust, Side::inlet}) {
+        const int valves = side == Side::exhaust ? layout.exhaust_valves : layout.inlet_valves;
+        for (int place = 0; place < valves; ++place)
+          cards.push_back(
+              {{bank.cylinders[i], side, place},
+               {first + 3 * slot_of(place, valves, slots), side == deck.above ? upper : lower}});
+      }
+    }
+    map.banks.push_back(std::move(deck));
+    map.last_row = end;
+    row = end + 1 + rows_between_banks;
+  }
+  for (const ValveId& valve : valves_of(layout))
+    map.cards.push_back(*std::ranges::find(cards, valve, &Card::valve));
+  return map;
+}
+
+}  // namespace shimwright::book

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Paper: A4, one sheet of the book on one page, with a quiet footer that says which.
+#include <com/sun/star/container/XNameContainer.hpp>
+#include <com/sun/star/sheet/XHeaderFooterContent.hpp>
+#include <com/sun/star/style/XStyle.hpp>
+#include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
+#include <com/sun/star/text/XText.hpp>
+#include <com/sun/star/text/XTextContent.hpp>
+#include <com/sun/star/text/XTextCursor.hpp>
+#include <com/sun/star/text/XTextRange.hpp>
+
+#include "book/styles.hpp"
+
+namespace shimwright::book::style {
+namespace {
+
+constexpr sal_Int32 foot_ink = 0x5F6267;
+
+void write(const Ref<css::lang::XMultiServiceFactory>& maker, const Ref<css::text::XText>& text,
+           std::string_view words, std::string_view field) {
+  const auto cursor = text->createTextCursor();
+  set(cursor, "CharHeight", 8.0f);
+  set(cursor, "CharColor", foot_ink);
+  const auto end = as<css::text::XTextRange>(cursor);
+  text->insertString(end, to_office(words), false);
+  if (field.empty()) return;
+  text->insertTextContent(
+      end, as<css::text::XTextContent>(maker->createInstance(to_office(field))), false);
+}
+
+void make_page(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_view name,
+               bool landscape) {
+  const auto maker = as<css::lang::XMultiServiceFactory>(book);
+  const auto styles = as<css::container::XNameContainer>(
+      as<css::style::XStyleFamiliesSupplier>(book)->getStyleFamilies()->getByName("PageStyles"));
+  const auto page = as<css::style::XStyle>(maker->createInstance("com.sun.star.style.PageStyle"));
+  styles->insertByName(to_office(name), css::uno::Any(page));
+  set(page, "IsLandscape", landscape);
+  set(page, "Width", hundredths(landscape ? 297 : 210));
+  set(page, "Height", hundredths(landscape ? 210 : 297));
+  for (const auto margin : {"LeftMargin", "RightMargin", "TopMargin", "BottomMargin"})
+    set(page, margin, hundredths(10));
+  set(page, "CenterHorizontally", true);
+  set(page, "ScaleToPagesX", sal_Int16{1});
+  set(page, "ScaleToPagesY", sal_Int16{1});
+  set(page, "HeaderIsOn", false);
+  set(page, "FooterIsOn", true);
+  set(page, "FooterHeight", hundredths(6));
+  set(page, "FooterBodyDistance", hundredths(2));
+
+  const auto footer = as<css::sheet::XHeaderFooterContent>(
+      as<css::beans::XPropertySet>(page)->getPropertyValue("RightPageFooterContent"));
+  write(maker, footer->getLeftText(), "", "com.sun.star.text.TextField.SheetName");
+  write(maker, footer->getCenterText(), "", "com.sun.star.text.TextField.FileName");
+  write(maker, footer->getRightText(), "printed ", "com.sun.star.text.TextField.DateTime");
+  set(page, "RightPageFooterContent", footer);
+}
+
+}  // namespace
+
+void make_page_styles(const Ref<css::sheet::XSpreadsheetDocument>& book) {
+  make_page(book, portrait, false);
+  make_page(book, landscape, true);
+}
+
+}  // namespace shimwright::book::style

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Which sheets the book has, and in which cells a person's entries stand. The sheets are laid out
+// by these places, the workings read from them, and a filled book is filled by them.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "book/cells.hpp"
+#include "book/head_map.hpp"
+#include "book/layout.hpp"
+
+namespace shimwright::book {
+
+namespace sheet_name {
+inline constexpr std::string_view read_me = "Read me first";
+inline constexpr std::string_view engine = "Engine";
+inline constexpr std::string_view head = "Head";
+inline constexpr std::string_view shims = "Shims";
+inline constexpr std::string_view plan = "Plan";
+inline constexpr std::string_view workings = "Workings";
+}  // namespace sheet_name
+
+namespace engine_place {
+inline constexpr int exhaust_column = 2;  // also the column of all that is said once
+inline constexpr int inlet_column = 3;
+inline constexpr At name{2, 4};
+inline constexpr At unit{2, 5};
+inline constexpr int min_row = 11;
+inline constexpr int max_row = 12;
+inline constexpr int bias_row = 13;
+inline constexpr int aim_row = 14;
+inline constexpr int series_row = 15;
+inline constexpr At doubt{2, 18};
+inline constexpr At allowed{2, 19};
+inline constexpr At scheme{2, 20};
+inline constexpr At use_doubt{2, 23};
+inline constexpr At touch_good{2, 24};
+inline constexpr At first{2, 25};
+inline constexpr At work{2, 26};
+inline constexpr At currency{2, 27};
+constexpr At of(Side side, int row) {
+  return {side == Side::exhaust ? exhaust_column : inlet_column, row};
+}
+}  // namespace engine_place
+
+namespace shims_place {
+inline constexpr int spares = 20;
+inline constexpr int ladders = 4;  // rows of sizes on sale
+inline constexpr int singles = 10;
+inline constexpr At first_spare{2, 6};    // series, size, count, note
+inline constexpr At first_ladder{8, 6};   // series, from, to, step, price
+inline constexpr At first_single{8, 17};  // series, size, count, price
+}  // namespace shims_place
+
+struct Places {
+  Layout layout;
+  std::vector<ValveId> valves;
+  HeadMap head;
+
+  explicit Places(Layout of)
+      : layout(std::move(of)), valves(valves_of(layout)), head(head_map(layout)) {}
+  int count() const { return static_cast<int>(valves.size()); }
+};
+
+// The names by which formulas call cells and tables, and what each stands for.
+std::vector<std::pair<std::string, std::string>> named_ranges(const Places& places);
+
+}  // namespace shimwright::book

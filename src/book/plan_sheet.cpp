@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Plan: what goes where, what to order, what is left over, to print and take to the bench.
+#include "book/formula.hpp"
+#include "book/sheets.hpp"
+#include "book/styles.hpp"
+#include "book/workings.hpp"
+
+namespace shimwright::book {
+namespace {
+
+using Map = WorkingsMap;
+
+constexpr double row_mm = 5.2;
+constexpr int first_column = 1;
+constexpr int last_column = 10;
+constexpr int summary_row = 3;
+constexpr int head_row = 7;
+constexpr int first_row = head_row + 1;
+
+class PlanMaker {
+ public:
+  PlanMaker(Sheet& sheet, const Places& places)
+      : sheet_(sheet), map_(places.count()), count_(places.count()) {}
+
+  void make() {
+    const double widths[] = {2, 18, 16, 17, 19, 21, 16, 16, 16, 27, 20};
+    for (int column = 0; column <= last_column; ++column)
+      sheet_.column_width(column, widths[column]);
+    sheet_.row_heights(0, last_row(), row_mm);
+    sheet_.row_height(0, 11);
+    sheet_.row_height(head_row, 9);
+    for (const int gap : {2, 5, total_row() + 1, boxes_row() - 1}) sheet_.row_height(gap, 3);
+    sheet_.result(line(0), titled(sheet_.name()), style::title);
+    make_banner(sheet_, line(1));
+    summary();
+    valves();
+    lists();
+    boxes();
+    sheet_.print({{0, 0}, {last_column, last_row()}}, style::portrait);
+    sheet_.protect();
+  }
+
+ private:
+  int total_row() const { return first_row + count_; }
+  int lists_row() const { return total_row() + 2; }
+  int list_end() const { return lists_row() + 2 + count_; }
+  int boxes_row() const { return list_end() + 2; }
+  int last_row() const { return boxes_row() + 6; }
+
+  static Area line(int row) { return {{first_column, row}, {last_column, row}}; }
+
+  void heading(const Area& area, std::string_view words) {
+    sheet_.style(area, style::heading);
+    sheet_.text(area.from, words);
+  }
+
+  // The three figures one asks for first.
+  void summary() {
+    figure(first_column, "valves to open",
+           written("=IFERROR({open};\"\u2013\")", {{"open", open()}}), style::figure);
+    figure(first_column + 3, "shims to buy",
+           written("=IF(plan_stands;SUM({x});\"\u2013\")", {{"x", counted(Map::order_count)}}),
+           style::figure);
+    figure(
+        first_column + 6, "to pay",
+        written("=IF(plan_stands;SUM({x});\"\u2013\")", {{"x", in_workings(map_.all(Map::cost))}}),
+        style::figure_money);
+    sheet_.formula({last_column, summary_row + 1}, "=IF(currency=\"\";\"\";currency)");
+  }
+
+  static std::string open() {
+    return "SUMPRODUCT((actions=\"move\")+(actions=\"spare\")+(actions=\"buy\"))";
+  }
+
+  std::string counted(int column) const {
+    return written("IF(ISNUMBER({x});{x};0)", {{"x", in_workings(map_.order(column))}});
+  }
+
+  void figure(int column, std::string_view words, std::string_view formula,
+              std::string_view figure_style) {
+    sheet_.label({{column, summary_row}, {column + 2, summary_row}}, words, style::subtitle);
+    sheet_.result({{column, summary_row + 1}, {column + 2, summary_row + 1}}, formula,
+                  figure_style);
+    sheet_.row_height(summary_row + 1, 9);
+  }
+
+  void valves() {
+    heading(line(head_row - 1), "Valve by valve");
+    const std::pair<const char*, std::string_view> heads[] = {
+        {"valve", style::table_head_left},  {"gap", style::table_head},
+        {"shim now", style::table_head},    {"do", style::table_head_centre},
+        {"from", style::table_head_left},   {"fit", style::table_head},
+        {"gap after", style::table_head},   {"inside limits by", style::table_head},
+        {"then", style::table_head_centre}, {"cost", style::table_head}};
+    int column = first_column;
+    for (const auto& [words, head_style] : heads)
+      sheet_.label(At{column++, head_row}, words, head_style);
+
+    std::vector<std::vector<std::string>> rows;
+    for (int i = 0; i < count_; ++i) rows.push_back(valve_row(i));
+    sheet_.formulas({first_column, first_row}, rows);
+    const std::string_view styles[] = {
+        style::table_strong, style::table_length, style::table_length, style::table_strong_centre,
+        style::table_text,   style::table_length, style::table_length, style::table_length,
+        style::table_centre, style::table_money};
+    column = first_column;
+    for (const std::string_view column_style : styles)
+      sheet_.style(block({column++, first_row}, 1, count_), column_style);
+    grades();
+    sheet_.style(line(total_row()), style::total_text);
+    sheet_.text({first_column, total_row()}, "total");
+    sheet_.result(At{last_column, total_row()},
+                  written("=SUM({x})", {{"x", block({last_column, first_row}, 1, count_)}}),
+                  style::total_money);
+  }
+
+  std::vector<std::string> valve_row(int i) const {
+    const auto cell = [&](Map::Valve column) { return in_workings(map_.at(i, column)); };
+    const auto length = [&](Map::Valve column) {
+      return written("=IF(ISNUMBER({x});{x}/mm_each;\"\")", {{"x", cell(column)}});
+    };
+    const auto where_changed = [&](const char* then) {
+      return written(
+          std::string("=IFERROR(IF(OR({do}=\"move\";{do}=\"spare\";{do}=\"buy\");") + then +
+              ";\"\");\"\")",
+          {{"do", cell(Map::action)}, {"size", cell(Map::size)}, {"cost", cell(Map::cost)}});
+    };
+    return {
+        "=" + cell(Map::name),
+        length(Map::clearance),
+        length(Map::shim),
+        written("=IFERROR(IF({x}=\"none\";\"none fits\";{x});\"\")", {{"x", cell(Map::action)}}),
+        written("=IF({x}=\"\";\"\";IF({label}=\"needs\";\"see below\";{x}))",
+                {{"x", cell(Map::source)}, {"label", cell(Map::source_label)}}),
+        where_changed("{size}/mm_each"),
+        length(Map::after),
+        length(Map::margin),
+        written("=IFERROR({x};\"\")", {{"x", cell(Map::then_told)}}),
+        where_changed("{cost}")};
+  }
+
+  void grades() {
+    const Area lengths[] = {block({first_column + 1, first_row}, 2, count_),
+                            block({first_column + 5, first_row}, 3, count_)};
+    for (const Area& area : lengths)
+      sheet_.grade(area, {{"unit=\"inch\"", std::string(style::in_inches)}});
+    const At action{first_column + 3, first_row};
+    sheet_.grade(block(action, 1, count_),
+                 {{written("OR({x}=\"keep\";{x}=\"unread\")", {{"x", relative(action)}}),
+                   std::string(style::faint)}});
+    std::vector<Grade> states;
+    for (const State state : all_states)
+      states.push_back(
+          {written("'{sheet}'.{x}=\"{word}\"", {{"sheet", sheet_name::workings},
+                                                {"x", "$" + relative(map_.at(0, Map::then))},
+                                                {"word", word_for(state)}}),
+           style::worn(style::Wear::told, state)});
+    sheet_.grade(block({first_column + 8, first_row}, 1, count_), states);
+  }
+
+  void list(int column, std::string_view title, const std::vector<std::string>& heads,
+            const std::vector<std::string_view>& styles, Area (Map::*source)(int) const) {
+    const int width = static_cast<int>(heads.size());
+    heading({{column, lists_row()}, {column + width - 1, lists_row()}}, title);
+    std::vector<std::vector<std::string>> rows(static_cast<std::size_t>(count_));
+    for (int i = 0; i < width; ++i) {
+      const auto k = static_cast<std::size_t>(i);
+      sheet_.label(At{column + i, lists_row() + 1}, heads[k],
+                   i == 0 ? style::table_head_left : style::table_head);
+      sheet_.style(block({column + i, lists_row() + 2}, 1, count_), styles[k]);
+      const At first = (map_.*source)(i).from;
+      const bool length = styles[k] == style::table_length;
+      for (int row = 0; row < count_; ++row)
+        rows[static_cast<std::size_t>(row)].push_back(
+            written(length ? "=IFERROR(IF(ISNUMBER({x});{x}/mm_each;\"\");\"\")"
+                           : "=IFERROR(IF({size};{x};\"\");\"\")",
+                    {{"x", in_workings(below(first, row))},
+                     {"size", written("ISNUMBER({x})",
+                                      {{"x", in_workings(below((map_.*source)(1).from, row))}})}}));
+      if (length)
+        sheet_.grade(block({column + i, lists_row() + 2}, 1, count_),
+                     {{"unit=\"inch\"", std::string(style::in_inches)}});
+    }
+    sheet_.formulas({column, lists_row() + 2}, rows);
+  }
+
+  void lists() {
+    list(first_column, "To order", {"series", "size", "how many", "price", "cost"},
+         {style::table_text, style::table_length, style::table_count, style::table_money,
+          style::table_money},
+         &Map::order);
+    sheet_.style({{first_column, list_end()}, {first_column + 4, list_end()}}, style::total_text);
+    sheet_.text({first_column, list_end()}, "total");
+    for (const int column : {first_column + 2, first_column + 4})
+      sheet_.result(At{column, list_end()},
+                    written("=SUM({x})", {{"x", block({column, lists_row() + 2}, 1, count_)}}),
+                    column == first_column + 2 ? style::total_count : style::total_money);
+    list(first_column + 7, "Left over", {"series", "size", "how many"},
+         {style::table_text, style::table_length, style::table_count}, &Map::surplus);
+  }
+
+  void boxes() {
+    const int row = boxes_row();
+    sheet_.result({{first_column, row}, {last_column, row + 1}},
+                  "=IF(" + in_workings(map_.fact(Map::serving)) + "=\"\";\"\";" +
+                      in_workings(map_.fact(Map::serving)) + ")",
+                  style::note);
+    make_trouble_box(sheet_, {{first_column, row + 2}, {last_column, row + 4}},
+                     in_workings(map_.trouble_lines(Map::all_box)));
+    sheet_.label({{first_column, row + 5}, {last_column, row + 6}},
+                 "The engine\u2019s own manual comes first. Never turn the crank while a valve is "
+                 "without its shim. After fitting, turn it by hand through two full turns and "
+                 "measure every gap again.",
+                 style::note);
+  }
+
+  Sheet& sheet_;
+  Map map_;
+  int count_;
+};
+
+}  // namespace
+
+void make_plan(Sheet& sheet, const Places& places) { PlanMaker(sheet, places).make(); }
+
+}  // namespace shimwright::book

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Read me first: what the book is for, what must never be done, the steps, and how far one is.
+#include "book/formula.hpp"
+#include "book/sheets.hpp"
+#include "book/styles.hpp"
+#include "book/workings.hpp"
+
+namespace shimwright::book {
+namespace {
+
+using Map = WorkingsMap;
+
+constexpr int last_column = 4;
+constexpr int bar_length = 32;
+
+constexpr const char* cautions[] = {
+    "The engine\u2019s own manual, the rules of the place and a licensed mechanic come first. "
+    "Nothing here replaces them.",
+    "Engine cold, best overnight. Ignition off, spark plugs out.",
+    "Turn the crank only by hand, and only in the direction in which the engine runs.",
+    "Never turn it while a valve is without its shim or a cam is not bolted down as the manual "
+    "says.",
+    "Keep shims clean and each in its marked place. Oil every shim before it goes in.",
+    "After fitting, turn the crank by hand through two full turns and measure every gap again.",
+};
+
+struct Step {
+  std::string_view sheet;
+  const char* words;
+};
+
+constexpr Step steps[] = {
+    {sheet_name::engine,
+     "Give the engine a name, choose the unit, and enter the limits from its own manual."},
+    {sheet_name::head,
+     "With the engine cold, measure the gap at every valve with the cam\u2019s lobe away from it, "
+     "and type it on the valve\u2019s card."},
+    {sheet_name::head,
+     "Take out the shims, one valve at a time. Type the mark; measure each with the micrometer and "
+     "type that too: marks wear off, and shims wear thin."},
+    {sheet_name::shims, "List the spares in the drawer and the sizes you can buy."},
+    {sheet_name::plan,
+     "Read what to keep, move, fit or buy. If a dark box speaks, mend those entries first."},
+    {sheet_name::plan,
+     "Order what it says. Measure every shim that comes before you trust its mark."},
+    {sheet_name::head, "Fit each valve\u2019s shim as its card says."},
+    {sheet_name::head,
+     "Turn the crank by hand through two full turns and measure every gap again. Save a copy of "
+     "this book for the new readings."},
+};
+
+class ReadMeMaker {
+ public:
+  ReadMeMaker(Sheet& sheet, const Places& places)
+      : sheet_(sheet), map_(places.count()), count_(places.count()) {}
+
+  void make() {
+    const double widths[] = {3, 12, 26, 112, 34};
+    for (int column = 0; column <= last_column; ++column)
+      sheet_.column_width(column, widths[column]);
+    sheet_.row_height(0, 14);
+    sheet_.result(line(0), "=IF(engine_name=\"\";\"Valve service\";engine_name)", style::title);
+    sheet_.label(line(1),
+                 "From feeler gauge to order list: enter what you measure, and this book tells "
+                 "which valves are tight, good or loose, which shims to keep and move, and which "
+                 "few to buy.",
+                 style::text);
+    sheet_.row_height(1, 11);
+    make_banner(sheet_, line(2));
+    sheet_.row_height(2, 9);
+    write_cautions();
+    write_steps();
+    write_progress();
+    sheet_.print({{0, 0}, {last_column, row_}}, style::portrait);
+    sheet_.protect();
+  }
+
+ private:
+  static Area line(int row) { return {{1, row}, {last_column, row}}; }
+
+  void heading(std::string_view words) {
+    sheet_.row_height(row_++, 5);
+    sheet_.style(line(row_), style::heading);
+    sheet_.text({1, row_}, words);
+    sheet_.row_height(row_++, 7);
+  }
+
+  void write_cautions() {
+    heading("Before you begin");
+    for (const char* words : cautions) {
+      sheet_.label(line(row_), words, style::caution);
+      sheet_.row_height(row_++, 7);
+    }
+  }
+
+  void write_steps() {
+    heading("The steps");
+    int number = 0;
+    for (const Step& step : steps) {
+      sheet_.label(At{1, row_}, std::to_string(++number), style::number);
+      sheet_.result(At{2, row_},
+                    written("=HYPERLINK(\"#'{sheet}'.A1\";\"{sheet}\")", {{"sheet", step.sheet}}),
+                    style::link);
+      sheet_.label({{3, row_}, {last_column, row_}}, step.words, style::text);
+      sheet_.row_height(row_++, 10);
+    }
+  }
+
+  void bar(std::string_view words, const std::string& done, const std::string& of) {
+    sheet_.label({{1, row_}, {2, row_}}, words, style::label);
+    sheet_.result(At{3, row_},
+                  written("=IFERROR(REPT(\"\u2588\";ROUND({length}*{done}/{of};0))&REPT(\"\u2591\";"
+                          "{length}-ROUND({length}*{done}/{of};0));\"\")",
+                          {{"length", bar_length}, {"done", done}, {"of", of}}),
+                  style::bar);
+    sheet_.result(
+        At{4, row_},
+        written("=IFERROR({done}&\" of \"&{of};\"\u2013\")", {{"done", done}, {"of", of}}),
+        style::tally);
+    sheet_.row_height(row_++, 7);
+  }
+
+  void figure(std::string_view words, const std::string& formula) {
+    sheet_.label({{1, row_}, {3, row_}}, words, style::label);
+    sheet_.result(At{4, row_}, "=IFERROR(" + formula + ";\"\u2013\")", style::tally);
+    sheet_.row_height(row_++, 7);
+  }
+
+  void write_progress() {
+    heading("How far you are");
+    const std::string all = std::to_string(count_);
+    const auto known = [this](Map::Valve column) {
+      return written("COUNT({x})", {{"x", in_workings(map_.all(column))}});
+    };
+    bar("gaps measured", known(Map::clearance), all);
+    bar("shims known", known(Map::shim), all);
+    figure("entries to look at again", in_workings(map_.trouble_lines(Map::all_count)));
+    figure("valves to open",
+           "SUMPRODUCT((actions=\"move\")+(actions=\"spare\")+(actions=\"buy\"))");
+    figure("shims to buy", written("SUMPRODUCT(IF(plan_stands;IF(ISNUMBER({x});{x};0);NA()))",
+                                   {{"x", in_workings(map_.order(Map::order_count))}}));
+  }
+
+  Sheet& sheet_;
+  Map map_;
+  int count_;
+  int row_ = 3;
+};
+
+}  // namespace
+
+void make_read_me(Sheet& sheet, const Places& places) { ReadMeMaker(sheet, places).make(); }
+
+}  // namespace shimwright::book

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "book/sheet.hpp"
+
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/sheet/ConditionOperator.hpp>
+#include <com/sun/star/sheet/FillDirection.hpp>
+#include <com/sun/star/sheet/ValidationAlertStyle.hpp>
+#include <com/sun/star/sheet/ValidationType.hpp>
+#include <com/sun/star/sheet/XArrayFormulaRange.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangeFormula.hpp>
+#include <com/sun/star/sheet/XCellSeries.hpp>
+#include <com/sun/star/sheet/XPrintAreas.hpp>
+#include <com/sun/star/sheet/XSheetCondition.hpp>
+#include <com/sun/star/sheet/XSheetConditionalEntries.hpp>
+#include <com/sun/star/table/XColumnRowRange.hpp>
+#include <com/sun/star/text/XText.hpp>
+#include <com/sun/star/util/XMergeable.hpp>
+#include <com/sun/star/util/XProtectable.hpp>
+
+namespace shimwright::book {
+namespace {
+
+css::beans::PropertyValue property(std::string_view name, const css::uno::Any& value) {
+  css::beans::PropertyValue made;
+  made.Name = to_office(name);
+  made.Value = value;
+  return made;
+}
+
+Ref<css::beans::XPropertySet> column(const Ref<css::sheet::XSpreadsheet>& sheet, int index) {
+  const auto columns = as<css::table::XColumnRowRange>(sheet)->getColumns();
+  return as<css::beans::XPropertySet>(columns->getByIndex(index));
+}
+
+Ref<css::beans::XPropertySet> row(const Ref<css::sheet::XSpreadsheet>& sheet, int index) {
+  const auto rows = as<css::table::XColumnRowRange>(sheet)->getRows();
+  return as<css::beans::XPropertySet>(rows->getByIndex(index));
+}
+
+css::table::CellAddress address(const Ref<css::sheet::XSpreadsheet>& sheet, At at) {
+  const auto whole = as<css::sheet::XCellRangeAddressable>(sheet)->getRangeAddress();
+  return css::table::CellAddress(whole.Sheet, at.column, at.row);
+}
+
+}  // namespace
+
+Sheet::Sheet(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_view name)
+    : name_(name),
+      maker_(as<css::lang::XMultiServiceFactory>(book)),
+      sheet_(as<css::sheet::XSpreadsheet>(
+          as<css::container::XNameAccess>(book->getSheets())->getByName(to_office(name)))) {}
+
+Ref<css::table::XCellRange> Sheet::range(const Area& area) const {
+  return sheet_->getCellRangeByPosition(area.from.column, area.from.row, area.to.column,
+                                        area.to.row);
+}
+
+void Sheet::text(At at, std::string_view words) {
+  as<css::text::XText>(sheet_->getCellByPosition(at.column, at.row))->setString(to_office(words));
+}
+
+void Sheet::number(At at, double value) {
+  sheet_->getCellByPosition(at.column, at.row)->setValue(value);
+}
+
+void Sheet::formula(At at, std::string_view formula) {
+  sheet_->getCellByPosition(at.column, at.row)->setFormula(to_office(formula));
+}
+
+void Sheet::formulas(At from, const std::vector<std::vector<std::string>>& formulas) {
+  if (formulas.empty()) return;
+  css::uno::Sequence<css::uno::Sequence<rtl::OUString>> rows(
+      static_cast<sal_Int32>(formulas.size()));
+  sal_Int32 r = 0;
+  for (const auto& given : formulas) {
+    css::uno::Sequence<rtl::OUString> cells(static_cast<sal_Int32>(given.size()));
+    sal_Int32 c = 0;
+    for (const std::string& formula : given) cells.getArray()[c++] = to_office(formula);
+    rows.getArray()[r++] = cells;
+  }
+  const Area area =
+      block(from, static_cast<int>(formulas.front().size()), static_cast<int>(formulas.size()));
+  as<css::sheet::XCellRangeFormula>(range(area))->setFormulaArray(rows);
+}
+
+void Sheet::matrix(const Area& area, std::string_view formula) {
+  as<css::sheet::XArrayFormulaRange>(range(area))->setArrayFormula(to_office(formula));
+}
+
+void Sheet::fill_down(const Area& area) {
+  as<css::sheet::XCellSeries>(range(area))->fillAuto(css::sheet::FillDirection_TO_BOTTOM, 1);
+}
+
+void Sheet::style(const Area& area, std::string_view style) {
+  set(range(area), "CellStyle", to_office(style));
+}
+
+void Sheet::merge(const Area& area) { as<css::util::XMergeable>(range(area))->merge(true); }
+
+void Sheet::column_width(int index, double mm) {
+  set(column(sheet_, index), "Width", hundredths(mm));
+}
+
+void Sheet::row_height(int index, double mm) { set(row(sheet_, index), "Height", hundredths(mm)); }
+
+void Sheet::row_heights(int first, int last, double mm) {
+  const auto rows = as<css::table::XColumnRowRange>(range({{0, first}, {0, last}}))->getRows();
+  set(rows, "Height", hundredths(mm));
+}
+
+void Sheet::check(const Area& area, const EntryCheck& check) {
+  const auto cells = as<css::beans::XPropertySet>(range(area));
+  const auto rule = as<css::beans::XPropertySet>(cells->getPropertyValue("Validation"));
+  const bool choice = check.kind == EntryCheck::Kind::choice;
+  set(rule, "Type", choice ? css::sheet::ValidationType_LIST : css::sheet::ValidationType_CUSTOM);
+  set(rule, "IgnoreBlankCells", true);
+  set(rule, "ShowInputMessage", !check.help.empty());
+  set(rule, "InputTitle", to_office(check.title));
+  set(rule, "InputMessage", to_office(check.help));
+  set(rule, "ShowErrorMessage", true);
+  set(rule, "ErrorTitle", to_office(check.title));
+  set(rule, "ErrorMessage", to_office(check.refusal));
+  set(rule, "ErrorAlertStyle",
+      check.may_keep ? css::sheet::ValidationAlertStyle_WARNING
+                     : css::sheet::ValidationAlertStyle_STOP);
+  const auto condition = as<css::sheet::XSheetCondition>(rule);
+  condition->setFormula1(to_office(check.rule));
+  condition->setSourcePosition(address(sheet_, area.from));
+  set(cells, "Validation", rule);
+}
+
+void Sheet::grade(const Area& area, const std::vector<Grade>& grades) {
+  const auto cells = as<css::beans::XPropertySet>(range(area));
+  const auto entries =
+      as<css::sheet::XSheetConditionalEntries>(cells->getPropertyValue("ConditionalFormat"));
+  const css::table::CellAddress first = address(sheet_, area.from);
+  for (const Grade& grade : grades) {
+    css::uno::Sequence<css::beans::PropertyValue> entry(4);
+    auto* fields = entry.getArray();
+    fields[0] = property("Operator", css::uno::Any(css::sheet::ConditionOperator_FORMULA));
+    fields[1] = property("Formula1", css::uno::Any(to_office(grade.condition)));
+    fields[2] = property("StyleName", css::uno::Any(to_office(grade.style)));
+    fields[3] = property("SourcePosition", css::uno::Any(first));
+    entries->addNew(entry);
+  }
+  set(cells, "ConditionalFormat", entries);
+}
+
+void Sheet::label(const Area& area, std::string_view words, std::string_view style_name) {
+  style(area, style_name);
+  if (!(area.from == area.to)) merge(area);
+  text(area.from, words);
+}
+
+void Sheet::result(const Area& area, std::string_view words, std::string_view style_name) {
+  style(area, style_name);
+  if (!(area.from == area.to)) merge(area);
+  formula(area.from, words);
+}
+
+void Sheet::print(const Area& area, std::string_view page_style) {
+  css::uno::Sequence<css::table::CellRangeAddress> areas(1);
+  areas.getArray()[0] = as<css::sheet::XCellRangeAddressable>(range(area))->getRangeAddress();
+  as<css::sheet::XPrintAreas>(sheet_)->setPrintAreas(areas);
+  set(sheet_, "PageStyle", to_office(page_style));
+}
+
+void Sheet::protect() { as<css::util::XProtectable>(sheet_)->protect(rtl::OUString()); }
+
+}  // namespace shimwright::book

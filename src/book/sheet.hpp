@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// One sheet of the book under construction, in the words of someone who lays it out: put this
+// text here, merge that, check what is typed there, grade those cells by a condition.
+#pragma once
+
+#include <com/sun/star/lang/XMultiServiceFactory.hpp>
+#include <com/sun/star/sheet/XSpreadsheet.hpp>
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+#include <com/sun/star/table/XCellRange.hpp>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "book/cells.hpp"
+#include "book/uno.hpp"
+
+namespace shimwright::book {
+
+// What may be typed into a cell, and what the person is told.
+struct EntryCheck {
+  enum class Kind { choice, condition };
+  Kind kind = Kind::condition;
+  // choice: `"yes";"no"` or the name of a range. condition: a formula that is TRUE for a sound
+  // entry, written for the first cell of the area.
+  std::string rule;
+  std::string title;
+  std::string help = {};     // shown beside the cell while it is selected; empty: nothing is shown
+  std::string refusal = {};  // what is wrong, when the rule is broken
+  bool may_keep = false;     // only a warning: the entry may stay
+};
+
+// Where the condition holds, the cells wear the style; the first that holds wins. A relative
+// reference in the condition counts from the first cell of the area.
+struct Grade {
+  std::string condition;
+  std::string style;
+};
+
+class Sheet {
+ public:
+  Sheet(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_view name);
+
+  const std::string& name() const { return name_; }
+
+  void text(At at, std::string_view words);
+  void number(At at, double value);
+  void formula(At at, std::string_view formula);
+  // Every row of `formulas` must be as wide as the first; `from` is the first cell.
+  void formulas(At from, const std::vector<std::vector<std::string>>& formulas);
+  void matrix(const Area& area, std::string_view formula);
+  // The first row's formulas, copied down with their relative references moved.
+  void fill_down(const Area& area);
+
+  void style(const Area& area, std::string_view style);
+  void merge(const Area& area);
+  void column_width(int column, double mm);
+  void row_height(int row, double mm);
+  void row_heights(int first, int last, double mm);
+  void check(const Area& area, const EntryCheck& check);
+  void grade(const Area& area, const std::vector<Grade>& grades);
+
+  // Text and style in one; merged where the area has more than one cell.
+  void label(const Area& area, std::string_view words, std::string_view style);
+  void result(const Area& area, std::string_view formula, std::string_view style);
+
+  // Prints this area and nothing else, as the page style says.
+  void print(const Area& area, std::string_view page_style);
+  // Without a password: it keeps the hand from slipping, no more.
+  void protect();
+
+  Ref<css::table::XCellRange> range(const Area& area) const;
+  const Ref<css::sheet::XSpreadsheet>& sheet() const { return sheet_; }
+  // What the document makes: shapes, fields, styles.
+  const Ref<css::lang::XMultiServiceFactory>& maker() const { return maker_; }
+
+ private:
+  std::string name_;
+  Ref<css::lang::XMultiServiceFactory> maker_;
+  Ref<css::sheet::XSpreadsheet> sheet_;
+};
+
+}  // namespace shimwright::book

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Each sheet is laid out by one function, in a file of its own.
+#pragma once
+
+#include "book/places.hpp"
+#include "book/sheet.hpp"
+
+namespace shimwright::book {
+
+void make_read_me(Sheet& sheet, const Places& places);
+void make_engine(Sheet& sheet, const Places& places);
+void make_head(Sheet& sheet, const Places& places);
+void make_shims(Sheet& sheet, const Places& places);
+void make_plan(Sheet& sheet, const Places& places);
+
+// `"Quillfen 1.4 · Head"`, or the sheet's own name until the engine has one.
+std::string titled(std::string_view sheet);
+
+// Shows what of the entries makes no sense; a box that has something to tell stands out.
+void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentences);
+
+// The version of the add-in, or in plain words what to do where it is missing.
+void make_banner(Sheet& sheet, const Area& area);
+
+// A rule for lengths typed in the book's unit: from `least` to `most` mm, both ends in. Text with
+// a unit, as `4 thou`, is welcome.
+EntryCheck length_check(At first, double least_mm, double most_mm, std::string_view title,
+                        std::string_view help, std::string_view refusal);
+
+EntryCheck money_check(At first);
+
+}  // namespace shimwright::book

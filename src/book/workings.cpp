@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "book/workings.hpp"
+
+#include "book/formula.hpp"
+#include "book/styles.hpp"
+#include "book/workings_parts.hpp"
+
+namespace shimwright::book {
+
+using Map = WorkingsMap;
+
+std::string in_workings(const Area& area) { return on(sheet_name::workings, area); }
+
+namespace workings {
+
+std::string entered_length(const std::string& cell) {
+  return written("=IF({x}=\"\";\"\";IFERROR(LENGTH.MM({x};unit);{x}))", {{"x", cell}});
+}
+
+std::string entered(const std::string& cell) {
+  return written("=IF({x}=\"\";\"\";{x})", {{"x", cell}});
+}
+
+void heads(Sheet& sheet, At from, const std::vector<std::string>& words) {
+  for (std::size_t i = 0; i < words.size(); ++i)
+    sheet.label(right_of(from, static_cast<int>(i)), words[i], style::working_head);
+}
+
+}  // namespace workings
+
+namespace {
+
+using workings::entered;
+using workings::entered_length;
+using workings::heads;
+
+std::string on_engine(At at) { return on(sheet_name::engine, at); }
+std::string on_head(At at) { return on(sheet_name::head, at); }
+
+void make_limits(Sheet& sheet, const Map& map) {
+  heads(sheet, {0, map.limits().from.row - 1},
+        {"limits", "series", "", "", "min", "max", "aim", "doubt"});
+  for (const Side side : {Side::exhaust, Side::inlet}) {
+    const auto engine = [side](int row) { return on_engine(engine_place::of(side, row)); };
+    sheet.text(map.limit(side, Map::name), "valves, " + word_for(side) + " side");
+    sheet.formula(map.limit(side, Map::series), entered(engine(engine_place::series_row)));
+    sheet.formula(map.limit(side, Map::min), entered_length(engine(engine_place::min_row)));
+    sheet.formula(map.limit(side, Map::max), entered_length(engine(engine_place::max_row)));
+    // A single blank cell would reach the function as a bias of 0.
+    sheet.formula(map.limit(side, Map::aim),
+                  written("=IFERROR(IF({bias}=\"\";CLEARANCE.AIM({min};{max});"
+                          "CLEARANCE.AIM({min};{max};{bias}));\"\")",
+                          {{"bias", engine(engine_place::bias_row)},
+                           {"min", map.limit(side, Map::min)},
+                           {"max", map.limit(side, Map::max)}}));
+    sheet.formula(map.limit(side, Map::doubt), "=doubt");
+  }
+}
+
+void make_rules(Sheet& sheet, const Map& map) {
+  const At first = map.rules().from;
+  heads(sheet, {0, first.row - 1}, {"rules", ""});
+  const std::pair<const char*, At> rules[] = {{"touch good", engine_place::touch_good},
+                                              {"work", engine_place::work},
+                                              {"doubt", engine_place::use_doubt},
+                                              {"first", engine_place::first}};
+  int row = 0;
+  for (const auto& [name, place] : rules) {
+    sheet.text(below(first, row), name);
+    sheet.formula(right_of(below(first, row++)), entered(on_engine(place)));
+  }
+}
+
+void make_facts(Sheet& sheet, const Map& map) {
+  heads(sheet, {4, map.rules().from.row - 1}, {"facts", ""});
+  const auto fact = [&](Map::Fact which, std::string_view name, std::string_view formula) {
+    sheet.text({map.fact(which).column - 1, map.fact(which).row}, name);
+    sheet.formula(map.fact(which), formula);
+  };
+  fact(Map::unit, "unit",
+       written("=IF({x}=\"inch\";\"inch\";\"mm\")", {{"x", on_engine(engine_place::unit)}}));
+  fact(Map::mm_each, "mm each", "=IF(unit=\"inch\";25.4;1)");
+  fact(Map::decimals, "decimals", "=IF(unit=\"inch\";4;3)");
+  fact(Map::scheme, "marks",
+       written("=IF({x}=\"\";\"auto\";{x})", {{"x", on_engine(engine_place::scheme)}}));
+  fact(Map::allowed, "allowed", entered_length(on_engine(engine_place::allowed)));
+  fact(Map::book_doubt, "doubt", entered_length(on_engine(engine_place::doubt)));
+  fact(Map::tool_there, "add-in there", "=NOT(ISERROR(SHIM.VERSION()))");
+  fact(Map::plan_stands, "plan stands",
+       written("=NOT(ISERROR({x}))", {{"x", map.at(0, Map::action)}}));
+  const auto row_fact = [&](Map::Fact which, std::string_view name, std::string_view formula) {
+    sheet.text({map.fact(which).column - 1, map.fact(which).row}, name);
+    sheet.matrix(map.fact(which), formula);
+  };
+  row_fact(Map::sizes_listed, "their list",
+           written("=TEXTJOIN(\"   \";TRUE();IF(ISNUMBER({x});"
+                   "FIXED({x}/mm_each;decimals;TRUE());\"\"))",
+                   {{"x", Area(map.sale(0, Map::stock_size),
+                               map.sale(Map::sale_rows - 1, Map::stock_size))}}));
+  row_fact(Map::serving, "would serve",
+           written("=TEXTJOIN(CHAR(10);TRUE();IF(ISNUMBER({low});\"No listed size fits valve \"&"
+                   "{name}&\": one from \"&FIXED({low}/mm_each;decimals;TRUE())&\" to \"&"
+                   "FIXED({high}/mm_each;decimals;TRUE())&\" would.\";\"\"))",
+                   {{"low", map.all(Map::thinnest)},
+                    {"high", map.all(Map::thickest)},
+                    {"name", map.all(Map::name)}}));
+  const int last = shims_place::ladders - 1;
+  fact(Map::sales, "sizes on sale",
+       written("={start}+{sizes}-1",
+               {{"start", map.ladder(last, Map::start)}, {"sizes", map.ladder(last, Map::sizes)}}));
+  fact(Map::one_series, "one series",
+       written("=IF({exhaust}={inlet};{inlet};\"\")",
+               {{"exhaust", map.limit(Side::exhaust, Map::series)},
+                {"inlet", map.limit(Side::inlet, Map::series)}}));
+}
+
+// What was entered for one valve, and what each function says of it alone.
+std::vector<std::string> entries_of(const Card& card, const std::string& valve_name, const Map& map,
+                                    int index) {
+  const Side side = card.valve.side;
+  const auto limit = [&](Map::Valve column) { return "=" + absolute(map.limit(side, column)); };
+  const auto own = [&](Map::Valve column) { return relative(map.at(index, column)); };
+  return {"=\"" + valve_name + "\"",
+          limit(Map::series),
+          entered_length(on_head(card.value(card::gap))),
+          written("=IF({measured}<>\"\";{measured};{marked})",
+                  {{"measured", own(Map::measured)}, {"marked", own(Map::marked)}}),
+          limit(Map::min),
+          limit(Map::max),
+          limit(Map::aim),
+          limit(Map::doubt),
+          entered(on_head(card.value(card::alone))),
+          written("=IF({x}=\"\";\"\";IFERROR(SHIM.MM({x};mark_scheme);\"\"))",
+                  {{"x", on_head(card.value(card::mark))}}),
+          entered_length(on_head(card.value(card::micrometer))),
+          written("=IF(AND({mark}=\"\";{measured}=\"\");\"\";"
+                  "IFERROR(SHIM.TRUST({marked};{measured};allowed_difference);\"\"))",
+                  {{"mark", on_head(card.value(card::mark))},
+                   {"marked", own(Map::marked)},
+                   {"measured", own(Map::measured)}}),
+          written("=IF(ISNUMBER({c});IFERROR(CLEARANCE.STATE({c};{min};{max};{doubt});"
+                  "\"no limits\");\"unread\")",
+                  {{"c", own(Map::clearance)},
+                   {"min", own(Map::min)},
+                   {"max", own(Map::max)},
+                   {"doubt", own(Map::doubt)}}),
+          "=" + with_sign(own(Map::now))};
+}
+
+// What to show of the plan for one valve.
+std::vector<std::string> answers_for(const Card& card, const Map& map, int index) {
+  const auto own = [&](Map::Valve column) { return relative(map.at(index, column)); };
+  const auto serving = [&](int column) {
+    return written(
+        "=IF(IFERROR({action}=\"none\";FALSE());"
+        "IFERROR(INDEX(SHIM.RANGE({c};{shim};{min};{max};{doubt});1;{column});"
+        "IFERROR(INDEX(SHIM.RANGE({c};{shim};{min};{max});1;{column});\"\"));\"\")",
+        {{"action", own(Map::action)},
+         {"c", own(Map::clearance)},
+         {"shim", own(Map::shim)},
+         {"min", own(Map::min)},
+         {"max", own(Map::max)},
+         {"doubt", own(Map::doubt)},
+         {"column", column}});
+  };
+  return {"=" + with_sign(own(Map::then)),
+          written("=IF(ISERROR({action});IF(add_in_there;\"mend entries\";\"\");"
+                  "IF({action}=\"keep\";\"keep\";IF({action}=\"none\";\"none fits\";"
+                  "IF({action}=\"unread\";IF(AND(ISNUMBER({c});{now}<>\"no limits\");"
+                  "\"which shim?\";IF(ISNUMBER({shim});\"which gap?\";\"\"));"
+                  "{action}&\" \"&FIXED({size}/mm_each;decimals;TRUE())))))",
+                  {{"action", own(Map::action)},
+                   {"c", own(Map::clearance)},
+                   {"now", own(Map::now)},
+                   {"shim", own(Map::shim)},
+                   {"size", own(Map::size)}}),
+          written("=IF(IFERROR({action}=\"none\";FALSE());\"needs\";\"from\")",
+                  {{"action", own(Map::action)}}),
+          written("=IFERROR(IF({action}=\"move\";{from};IF({action}=\"spare\";\"spares\";"
+                  "IF({action}=\"buy\";\"order\";IF({action}=\"none\";IF({low}=\"\";\"no size\";"
+                  "FIXED({low}/mm_each;decimals;TRUE())&\"\u2013\"&"
+                  "FIXED({high}/mm_each;decimals;TRUE()));\"\"))));\"\")",
+                  {{"action", own(Map::action)},
+                   {"from", own(Map::from)},
+                   {"low", own(Map::thinnest)},
+                   {"high", own(Map::thickest)}}),
+          serving(1),
+          serving(2),
+          written("=IF(AND({x}<>\"\";{marked}=\"\");\"valve \"&{name}&\": the mark \"&{x}&\" "
+                  "stands for no size; measure the shim\";\"\")",
+                  {{"x", on_head(card.value(card::mark))},
+                   {"marked", own(Map::marked)},
+                   {"name", own(Map::name)}})};
+}
+
+void make_valves(Sheet& sheet, const Places& places, const Map& map) {
+  heads(sheet, {0, map.valves().from.row - 1},
+        {"valve",  "series", "clearance", "shim",     "min",    "max",  "aim",   "doubt",
+         "locked", "marked", "measured",  "trust",    "now",    "told", "valve", "action",
+         "from",   "size",   "after",     "state",    "margin", "cost", "told",  "to do",
+         "label",  "source", "thinnest",  "thickest", "mark"});
+  std::vector<std::vector<std::string>> entries;
+  std::vector<std::vector<std::string>> answers;
+  for (int i = 0; i < places.count(); ++i) {
+    const Card& card = places.head.cards[static_cast<std::size_t>(i)];
+    entries.push_back(entries_of(card, name_of(card.valve, places.layout), map, i));
+    answers.push_back(answers_for(card, map, i));
+  }
+  sheet.formulas(map.at(0, Map::name), entries);
+  const std::pair<Map::Valve, const char*> parts[] = {
+      {Map::plan_name, "valve"}, {Map::action, "action"}, {Map::from, "from"},
+      {Map::size, "size"},       {Map::after, "after"},   {Map::then, "state"},
+      {Map::margin, "margin"},   {Map::cost, "cost"}};
+  for (const auto& [column, part] : parts)
+    sheet.matrix(map.all(column),
+                 written("=SHIM.PLAN(valves;shims;rules;\"{part}\")", {{"part", part}}));
+  sheet.formulas(map.at(0, Map::then_told), answers);
+}
+
+}  // namespace
+
+void make_workings(Sheet& sheet, const Places& places) {
+  const WorkingsMap map(places.count());
+  const Area whole{{0, 0}, {WorkingsMap::valve_columns - 1, map.last_row()}};
+  sheet.style(whole, style::working);
+  for (int column = 0; column < WorkingsMap::valve_columns; ++column)
+    sheet.column_width(column, 18);
+  sheet.label(At{0, 0}, "Workings", style::title);
+  sheet.label(At{0, 1},
+              "The tables the functions take, all lengths in mm, and their answers. Nothing is "
+              "entered here.",
+              style::subtitle);
+  make_valves(sheet, places, map);
+  make_limits(sheet, map);
+  make_rules(sheet, map);
+  make_facts(sheet, map);
+  workings::make_stock(sheet, map);
+  workings::make_answers(sheet, map);
+  // Rows of a matrix beyond its answer hold #N/A.
+  sheet.grade({{0, 3}, whole.to}, {{"ISERROR(A4)", std::string(style::hushed)}});
+  sheet.print(whole, style::portrait);
+  sheet.protect();
+}
+
+}  // namespace shimwright::book

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The Workings sheet: what was entered, gathered into the tables that the functions take (all in
+// mm), and their answers, one call over the whole engine for each column. Every other sheet only
+// shows cells of this one, in the unit chosen on Engine.
+#pragma once
+
+#include <string>
+
+#include "book/cells.hpp"
+#include "book/places.hpp"
+#include "book/sheet.hpp"
+
+namespace shimwright::book {
+
+class WorkingsMap {
+ public:
+  // A row for each valve. To `locked` the columns are those of the functions' table `valves`.
+  enum Valve {
+    name,
+    series,
+    clearance,
+    shim,
+    min,
+    max,
+    aim,
+    doubt,
+    locked,
+    marked,
+    measured,
+    trust,
+    now,        // the state
+    now_told,   // with its sign
+    plan_name,  // from here to `cost`: the columns of the plan
+    action,
+    from,
+    size,
+    after,
+    then,  // the state afterwards
+    margin,
+    cost,
+    then_told,
+    to_do,  // in words
+    source_label,
+    source,  // where the shim comes from, or what size would serve
+    thinnest,
+    thickest,
+    mark_trouble,
+    valve_columns
+  };
+  enum Trouble { table, row, column, words, on_head, on_shims, trouble_columns };
+  enum Order { order_series, order_size, order_count, order_price, order_cost, order_columns };
+  enum Surplus { surplus_series, surplus_size, surplus_count };
+  enum Ladder { ladder_series, ladder_from, ladder_to, ladder_step, ladder_price, sizes, start };
+  enum Stock { kind, stock_series, stock_size, count, price, which_ladder };
+
+  static constexpr int trouble_rows = 40;
+  static constexpr int engine_trouble_rows = 10;
+  static constexpr int sale_rows = 240;  // sizes that the rows of sizes on sale may come to
+  static constexpr int stock_rows = shims_place::spares + shims_place::singles + sale_rows;
+
+  explicit WorkingsMap(int valves) : valves_(valves) {}
+
+  At at(int valve, Valve column) const { return {column, first_valve + valve}; }
+  Area all(Valve column) const { return {at(0, column), at(valves_ - 1, column)}; }
+  Area valves() const { return {at(0, name), at(valves_ - 1, locked)}; }
+
+  // Rows `exhaust`, `inlet`, shaped as the table `valves` with nothing read.
+  At limit(Side side, Valve column) const {
+    return {column, limits_row() + (side == Side::exhaust ? 0 : 1)};
+  }
+  Area limits() const { return {limit(Side::exhaust, name), limit(Side::inlet, locked)}; }
+  Area rules() const { return block({0, limits_row() + 4}, 2, 4); }
+  // What is said once for the whole book, a row each beside the rules.
+  enum Fact {
+    unit,
+    mm_each,   // mm in one of that unit
+    decimals,  // of a length in that unit
+    scheme,
+    allowed,
+    book_doubt,
+    tool_there,
+    plan_stands,
+    sales,         // sizes that the rows of sizes on sale come to
+    one_series,    // the series, where both sides take the same
+    sizes_listed,  // those sizes as one text
+    serving,       // for valves that nothing fits, what would
+    facts
+  };
+  At fact(Fact which) const { return {5, limits_row() + 4 + which}; }
+
+  At blank() const { return {7, limits_row() + 4}; }  // stays so
+
+  Area troubles(Trouble column) const { return block({column, troubles_row()}, 1, trouble_rows); }
+  Area engine_troubles() const {
+    return block({trouble_columns, troubles_row()}, 1, engine_trouble_rows);
+  }
+  enum Box { head_box, shims_box, engine_box, all_box, all_count };
+  At trouble_lines(Box which) const { return {trouble_columns + 2, troubles_row() + which}; }
+  Area order(int column) const { return block({column, order_row()}, 1, valves_); }
+  Area surplus(int column) const {
+    return block({order_columns + 1 + column, order_row()}, 1, valves_);
+  }
+  At ladder(int index, Ladder column) const { return {column, ladders_row() + index}; }
+  Area stock() const { return block({kind, stock_row()}, 5, stock_rows); }
+  At spare(int index, Stock column) const { return {column, stock_row() + index}; }
+  At single(int index, Stock column) const { return spare(shims_place::spares + index, column); }
+  At sale(int index, Stock column) const { return single(shims_place::singles + index, column); }
+  int last_row() const { return stock_row() + stock_rows - 1; }
+
+ private:
+  static constexpr int first_valve = 4;
+  int limits_row() const { return first_valve + valves_ + 2; }
+  int troubles_row() const { return limits_row() + 4 + facts + 2; }
+  int order_row() const { return troubles_row() + trouble_rows + 2; }
+  int ladders_row() const { return order_row() + valves_ + 2; }
+  int stock_row() const { return ladders_row() + shims_place::ladders + 2; }
+
+  int valves_;
+};
+
+// `$'Workings'.$C$5`.
+std::string in_workings(const Area& area);
+
+void make_workings(Sheet& sheet, const Places& places);
+
+}  // namespace shimwright::book

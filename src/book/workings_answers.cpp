@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "book/formula.hpp"
+#include "book/workings_parts.hpp"
+
+namespace shimwright::book::workings {
+namespace {
+
+using Map = WorkingsMap;
+
+constexpr int most_shown = 3;  // sentences in a box; the rest are counted
+
+// The sentence of this row where it is about that table and among the first few, else nothing.
+std::string sentence_about(std::string_view table, const Map& map) {
+  const At first = map.troubles(Map::table).from;
+  const std::string mine = "$" + relative(first);
+  return written(
+      "=IFERROR(IF(AND({mine}=\"{table}\";SUMPRODUCT(--({first}:{mine}=\"{table}\"))<={most});"
+      "{words};\"\");\"\")",
+      {{"mine", mine},
+       {"first", first},
+       {"table", table},
+       {"most", most_shown},
+       {"words", "$" + relative(map.troubles(Map::words).from)}});
+}
+
+std::string box(std::string_view first_cell, std::string_view sentences, std::string_view count) {
+  return written(
+      "=IF(NOT(add_in_there);\"Not checked: the Shimwright add-in is missing.\";"
+      "IF(ISERROR({first});\"Not checked: the tables cannot be read.\";"
+      "TEXTJOIN(CHAR(10);TRUE();{sentences})&IF({count}>{most};CHAR(10)&\"and \"&"
+      "({count}-{most})&\" more\";\"\")))",
+      {{"first", first_cell}, {"sentences", sentences}, {"count", count}, {"most", most_shown}});
+}
+
+std::string count_of(std::string_view table, const Map& map) {
+  return written("SUMPRODUCT(--IFERROR({tables}=\"{table}\";FALSE()))",
+                 {{"tables", map.troubles(Map::table)}, {"table", table}});
+}
+
+void make_troubles(Sheet& sheet, const Map& map) {
+  heads(sheet, {0, map.troubles(Map::table).from.row - 1},
+        {"table", "row", "column", "trouble", "on Head", "on Shims", "on Engine", "", "boxes"});
+  const std::pair<Map::Trouble, const char*> parts[] = {
+      {Map::table, "table"}, {Map::row, "row"}, {Map::column, "column"}, {Map::words, "trouble"}};
+  for (const auto& [column, part] : parts)
+    sheet.matrix(map.troubles(column),
+                 written("=SHIM.CHECK(valves;shims;rules;\"{part}\")", {{"part", part}}));
+  const At first = map.troubles(Map::on_head).from;
+  sheet.formulas(first, {{sentence_about("valves", map), sentence_about("shims", map)}});
+  sheet.fill_down(block(first, 2, Map::trouble_rows));
+  // The limits alone, and the rules: what a person can mend on Engine.
+  sheet.matrix(map.engine_troubles(), "=SHIM.CHECK(limits;nothing;rules;\"trouble\")");
+
+  const std::string table = absolute(map.troubles(Map::table).from);
+  sheet.formula(
+      map.trouble_lines(Map::head_box),
+      box(table, absolute(map.all(Map::mark_trouble)) + ";" + absolute(map.troubles(Map::on_head)),
+          count_of("valves", map)));
+  sheet.formula(map.trouble_lines(Map::shims_box),
+                box(table, absolute(map.troubles(Map::on_shims)), count_of("shims", map)));
+  const std::string engine = absolute(map.engine_troubles().from);
+  sheet.formula(map.trouble_lines(Map::engine_box),
+                written("=IF(NOT(add_in_there);\"Not checked: the Shimwright add-in is missing.\";"
+                        "IF(ISERROR({first});\"Not checked: the limits cannot be read.\";"
+                        "IF({first}=\"nothing found\";\"\";{first})))",
+                        {{"first", engine}}));
+  sheet.formula(map.trouble_lines(Map::all_box),
+                written("=TEXTJOIN(CHAR(10);TRUE();{head};{shims};{engine})",
+                        {{"head", map.trouble_lines(Map::head_box)},
+                         {"shims", map.trouble_lines(Map::shims_box)},
+                         {"engine", map.trouble_lines(Map::engine_box)}}));
+  sheet.formula(map.trouble_lines(Map::all_count),
+                written("={valves}+{shims}+{rules}+SUMPRODUCT(--({marks}<>\"\"))",
+                        {{"valves", count_of("valves", map)},
+                         {"shims", count_of("shims", map)},
+                         {"rules", count_of("rules", map)},
+                         {"marks", map.all(Map::mark_trouble)}}));
+}
+
+}  // namespace
+
+void make_answers(Sheet& sheet, const Map& map) {
+  make_troubles(sheet, map);
+  const At order = map.order(Map::order_series).from;
+  heads(sheet, {0, order.row - 1},
+        {"to buy: series", "size", "count", "price", "cost", "", "left over: series", "size",
+         "count"});
+  const std::pair<int, const char*> buys[] = {{Map::order_series, "series"},
+                                              {Map::order_size, "size"},
+                                              {Map::order_count, "count"},
+                                              {Map::order_price, "price"},
+                                              {Map::order_cost, "cost"}};
+  for (const auto& [column, part] : buys)
+    sheet.matrix(map.order(column),
+                 written("=SHIM.ORDER(valves;shims;rules;\"{part}\")", {{"part", part}}));
+  const std::pair<int, const char*> left[] = {
+      {Map::surplus_series, "series"}, {Map::surplus_size, "size"}, {Map::surplus_count, "count"}};
+  for (const auto& [column, part] : left)
+    sheet.matrix(map.surplus(column),
+                 written("=SHIM.SURPLUS(valves;shims;rules;\"{part}\")", {{"part", part}}));
+}
+
+}  // namespace shimwright::book::workings

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The parts of the Workings sheet that lie in files of their own.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "book/workings.hpp"
+
+namespace shimwright::book::workings {
+
+// In mm. Text that is no length stays as it is, so that the check can tell of it.
+std::string entered_length(const std::string& cell);
+
+std::string entered(const std::string& cell);
+
+void heads(Sheet& sheet, At from, const std::vector<std::string>& words);
+
+// The spares, the single sizes on sale, and the rows of sizes on sale, one row a size.
+void make_stock(Sheet& sheet, const WorkingsMap& map);
+
+// What to buy, what is left over, and what makes no sense.
+void make_answers(Sheet& sheet, const WorkingsMap& map);
+
+}  // namespace shimwright::book::workings
