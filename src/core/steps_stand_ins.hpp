@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// For given visits to the stops: when each valve is opened and finished, and where stand-ins are
+// needed, with as few of them as can be. Used by the steps alone.
+//
+// For every job j there are two visits to a stop where it is open, opened(j) <= finished(j), and
+//   opened(giver of j) <= finished(j).
+// A job with opened < finished has stand-ins meanwhile; a shim is at hand as a stand-in from the
+// visit in which it comes out (a shim not in a valve: always) to the visit in which it is fitted
+// where it is meant for (one left over: always). Within a visit all goes hand to hand.
+//
+// How many jobs of a chain must wait is found by going along the chain (dynamic programming over
+// the visits; for a ring once for every visit of its first job): exact as long as no two
+// stand-ins compete. Which shims stand in is then settled by branch and bound: a chain that still
+// needs a stand-in is taken, each of its jobs tried as the one that waits, each pair of visits,
+// each shim; the choice narrows the times of the valve that the shim comes out of and the one it
+// goes to, so that the other chains may come to need more. With no need left the rest follows.
+// Nothing is passed over, so the result is the least.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <limits>
+#include <optional>
+#include <vector>
+
+#include "core/steps_work.hpp"
+
+namespace shimwright::fitting {
+
+inline constexpr std::size_t never = std::numeric_limits<std::size_t>::max() / 4;
+
+// Counts what a search has done, so that it ends on every machine at the same point.
+struct Effort {
+  std::uint64_t left = 0;
+  bool spent() const { return left == 0; }
+  void use(std::uint64_t amount) { left -= amount < left ? amount : left; }
+};
+
+class StandIns {
+ public:
+  // At most 64 visits.
+  StandIns(const Work& work, const std::vector<std::size_t>& visits);
+
+  // A lower bound: were shims enough at hand at any time. `never` where even so it cannot be done.
+  std::size_t least_possible() const { return root_need_; }
+
+  // A schedule with the least stand-ins, `most` at most; none where there is none, or where the
+  // effort was spent before one was found.
+  std::optional<Schedule> least(std::size_t most, Effort& effort);
+
+ private:
+  enum class Time { open, one_visit, waits };  // not settled; opened == finished; settled
+  struct JobTime {
+    std::uint64_t open_in = 0;  // bit t: in visit t
+    std::size_t last = 0;       // the last of these
+    Time time = Time::open;
+    std::size_t opened = 0;  // where it waits
+    std::size_t finished = 0;
+    std::size_t opened_by = 0;      // at the latest
+    std::size_t finished_from = 0;  // at the earliest
+  };
+
+  std::size_t need_of(const Chain& chain) const;
+  std::vector<std::size_t> along(const Chain& chain, std::size_t first,
+                                 std::vector<std::size_t> cost) const;
+  bool settle(std::size_t used, std::size_t most, Effort& effort);
+  bool let_wait(std::size_t job, std::size_t used, std::size_t most, Effort& effort);
+  bool cover(std::size_t job, std::size_t from, std::size_t used, std::size_t most, Effort& effort);
+  bool unused(std::size_t shim) const;
+  bool at_hand(std::size_t shim, std::size_t job, std::size_t from, std::size_t to) const;
+  void reserve(std::size_t shim, std::size_t from, std::size_t to);
+  Schedule written_out() const;
+  void write_in_one_visit(const Chain& chain, Schedule& schedule) const;
+
+  const Work& work_;
+  const std::vector<std::size_t>& visits_;
+  std::vector<JobTime> times_;
+  std::vector<StandIn> stand_ins_;
+  std::vector<std::vector<std::size_t>> candidates_;  // by job: shims that may stand in, best first
+  std::size_t root_need_ = 0;
+};
+
+}  // namespace shimwright::fitting
