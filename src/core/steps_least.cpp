@@ -19,6 +19,10 @@ struct Order {
   std::vector<std::size_t> visits;
 };
 
+bool sooner(const Order& a, const Order& b) {
+  return std::tie(a.need, a.way, a.visits) < std::tie(b.need, b.way, b.visits);
+}
+
 std::size_t way_of(const std::vector<std::size_t>& visits, std::size_t stops) {
   std::size_t way = 0;
   std::size_t at = 0;
@@ -36,9 +40,7 @@ std::vector<Order> promising(const Work& work, std::vector<std::vector<std::size
     if (need < never)
       orders.push_back({need, way_of(visits, work.stops.size()), std::move(visits)});
   }
-  std::sort(orders.begin(), orders.end(), [](const Order& a, const Order& b) {
-    return std::tie(a.need, a.way, a.visits) < std::tie(b.need, b.way, b.visits);
-  });
+  std::sort(orders.begin(), orders.end(), sooner);
   return orders;
 }
 
@@ -51,14 +53,19 @@ Least least_schedule(const Work& work, std::size_t most_visits, Effort& effort) 
   for (std::size_t count = visits.least_possible(); count <= end && !least.schedule; ++count) {
     auto [found, all] = visits.orders_of(count, effort);
     least.proved = least.proved && all;
-    std::size_t most = never - 1;
-    for (const Order& order : promising(work, std::move(found))) {
-      if (order.need > most) break;
-      auto schedule = StandIns(work, order.visits).least(most, effort);
-      if (!schedule) continue;
-      least.schedule = std::move(schedule);
-      if (least.schedule->stand_ins.empty()) return least;
-      most = least.schedule->stand_ins.size() - 1;
+    std::vector<Order> orders = promising(work, std::move(found));
+    while (!orders.empty() && !least.schedule) {
+      const std::size_t most = orders.front().need;
+      for (Order& order : orders) {
+        if (order.need > most) break;
+        StandIns search(work, order.visits);
+        least.schedule = search.with_at_most(most, effort);
+        if (least.schedule || effort.spent()) break;
+        order.need = search.more_might_help() ? most + 1 : never;
+      }
+      if (effort.spent()) break;
+      std::erase_if(orders, [](const Order& order) { return order.need >= never; });
+      std::sort(orders.begin(), orders.end(), sooner);
     }
     if (effort.spent()) {
       least.proved = false;

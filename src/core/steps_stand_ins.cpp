@@ -15,7 +15,11 @@ std::size_t first_of(std::uint64_t set) { return static_cast<std::size_t>(std::c
 }  // namespace
 
 StandIns::StandIns(const Work& work, const std::vector<std::size_t>& visits)
-    : work_(work), visits_(visits), times_(work.jobs.size()) {
+    : work_(work),
+      visits_(visits),
+      times_(work.jobs.size()),
+      candidates_(work.jobs.size()),
+      lasts_(work.jobs.size() * visits.size()) {
   for (std::size_t j = 0; j < times_.size(); ++j) {
     JobTime& time = times_[j];
     for (std::size_t t = 0; t < visits.size(); ++t)
@@ -26,7 +30,9 @@ StandIns::StandIns(const Work& work, const std::vector<std::size_t>& visits)
     }
     time.last = static_cast<std::size_t>(std::bit_width(time.open_in)) - 1;
     time.opened_by = visits.size();
+    list_candidates(j);
   }
+  find_lasts();
   for (const Chain& chain : work.chains) {
     root_need_ += need_of(chain);
     if (root_need_ >= never) {
@@ -34,6 +40,73 @@ StandIns::StandIns(const Work& work, const std::vector<std::size_t>& visits)
       return;
     }
   }
+}
+
+void StandIns::list_candidates(std::size_t job) {
+  std::vector<std::size_t>& shims = candidates_[job];
+  if (!work_.jobs[job].can_wait || std::has_single_bit(times_[job].open_in)) return;
+  for (std::size_t x = 0; x < work_.shims.size(); ++x)
+    if (work_.may_stand_in(x, job)) shims.push_back(x);
+  // Spares lie about anyhow; and the nearest in thickness keeps the clearance nearest to what it
+  // was.
+  const auto rank = [this](std::size_t x) {
+    const Shim& shim = work_.shims[x];
+    return std::tuple(shim.name.origin != ShimAtBench::Origin::spare, -shim.size, x);
+  };
+  std::sort(shims.begin(), shims.end(),
+            [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });
+}
+
+// For each job not settled and each visit in which it may be opened: how long a stand-in could
+// then last, one alone or one after another, were it the only one in need.
+void StandIns::find_lasts() {
+  const std::size_t count = visits_.size();
+  for (std::size_t j = 0; j < times_.size(); ++j) {
+    const JobTime& time = times_[j];
+    if (time.time != Time::open || candidates_[j].empty()) continue;
+    for (std::size_t from = count; from-- > 0;) {
+      Lasts& lasts = lasts_[j * count + from];
+      lasts = {};
+      if (!in_set(time.open_in, from) || from == time.last) continue;
+      for (const std::size_t shim : candidates_[j]) {
+        const std::size_t to = free_until(shim, j, from);
+        if (to > lasts.one) lasts.one = last_open(j, to);
+        if (lasts.one == time.last) break;
+      }
+      lasts.more = lasts.one;
+      for (std::size_t next = from + 1; next <= lasts.one; ++next)
+        if (in_set(time.open_in, next))
+          lasts.more = std::max(lasts.more, lasts_[j * count + next].more);
+    }
+  }
+}
+
+// The last visit, not after `by`, in which the job is open.
+std::size_t StandIns::last_open(std::size_t job, std::size_t by) const {
+  if (by >= times_[job].last) return times_[job].last;
+  return static_cast<std::size_t>(
+             std::bit_width(times_[job].open_in & ((std::uint64_t{2} << by) - 1))) -
+         1;
+}
+
+// How long the shim could stand in at the job from this visit on; 0 where not at all.
+std::size_t StandIns::free_until(std::size_t shim, std::size_t job, std::size_t from) const {
+  std::size_t until = visits_.size();
+  for (const StandIn& other : stand_ins_)
+    if (other.shim == shim && other.to > from) until = std::min(until, other.from);
+  const std::size_t source = work_.shims[shim].out_of;
+  if (source != nobody) {
+    const JobTime& time = times_[source];
+    // Its own old shim may be put back, but cannot be what comes in for it.
+    if (source == job && (time.time != Time::waits || from == time.opened)) return 0;
+    if ((time.time == Time::waits ? time.opened : first_of(time.open_in)) > from) return 0;
+  }
+  const std::size_t due = work_.shims[shim].goes_to;
+  if (due != nobody) {
+    const JobTime& time = times_[due];
+    until = std::min(until, time.time == Time::waits ? time.finished : time.last);
+  }
+  return until > from ? until : 0;
 }
 
 // cost[t]: stand-ins needed so far if the giver is to be opened by visit t. Returns the same for
@@ -50,9 +123,9 @@ std::vector<std::size_t> StandIns::along(const Chain& chain, std::size_t first,
         if (t == time.opened) best = std::min(best, cost[time.finished]);
       } else if (in_set(time.open_in, t) && t <= time.opened_by) {
         if (t >= time.finished_from) best = std::min(best, cost[t]);
-        if (time.time == Time::open && work_.jobs[job].can_wait && t < time.last &&
-            time.last >= time.finished_from)
-          best = std::min(best, cost[time.last] + 1);
+        const auto [one, more] = lasts_of(job, t);
+        if (one > 0 && one >= time.finished_from) best = std::min(best, cost[one] + 1);
+        if (more > one && more >= time.finished_from) best = std::min(best, cost[more] + 2);
       }
       next[t] = best;
     }
@@ -78,69 +151,62 @@ std::size_t StandIns::need_of(const Chain& chain) const {
       continue;
     }
     if (t >= time.finished_from) need = std::min(need, cost[t]);
-    if (time.time == Time::open && work_.jobs[chain.jobs.front()].can_wait && t < time.last &&
-        time.last >= time.finished_from)
-      need = std::min(need, cost[time.last] + 1);
+    const auto [one, more] = lasts_of(chain.jobs.front(), t);
+    if (one > 0 && one >= time.finished_from) need = std::min(need, cost[one] + 1);
+    if (more > one && more >= time.finished_from) need = std::min(need, cost[more] + 2);
   }
   return need;
 }
 
-std::optional<Schedule> StandIns::least(std::size_t most, Effort& effort) {
-  std::optional<Schedule> best;
-  if (root_need_ >= never) return best;
-  if (candidates_.empty()) {
-    candidates_.resize(times_.size());
-    for (std::size_t j = 0; j < times_.size(); ++j) {
-      for (std::size_t x = 0; x < work_.shims.size(); ++x)
-        if (work_.may_stand_in(x, j)) candidates_[j].push_back(x);
-      // Spares lie about anyhow; and the nearest in thickness keeps the clearance nearest to what
-      // it was.
-      const auto rank = [this](std::size_t x) {
-        const Shim& shim = work_.shims[x];
-        return std::tuple(shim.name.origin != ShimAtBench::Origin::spare, -shim.size, x);
-      };
-      std::sort(candidates_[j].begin(), candidates_[j].end(),
-                [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });
-    }
-  }
+std::optional<Schedule> StandIns::with_at_most(std::size_t most, Effort& effort) {
+  if (root_need_ > most) return std::nullopt;
+  cut_ = false;
   const std::vector<JobTime> fresh = times_;
-  while (root_need_ <= most && settle(0, most, effort)) {
-    best = written_out();
-    times_ = fresh;
-    const std::size_t used = stand_ins_.size();
-    stand_ins_.clear();
-    if (used == root_need_) break;
-    most = used - 1;
-  }
+  std::optional<Schedule> schedule;
+  if (settle(0, most, effort)) schedule = written_out();
   times_ = fresh;
   stand_ins_.clear();
-  return best;
+  find_lasts();
+  return schedule;
+}
+
+// Whether there is room for so many stand-ins more.
+bool StandIns::affords(std::size_t need, std::size_t most) {
+  if (need > most && need < never) cut_ = true;
+  return need <= most;
 }
 
 bool StandIns::settle(std::size_t used, std::size_t most, Effort& effort) {
   if (effort.spent()) return false;
   effort.use(times_.size() * visits_.size());
+  find_lasts();
   const Chain* needy = nullptr;
+  std::size_t needy_need = 0;
   std::size_t need = used;
   for (const Chain& chain : work_.chains) {
     const std::size_t more = need_of(chain);
     need += more;
-    if (need > most) return false;
-    if (more > 0 && (needy == nullptr || chain.jobs.size() < needy->jobs.size())) needy = &chain;
+    if (need >= never) return false;
+    if (more == 0 || (needy != nullptr && chain.jobs.size() >= needy->jobs.size())) continue;
+    needy = &chain;
+    needy_need = more;
   }
+  if (!affords(need, most)) return false;
   if (needy == nullptr) return true;
+  const std::size_t others = need - needy_need;  // used ones included
   const std::vector<JobTime> before = times_;
   for (const std::size_t job : needy->jobs) {
-    if (times_[job].time != Time::open || !work_.jobs[job].can_wait) continue;
-    if (let_wait(job, used, most, effort)) return true;
+    if (times_[job].time != Time::open || candidates_[job].empty()) continue;
+    if (let_wait(*needy, job, used, others, most, effort)) return true;
     times_[job].time = Time::one_visit;  // the ways in which it waits have all been tried
-    if (used + need_of(*needy) > most) break;
+    if (!affords(others + need_of(*needy), most)) break;
   }
   times_ = before;
   return false;
 }
 
-bool StandIns::let_wait(std::size_t job, std::size_t used, std::size_t most, Effort& effort) {
+bool StandIns::let_wait(const Chain& chain, std::size_t job, std::size_t used, std::size_t others,
+                        std::size_t most, Effort& effort) {
   const JobTime before = times_[job];
   for (std::size_t from = 0; from < before.last && from <= before.opened_by; ++from) {
     if (!in_set(before.open_in, from)) continue;
@@ -149,7 +215,9 @@ bool StandIns::let_wait(std::size_t job, std::size_t used, std::size_t most, Eff
       times_[job].time = Time::waits;
       times_[job].opened = from;
       times_[job].finished = to;
-      if (cover(job, from, used, most, effort)) return true;
+      effort.use(chain.jobs.size());
+      if (affords(others + 1 + need_of(chain), most) && cover(job, from, used, most, effort))
+        return true;
       times_[job] = before;
     }
   }
@@ -159,14 +227,14 @@ bool StandIns::let_wait(std::size_t job, std::size_t used, std::size_t most, Eff
 // Finds a stand-in from this visit on, and where it does not last, another after it.
 bool StandIns::cover(std::size_t job, std::size_t from, std::size_t used, std::size_t most,
                      Effort& effort) {
-  if (used + 1 > most || effort.spent()) return false;
+  if (!affords(used + 1, most) || effort.spent()) return false;
   const std::size_t end = times_[job].finished;
   for (std::size_t to = end; to > from; --to) {
     if (!in_set(times_[job].open_in, to)) continue;
     std::optional<ShimAtBench> tried;
     for (const std::size_t shim : candidates_[job]) {
       effort.use(1);
-      if (!at_hand(shim, job, from, to)) continue;
+      if (free_until(shim, job, from) < to) continue;
       // Of spares alike and yet unused, one is as good as another.
       if (work_.shims[shim].name.origin == ShimAtBench::Origin::spare && unused(shim)) {
         if (tried == work_.shims[shim].name) continue;
@@ -187,22 +255,6 @@ bool StandIns::cover(std::size_t job, std::size_t from, std::size_t used, std::s
 bool StandIns::unused(std::size_t shim) const {
   return std::none_of(stand_ins_.begin(), stand_ins_.end(),
                       [shim](const StandIn& use) { return use.shim == shim; });
-}
-
-bool StandIns::at_hand(std::size_t shim, std::size_t job, std::size_t from, std::size_t to) const {
-  for (const StandIn& other : stand_ins_)
-    if (other.shim == shim && other.from < to && from < other.to) return false;
-  const std::size_t source = work_.shims[shim].out_of;
-  if (source != nobody) {
-    const JobTime& time = times_[source];
-    // Its own old shim may be put back, but cannot be what comes in for it.
-    if (source == job && from == time.opened) return false;
-    if ((time.time == Time::waits ? time.opened : first_of(time.open_in)) > from) return false;
-  }
-  const std::size_t due = work_.shims[shim].goes_to;
-  if (due == nobody) return true;
-  const JobTime& time = times_[due];
-  return (time.time == Time::waits ? time.finished : time.last) >= to;
 }
 
 void StandIns::reserve(std::size_t shim, std::size_t from, std::size_t to) {

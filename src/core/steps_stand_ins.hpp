@@ -15,7 +15,8 @@
 // needs a stand-in is taken, each of its jobs tried as the one that waits, each pair of visits,
 // each shim; the choice narrows the times of the valve that the shim comes out of and the one it
 // goes to, so that the other chains may come to need more. With no need left the rest follows.
-// Nothing is passed over, so the result is the least.
+// Nothing is passed over, so that asking with ever
+// more stand-ins finds the least.
 #pragma once
 
 #include <cstddef>
@@ -45,9 +46,12 @@ class StandIns {
   // A lower bound: were shims enough at hand at any time. `never` where even so it cannot be done.
   std::size_t least_possible() const { return root_need_; }
 
-  // A schedule with the least stand-ins, `most` at most; none where there is none, or where the
-  // effort was spent before one was found.
-  std::optional<Schedule> least(std::size_t most, Effort& effort);
+  // A schedule with at most so many stand-ins; none where there is none, or where the effort was
+  // spent before one was found.
+  std::optional<Schedule> with_at_most(std::size_t most, Effort& effort);
+
+  // Whether, in the last search, more stand-ins might have helped.
+  bool more_might_help() const { return cut_; }
 
  private:
   enum class Time { open, one_visit, waits };  // not settled; opened == finished; settled
@@ -61,14 +65,27 @@ class StandIns {
     std::size_t finished_from = 0;  // at the earliest
   };
 
+  struct Lasts {  // visits; 0: not at all
+    std::size_t one = 0;
+    std::size_t more = 0;
+  };
+
+  void list_candidates(std::size_t job);
+  void find_lasts();
+  Lasts lasts_of(std::size_t job, std::size_t from) const {
+    return times_[job].time == Time::open ? lasts_[job * visits_.size() + from] : Lasts{};
+  }
+  std::size_t last_open(std::size_t job, std::size_t by) const;
+  std::size_t free_until(std::size_t shim, std::size_t job, std::size_t from) const;
   std::size_t need_of(const Chain& chain) const;
   std::vector<std::size_t> along(const Chain& chain, std::size_t first,
                                  std::vector<std::size_t> cost) const;
   bool settle(std::size_t used, std::size_t most, Effort& effort);
-  bool let_wait(std::size_t job, std::size_t used, std::size_t most, Effort& effort);
+  bool affords(std::size_t need, std::size_t most);
+  bool let_wait(const Chain& chain, std::size_t job, std::size_t used, std::size_t others,
+                std::size_t most, Effort& effort);
   bool cover(std::size_t job, std::size_t from, std::size_t used, std::size_t most, Effort& effort);
   bool unused(std::size_t shim) const;
-  bool at_hand(std::size_t shim, std::size_t job, std::size_t from, std::size_t to) const;
   void reserve(std::size_t shim, std::size_t from, std::size_t to);
   Schedule written_out() const;
   void write_in_one_visit(const Chain& chain, Schedule& schedule) const;
@@ -78,7 +95,9 @@ class StandIns {
   std::vector<JobTime> times_;
   std::vector<StandIn> stand_ins_;
   std::vector<std::vector<std::size_t>> candidates_;  // by job: shims that may stand in, best first
+  std::vector<Lasts> lasts_;                          // by job and visit
   std::size_t root_need_ = 0;
+  bool cut_ = false;
 };
 
 }  // namespace shimwright::fitting
