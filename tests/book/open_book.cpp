@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "open_book.hpp"
+
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/frame/XStorable.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XUsedAreaCursor.hpp>
+#include <com/sun/star/text/XText.hpp>
+#include <com/sun/star/util/CellProtection.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
+#include <stdexcept>
+
+namespace shimwright::tests {
+namespace {
+
+using book::as;
+using css::uno::Any;
+using office::from_office;
+using office::to_office;
+
+constexpr At scratch{60, 900};  // beyond every sheet's paper
+
+css::beans::PropertyValue property(std::string_view name, const Any& value) {
+  css::beans::PropertyValue made;
+  made.Name = to_office(name);
+  made.Value = value;
+  return made;
+}
+
+std::string place(std::string_view sheet, At at) { return book::on(sheet, at); }
+
+}  // namespace
+
+OpenBook::OpenBook(const office::Office& office, const std::filesystem::path& file) {
+  const css::beans::PropertyValue hidden = property("Hidden", Any(true));
+  const auto loaded = office.desktop()->loadComponentFromURL(
+      to_office(office::url_of(file)), to_office("_blank"), 0,
+      css::uno::Sequence<css::beans::PropertyValue>(&hidden, 1));
+  if (!loaded.is()) throw std::runtime_error("cannot open " + file.string());
+  document_ = as<css::sheet::XSpreadsheetDocument>(loaded);
+}
+
+OpenBook::~OpenBook() {
+  try {
+    as<css::util::XCloseable>(document_)->close(true);
+  } catch (const css::uno::Exception&) {
+    // the test has its verdict already
+  }
+}
+
+Ref<css::sheet::XSpreadsheet> OpenBook::sheet(std::string_view name) const {
+  return as<css::sheet::XSpreadsheet>(document_->getSheets()->getByName(to_office(name)));
+}
+
+Ref<css::table::XCell> OpenBook::cell(std::string_view name, At at) const {
+  return sheet(name)->getCellByPosition(at.column, at.row);
+}
+
+Ref<css::table::XCell> OpenBook::unlocked_cell(std::string_view name, At at) const {
+  if (locked(name, at)) throw std::logic_error("locked: " + place(name, at));
+  return cell(name, at);
+}
+
+void OpenBook::type(std::string_view name, At at, double number) {
+  unlocked_cell(name, at)->setValue(number);
+}
+
+void OpenBook::type(std::string_view name, At at, std::string_view text) {
+  as<css::text::XText>(unlocked_cell(name, at))->setString(to_office(text));
+}
+
+void OpenBook::strike(std::string_view name, At at, std::string_view keys) {
+  book::set(unlocked_cell(name, at), "FormulaLocal", to_office(keys));
+}
+
+void OpenBook::clear(std::string_view name, At at) {
+  unlocked_cell(name, at)->setFormula(rtl::OUString());
+}
+
+bool OpenBook::locked(std::string_view name, At at) const {
+  const auto properties = as<css::beans::XPropertySet>(cell(name, at));
+  return properties->getPropertyValue("CellProtection").get<css::util::CellProtection>().IsLocked;
+}
+
+std::string OpenBook::shown(std::string_view name, At at) const {
+  return from_office(as<css::text::XText>(cell(name, at))->getString());
+}
+
+double OpenBook::number(std::string_view name, At at) const { return cell(name, at)->getValue(); }
+
+int OpenBook::error(std::string_view name, At at) const { return cell(name, at)->getError(); }
+
+std::string OpenBook::formula(std::string_view name, At at) const {
+  return from_office(cell(name, at)->getFormula());
+}
+
+Area OpenBook::used(std::string_view name) const {
+  const auto cursor = as<css::sheet::XUsedAreaCursor>(sheet(name)->createCursor());
+  cursor->gotoEndOfUsedArea(false);
+  const auto end = as<css::sheet::XCellRangeAddressable>(cursor)->getRangeAddress();
+  return {{0, 0}, {end.EndColumn, end.EndRow}};
+}
+
+std::vector<std::pair<At, std::string>> OpenBook::texts(std::string_view name) const {
+  const auto cells = sheet(name);
+  const Area area = used(name);
+  std::vector<std::pair<At, std::string>> found;
+  for (int row = 0; row <= area.to.row; ++row) {
+    for (int column = 0; column <= area.to.column; ++column) {
+      std::string text =
+          from_office(as<css::text::XText>(cells->getCellByPosition(column, row))->getString());
+      if (!text.empty()) found.emplace_back(At{column, row}, std::move(text));
+    }
+  }
+  return found;
+}
+
+At OpenBook::find(std::string_view name, std::string_view text) const {
+  for (const auto& [at, shown] : texts(name))
+    if (shown == text) return at;
+  throw std::logic_error("no cell of " + std::string(name) + " shows " + std::string(text));
+}
+
+double OpenBook::value_of(std::string_view name, std::string_view formula) {
+  const auto one = cell(name, scratch);
+  one->setFormula(to_office(formula));
+  const double value = one->getValue();
+  one->setFormula(rtl::OUString());
+  return value;
+}
+
+std::string OpenBook::text_of(std::string_view name, std::string_view formula) {
+  const auto one = cell(name, scratch);
+  one->setFormula(to_office(formula));
+  const std::string text = from_office(as<css::text::XText>(one)->getString());
+  one->setFormula(rtl::OUString());
+  return text;
+}
+
+void OpenBook::recalculate() const { as<css::sheet::XCalculatable>(document_)->calculateAll(); }
+
+void OpenBook::save(const std::filesystem::path& file, std::string_view filter) const {
+  css::uno::Sequence<css::beans::PropertyValue> how(1);
+  how[0] = property("FilterName", Any(to_office(filter)));
+  as<css::frame::XStorable>(document_)->storeToURL(to_office(office::url_of(file)), how);
+}
+
+std::filesystem::path demo_file() {
+  return std::filesystem::path(BOOKS_FOLDER) / "Valve service, demo.ods";
+}
+
+std::filesystem::path template_file() {
+  return std::filesystem::path(BOOKS_FOLDER) / "Valve service, inline four, 16 valves.ots";
+}
+
+}  // namespace shimwright::tests
