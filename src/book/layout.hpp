@@ -18,6 +18,7 @@ struct Bank {
   std::string name;            // such as `left`; empty where there is one bank only
   std::vector<int> cylinders;  // their numbers as they lie from left to right
   bool exhaust_above = true;   // which side is on top of the chart
+  bool operator==(const Bank&) const = default;
 };
 
 struct Layout {

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "commands/entries.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "book/presets.hpp"
+#include "core/firing.hpp"
+#include "core/length.hpp"
+
+namespace shimwright::commands {
+namespace {
+
+constexpr std::array<std::string_view, field_count> keys = {
+    "Engine",        "Arrangement",   "Cylinders",   "Banks",        "Firing",     "InletValves",
+    "ExhaustValves", "Unit",          "InletMin",    "InletMax",     "ExhaustMin", "ExhaustMax",
+    "InletSeries",   "ExhaustSeries", "InletFrom",   "InletTo",      "InletStep",  "InletPrice",
+    "ExhaustFrom",   "ExhaustTo",     "ExhaustStep", "ExhaustPrice", "Currency"};
+
+void lay_out_as(NewBookEntries& entries, const book::Layout& layout) {
+  entries[Field::arrangement] = book::word_for(layout.arrangement);
+  entries[Field::cylinders] = std::to_string(book::cylinders_of(layout));
+  entries[Field::banks] = banks_written(layout.banks);
+  entries[Field::firing] = layout.firing;
+}
+
+bool laid_out_as(const NewBookEntries& entries, const book::Layout& layout) {
+  NewBookEntries other;
+  lay_out_as(other, layout);
+  return std::ranges::all_of(
+      std::array{Field::arrangement, Field::cylinders, Field::banks, Field::firing},
+      [&](Field field) { return entries[field] == other[field]; });
+}
+
+std::optional<book::Arrangement> arrangement_named(std::string_view word) {
+  for (const auto each :
+       {book::Arrangement::in_line, book::Arrangement::vee, book::Arrangement::flat})
+    if (book::word_for(each) == word) return each;
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::string_view key_of(Field field) { return keys[static_cast<std::size_t>(field)]; }
+
+NewBookEntries first_entries() {
+  NewBookEntries entries;
+  entries[Field::engine] = "inline four";
+  settle(entries, Field::engine);
+  entries[Field::inlet_valves] = "2";
+  entries[Field::exhaust_valves] = "2";
+  entries[Field::unit] = "mm";
+  entries[Field::inlet_series] = "A";
+  entries[Field::exhaust_series] = "A";
+  return entries;
+}
+
+void settle(NewBookEntries& entries, Field changed) {
+  const auto all = book::presets();
+  if (changed == Field::engine) {
+    const auto chosen = std::ranges::find(all, entries[Field::engine], &book::Preset::name);
+    if (chosen != all.end()) lay_out_as(entries, chosen->layout);
+    return;
+  }
+  if (changed == Field::arrangement || changed == Field::cylinders) {
+    const auto arrangement = arrangement_named(entries[Field::arrangement]);
+    const auto cylinders = number_written(entries[Field::cylinders]);
+    if (arrangement && cylinders && *cylinders >= 1 && *cylinders <= Firing::most_cylinders &&
+        *cylinders == std::floor(*cylinders))
+      entries[Field::banks] =
+          banks_written(book::usual_banks(*arrangement, static_cast<int>(*cylinders)));
+  }
+  const auto like = std::ranges::find_if(
+      all, [&](const book::Preset& preset) { return laid_out_as(entries, preset.layout); });
+  entries[Field::engine] = like == all.end() ? std::string(own_layout) : like->name;
+}
+
+std::string banks_written(const std::vector<book::Bank>& banks) {
+  std::string text;
+  for (const book::Bank& bank : banks) {
+    if (!text.empty()) text += " / ";
+    text += bank.name;
+    char mark = bank.name.empty() ? '\0' : ' ';
+    for (const int cylinder : bank.cylinders) {
+      if (mark != '\0') text += mark;
+      text += std::to_string(cylinder);
+      mark = '-';
+    }
+  }
+  return text;
+}
+
+}  // namespace shimwright::commands

@@ -1,0 +1,289 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "commands/request.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "book/presets.hpp"
+#include "book/workings.hpp"
+#include "commands/banks.hpp"
+#include "core/bad_input.hpp"
+#include "core/choice.hpp"
+#include "core/entry_row.hpp"
+#include "core/firing_written.hpp"
+#include "core/length.hpp"
+#include "core/money.hpp"
+#include "core/words.hpp"
+
+namespace shimwright::commands {
+namespace {
+
+constexpr int most_valves = 48;
+constexpr int most_valves_of_cylinder = 5;
+constexpr std::size_t longest_word = 20;
+// No cam leaves more than this; what is more was meant in another unit.
+constexpr Length widest_clearance = 2.0_mm;
+// What the book's own cells take.
+constexpr Length widest_step = 5.0_mm;
+constexpr Length thinnest_shim = 0.3_mm;
+constexpr Length thickest_shim = 20.0_mm;
+constexpr Length finest_step = 0.001_mm;
+
+struct SideFields {
+  std::string_view name;
+  Field min, max, series, from, to, step, price;
+};
+constexpr SideFields inlet_fields = {
+    "inlet",           Field::inlet_min, Field::inlet_max,  Field::inlet_series,
+    Field::inlet_from, Field::inlet_to,  Field::inlet_step, Field::inlet_price};
+constexpr SideFields exhaust_fields = {
+    "exhaust",           Field::exhaust_min, Field::exhaust_max,  Field::exhaust_series,
+    Field::exhaust_from, Field::exhaust_to,  Field::exhaust_step, Field::exhaust_price};
+
+// `the firing order is empty` as a sentence of its own.
+std::string sentence(std::string_view words) {
+  std::string made(words);
+  if (!made.empty() && made[0] >= 'a' && made[0] <= 'z')
+    made[0] = static_cast<char>(made[0] - 'a' + 'A');
+  if (!made.ends_with('.')) made += '.';
+  return made;
+}
+
+class RequestReader {
+ public:
+  explicit RequestReader(const NewBookEntries& entries) : entries_(entries) {}
+
+  std::variant<BookRequest, Refusal> read() {
+    layout();
+    request_.unit = text(Field::unit);
+    if (request_.unit != "mm" && request_.unit != "inch")
+      refuse(Field::unit, "the unit is mm or inch");
+    request_.inlet = side(inlet_fields);
+    request_.exhaust = side(exhaust_fields);
+    ladders();
+    request_.currency = word(Field::currency, "the currency");
+    if (wrong_) return *wrong_;
+    if (missing_) return *missing_;
+    request_.layout.name = book::full_name(request_.layout);
+    request_.title = "Valve service, " + request_.layout.name;
+    return request_;
+  }
+
+ private:
+  std::string text(Field field) const { return std::string(trimmed(entries_[field])); }
+
+  // Keeps the first.
+  void refuse(Field field, std::string_view words) {
+    if (!wrong_) wrong_ = Refusal{field, sentence(words), false};
+  }
+  void miss(Field field, std::string_view words) {
+    if (!missing_) missing_ = Refusal{field, sentence(words), true};
+  }
+
+  // What the core refuses is told as trouble of that field.
+  template <class Function>
+  void reading(Field field, Function function, std::string_view where = {}) {
+    try {
+      function();
+    } catch (const BadInput& trouble) {
+      refuse(field, std::string(where) + trouble.what());
+    }
+  }
+
+  std::string word(Field field, const std::string& what) {
+    const std::string typed = text(field);
+    if (typed.size() > longest_word)
+      refuse(field, what + " is a short word: " + shimwright::quoted(typed) + " is too long");
+    return typed;
+  }
+
+  // ---- how the engine is made ----
+
+  std::optional<int> count(Field field, int most, const std::string& refusal) {
+    const auto number = number_written(text(field));
+    if (number && *number >= 1 && *number <= most && *number == std::floor(*number))
+      return static_cast<int>(*number);
+    refuse(field, refusal);
+    return std::nullopt;
+  }
+
+  void arrangement() {
+    const std::string typed = text(Field::arrangement);
+    for (const auto each :
+         {book::Arrangement::in_line, book::Arrangement::vee, book::Arrangement::flat}) {
+      request_.layout.arrangement = each;
+      if (book::word_for(each) == typed) return;
+    }
+    refuse(Field::arrangement, "the cylinders lie in line, as a V or flat");
+  }
+
+  void layout() {
+    arrangement();
+    const auto cylinders =
+        count(Field::cylinders, Firing::most_cylinders,
+              text(Field::cylinders).empty()
+                  ? "how many cylinders has the engine? It may have 1 to 16"
+                  : "an engine may have 1 to 16 cylinders: " +
+                        shimwright::quoted(text(Field::cylinders)) + " is no such number");
+    if (cylinders)
+      reading(Field::banks, [&] {
+        request_.layout.banks =
+            banks_in(entries_[Field::banks], request_.layout.arrangement, *cylinders);
+      });
+    firing(cylinders);
+    valves(cylinders);
+  }
+
+  void firing(std::optional<int> cylinders) {
+    request_.layout.firing = text(Field::firing);
+    if (request_.layout.firing.empty())
+      return miss(Field::firing,
+                  "the firing order is still missing, such as 1-3-4-2: the engine\u2019s own "
+                  "manual has it");
+    reading(Field::firing, [&] {
+      const int fired = firing_written(request_.layout.firing).cylinders();
+      if (cylinders && fired != *cylinders)
+        throw BadInput("the firing order names " + std::to_string(fired) +
+                       (fired == 1 ? " cylinder" : " cylinders") + " and the engine has " +
+                       std::to_string(*cylinders));
+    });
+  }
+
+  void valves(std::optional<int> cylinders) {
+    const auto inlet = count(Field::inlet_valves, 3, "a cylinder has 1, 2 or 3 inlet valves");
+    const auto exhaust = count(Field::exhaust_valves, 3, "a cylinder has 1, 2 or 3 exhaust valves");
+    if (!inlet || !exhaust) return;
+    request_.layout.inlet_valves = *inlet;
+    request_.layout.exhaust_valves = *exhaust;
+    const int each = *inlet + *exhaust;
+    if (each > most_valves_of_cylinder)
+      return refuse(Field::inlet_valves,
+                    "a cylinder may have two to five valves: " + std::to_string(*inlet) +
+                        " inlet and " + std::to_string(*exhaust) + " exhaust make " +
+                        std::to_string(each));
+    if (cylinders && *cylinders * each > most_valves)
+      refuse(Field::cylinders, std::to_string(*cylinders) + " cylinders with " +
+                                   std::to_string(each) + " valves each make " +
+                                   std::to_string(*cylinders * each) +
+                                   " valves: a book has room for 48");
+  }
+
+  // ---- clearances and shims ----
+
+  std::optional<Length> length(Field field, const std::string& what, Length least, Length most) {
+    const std::string typed = text(field);
+    if (typed.empty()) return std::nullopt;
+    std::optional<Length> found;
+    bool cannot_be = false;
+    try {
+      found = length_written(typed, request_.unit == "inch" ? Unit::inch : Unit::mm);
+    } catch (const BadInput&) {
+      cannot_be = true;
+    }
+    if (!found && !cannot_be)
+      refuse(field, what + " is not a number of " +
+                        (request_.unit == "inch" ? "inches: " : "mm: ") +
+                        shimwright::quoted(typed));
+    else if (cannot_be || *found < least || *found > most)
+      refuse(field, what + " is " + shimwright::quoted(typed) + ": it can only lie between " +
+                        in_unit(least) + " and " + in_unit(most));
+    else
+      return found;
+    return std::nullopt;
+  }
+
+  std::string in_unit(Length length) const {
+    if (request_.unit != "inch") return shimwright::text_of(length);
+    return shimwright::text_of(std::round(length.mm() / 25.4 * 1e4) / 1e4) + " inch";
+  }
+
+  SideRequest side(const SideFields& fields) {
+    const std::string name(fields.name);
+    const auto min =
+        length(fields.min, "the smallest " + name + " clearance", Length(), widest_clearance);
+    const auto max =
+        length(fields.max, "the largest " + name + " clearance", Length(), widest_clearance);
+    const bool blank_min = text(fields.min).empty();
+    const bool blank_max = text(fields.max).empty();
+    if (blank_min != blank_max)
+      miss(blank_min ? fields.min : fields.max,
+           "the " + std::string(blank_min ? "smallest " : "largest ") + name +
+               " clearance is still missing");
+    if (min && max && *min > *max)
+      refuse(fields.min, "the smallest " + name + " clearance, " + text(fields.min) +
+                             ", is above the largest, " + text(fields.max));
+    return {text(fields.min), text(fields.max),
+            word(fields.series, "the " + name + " shim series")};
+  }
+
+  void ladders() {
+    if (request_.inlet.series.empty() != request_.exhaust.series.empty())
+      miss(request_.inlet.series.empty() ? Field::inlet_series : Field::exhaust_series,
+           "the " + std::string(request_.inlet.series.empty() ? "inlet" : "exhaust") +
+               " shim series is still to be named: any word will do");
+    if (request_.inlet.series.empty() && request_.exhaust.series.empty())
+      request_.inlet.series = request_.exhaust.series = "A";
+    const bool one = one_series(entries_);
+    if (one) request_.exhaust.series = request_.inlet.series;
+    std::size_t sizes = ladder_of(inlet_fields, one ? "" : "inlet ", request_.inlet.series);
+    if (!one) sizes += ladder_of(exhaust_fields, "exhaust ", request_.exhaust.series);
+    constexpr auto most = static_cast<std::size_t>(book::WorkingsMap::sale_rows);
+    if (sizes > most)
+      refuse(Field::inlet_step, "the sizes on sale come to " + std::to_string(sizes) +
+                                    ": the book has room for " + std::to_string(most));
+  }
+
+  // How many sizes it has.
+  std::size_t ladder_of(const SideFields& fields, const std::string& whose,
+                        const std::string& series) {
+    const std::string what = whose + "sizes on sale";
+    const auto from = length(fields.from, "the first of the " + what, thinnest_shim, thickest_shim);
+    const auto to = length(fields.to, "the last of the " + what, thinnest_shim, thickest_shim);
+    const auto step = length(fields.step, "the step of the " + what, finest_step, widest_step);
+    price(fields.price);
+    for (const Field field : {fields.from, fields.to, fields.step})
+      if (text(field).empty()) {
+        miss(field, "the " + what + " are still missing: from, to and step");
+        break;
+      }
+    std::size_t sizes = 0;
+    if (from && to && *from > *to)
+      refuse(fields.from, "there are no " + what + ": they begin at " + text(fields.from) +
+                              ", above their end at " + text(fields.to));
+    else if (from && to && step)
+      reading(
+          fields.step, [&] { sizes = shimwright::ladder(*from, *to, *step).size(); },
+          "the " + what + ": ");
+    request_.ladders.push_back(
+        {series, text(fields.from), text(fields.to), text(fields.step), text(fields.price)});
+    return sizes;
+  }
+
+  void price(Field field) {
+    const std::string typed = text(field);
+    if (typed.empty()) return;
+    const auto amount = number_written(typed);
+    if (!amount)
+      return refuse(field, "the price is not a number: " + shimwright::quoted(typed) +
+                               "; the currency has a field of its own");
+    reading(field, [&] { Money::of(*amount); });
+  }
+
+  const NewBookEntries& entries_;
+  BookRequest request_;
+  std::optional<Refusal> wrong_;
+  std::optional<Refusal> missing_;
+};
+
+}  // namespace
+
+std::variant<BookRequest, Refusal> read_request(const NewBookEntries& entries) {
+  return RequestReader(entries).read();
+}
+
+bool one_series(const NewBookEntries& entries) {
+  return same_word(entries[Field::inlet_series], entries[Field::exhaust_series]);
+}
+
+}  // namespace shimwright::commands

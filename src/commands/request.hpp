@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// From the dialog's texts to the service book that is wanted, or to the one sentence that tells
+// what stands in its way. No office is needed.
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "book/layout.hpp"
+#include "commands/entries.hpp"
+
+namespace shimwright::commands {
+
+// What goes into the book's cells, as a person would type it there; all of it has been checked.
+struct SideRequest {
+  std::string min;  // blank, both or neither: still to be looked up
+  std::string max;
+  std::string series;
+};
+
+struct LadderRequest {
+  std::string series;
+  std::string from;
+  std::string to;
+  std::string step;
+  std::string price;  // may be blank
+};
+
+struct BookRequest {
+  book::Layout layout;
+  std::string title;
+  std::string unit;  // `mm` or `inch`
+  SideRequest inlet;
+  SideRequest exhaust;
+  std::vector<LadderRequest> ladders;  // one where both sides take shims of the same series
+  std::string currency;                // may be blank
+};
+
+struct Refusal {
+  Field field;           // where the trouble is
+  std::string sentence;  // what it is
+  bool missing = false;  // nothing is wrong so far: something has yet to be filled in
+};
+
+// The first trouble in the order of the fields; what is wrong comes before what is missing.
+std::variant<BookRequest, Refusal> read_request(const NewBookEntries& entries);
+
+// Both sides take shims of one series, so there is one row of sizes for both.
+bool one_series(const NewBookEntries& entries);
+
+}  // namespace shimwright::commands

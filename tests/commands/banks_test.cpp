@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "commands/banks.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <string>
+
+#include "commands/entries.hpp"
+#include "core/bad_input.hpp"
+
+namespace shimwright::commands {
+namespace {
+
+using book::Arrangement;
+using testing::HasSubstr;
+
+std::string trouble_with(std::string_view text, Arrangement arrangement, int cylinders) {
+  try {
+    banks_in(text, arrangement, cylinders);
+  } catch (const BadInput& trouble) {
+    return trouble.what();
+  }
+  return "none";
+}
+
+TEST(Banks, two_are_read_with_their_names_the_upper_one_first) {
+  const auto banks = banks_in("front 1-3 / rear 2-4", Arrangement::vee, 4);
+  ASSERT_EQ(banks.size(), 2U);
+  EXPECT_EQ(banks[0].name, "front");
+  EXPECT_THAT(banks[0].cylinders, testing::ElementsAre(1, 3));
+  EXPECT_TRUE(banks[0].exhaust_above);
+  EXPECT_EQ(banks[1].name, "rear");
+  EXPECT_THAT(banks[1].cylinders, testing::ElementsAre(2, 4));
+  EXPECT_FALSE(banks[1].exhaust_above);
+}
+
+TEST(Banks, are_written_as_they_are_read) {
+  for (const char* text : {"right 2-4 / left 1-3", "1-2 / 3-4", "lower row 4-3 / upper 2-1"})
+    EXPECT_EQ(banks_written(banks_in(text, Arrangement::flat, 4)), text);
+  EXPECT_EQ(banks_written(banks_in("4, 3, 2, 1", Arrangement::in_line, 4)), "4-3-2-1");
+}
+
+TEST(Banks, none_given_are_the_usual_ones) {
+  EXPECT_EQ(banks_written(banks_in(" ", Arrangement::vee, 6)), "right 2-4-6 / left 1-3-5");
+  EXPECT_EQ(banks_written(banks_in("", Arrangement::in_line, 3)), "1-2-3");
+}
+
+TEST(Banks, a_v_or_flat_engine_has_an_even_number_of_cylinders) {
+  EXPECT_EQ(trouble_with("1-3-5 / 2-4", Arrangement::vee, 5),
+            "a V engine has as many cylinders in one bank as in the other: 5 do not come out even");
+  EXPECT_THAT(trouble_with("", Arrangement::flat, 1), HasSubstr("even"));
+}
+
+TEST(Banks, both_hold_as_many) {
+  EXPECT_EQ(trouble_with("1-2-3 / 4", Arrangement::vee, 4),
+            "one bank has 3 cylinders and the other 1: a V engine has as many in each");
+}
+
+TEST(Banks, hold_each_cylinder_once) {
+  EXPECT_EQ(trouble_with("1-2-3", Arrangement::in_line, 4), "the banks leave out cylinder 4");
+  EXPECT_EQ(trouble_with("1-2 / 2-4", Arrangement::vee, 4),
+            "the banks name cylinder 2 more than once");
+  EXPECT_EQ(trouble_with("1-2-3-4-4", Arrangement::in_line, 4),
+            "the banks name cylinder 4 more than once");
+  EXPECT_EQ(trouble_with("1-2-3-9", Arrangement::in_line, 4),
+            "the banks name cylinder 9: the engine's are numbered 1 to 4");
+}
+
+TEST(Banks, are_as_many_as_the_arrangement_has) {
+  EXPECT_THAT(trouble_with("1-2 / 3-4", Arrangement::in_line, 4), HasSubstr("one bank"));
+  EXPECT_THAT(trouble_with("1-2-3-4", Arrangement::vee, 4), HasSubstr("two banks"));
+  EXPECT_THAT(trouble_with("1 / 2 / 3-4", Arrangement::flat, 4), HasSubstr("two banks"));
+}
+
+TEST(Banks, what_is_no_bank_is_told) {
+  EXPECT_THAT(trouble_with("left / right", Arrangement::vee, 2), HasSubstr("no cylinders in it"));
+  EXPECT_THAT(trouble_with("1-two", Arrangement::in_line, 2), HasSubstr("\"1-two\" is none"));
+  EXPECT_THAT(trouble_with("an uncommonly long name 1-2", Arrangement::in_line, 2),
+              HasSubstr("too long"));
+  EXPECT_THAT(trouble_with("99999999999", Arrangement::in_line, 1), HasSubstr("is none"));
+}
+
+}  // namespace
+}  // namespace shimwright::commands

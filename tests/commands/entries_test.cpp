@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "commands/entries.hpp"
+
+#include <gtest/gtest.h>
+
+#include <set>
+#include <string>
+
+namespace shimwright::commands {
+namespace {
+
+TEST(Entries, a_usual_engine_fills_in_how_it_lies_and_fires) {
+  NewBookEntries entries = first_entries();
+  entries[Field::engine] = "flat four";
+  settle(entries, Field::engine);
+  EXPECT_EQ(entries[Field::arrangement], "flat");
+  EXPECT_EQ(entries[Field::cylinders], "4");
+  EXPECT_EQ(entries[Field::banks], "right 2-4 / left 1-3");
+  EXPECT_EQ(entries[Field::firing], "1-3-2-4");
+}
+
+TEST(Entries, own_layout_chosen_changes_nothing_else) {
+  NewBookEntries entries = first_entries();
+  const std::string banks = entries[Field::banks];
+  entries[Field::engine] = own_layout;
+  settle(entries, Field::engine);
+  EXPECT_EQ(entries[Field::banks], banks);
+  EXPECT_EQ(entries[Field::engine], own_layout);
+}
+
+TEST(Entries, another_number_of_cylinders_lies_in_the_usual_way) {
+  NewBookEntries entries = first_entries();
+  entries[Field::cylinders] = "5";
+  settle(entries, Field::cylinders);
+  EXPECT_EQ(entries[Field::banks], "1-2-3-4-5");
+  EXPECT_EQ(entries[Field::engine], own_layout);
+}
+
+TEST(Entries, a_number_half_typed_changes_no_banks) {
+  NewBookEntries entries = first_entries();
+  for (const char* typed : {"", "0", "99", "x", "1.5"}) {
+    entries[Field::cylinders] = typed;
+    settle(entries, Field::cylinders);
+    EXPECT_EQ(entries[Field::banks], "1-2-3-4") << typed;
+  }
+}
+
+TEST(Entries, an_engine_that_comes_to_be_a_usual_one_is_called_so) {
+  NewBookEntries entries = first_entries();
+  entries[Field::cylinders] = "6";
+  settle(entries, Field::cylinders);
+  entries[Field::firing] = "1-5-3-6-2-4";
+  settle(entries, Field::firing);
+  EXPECT_EQ(entries[Field::engine], "inline six");
+}
+
+TEST(Entries, each_field_is_remembered_under_a_name_of_its_own) {
+  std::set<std::string_view> keys;
+  for (std::size_t i = 0; i < field_count; ++i) keys.insert(key_of(static_cast<Field>(i)));
+  EXPECT_EQ(keys.size(), field_count);
+  EXPECT_FALSE(keys.contains(""));
+}
+
+}  // namespace
+}  // namespace shimwright::commands

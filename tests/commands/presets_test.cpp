@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "book/presets.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <set>
+#include <string>
+#include <vector>
+
+#include "core/crank.hpp"
+#include "core/firing_written.hpp"
+
+namespace shimwright::book {
+namespace {
+
+using testing::ElementsAre;
+
+TEST(Presets, are_the_usual_engines_from_one_cylinder_upwards) {
+  std::vector<std::string> names;
+  for (const Preset& preset : presets()) names.push_back(preset.name);
+  EXPECT_THAT(names, ElementsAre("single", "parallel twin", "V-twin", "inline three", "inline four",
+                                 "inline six", "flat four", "V8"));
+}
+
+TEST(Presets, hold_each_cylinder_once_and_fire_each_once) {
+  for (const Preset& preset : presets()) {
+    std::set<int> cylinders;
+    for (const Bank& bank : preset.layout.banks)
+      cylinders.insert(bank.cylinders.begin(), bank.cylinders.end());
+    const int count = cylinders_of(preset.layout);
+    EXPECT_EQ(static_cast<int>(cylinders.size()), count) << preset.name;
+    EXPECT_EQ(*cylinders.begin(), 1) << preset.name;
+    EXPECT_EQ(*cylinders.rbegin(), count) << preset.name;
+    EXPECT_EQ(firing_written(preset.layout.firing).cylinders(), count) << preset.name;
+  }
+}
+
+TEST(Presets, have_four_valves_a_cylinder) {
+  for (const Preset& preset : presets())
+    EXPECT_EQ(valves_of(preset.layout).size(),
+              4U * static_cast<unsigned>(cylinders_of(preset.layout)))
+        << preset.name;
+}
+
+TEST(Presets, an_engine_has_one_bank_in_line_and_two_equal_ones_otherwise) {
+  for (const Preset& preset : presets()) {
+    const auto& banks = preset.layout.banks;
+    ASSERT_EQ(banks.size(), preset.layout.arrangement == Arrangement::in_line ? 1U : 2U)
+        << preset.name;
+    EXPECT_EQ(banks.front().cylinders.size(), banks.back().cylinders.size()) << preset.name;
+  }
+}
+
+TEST(Presets, between_two_banks_lie_the_inlet_valves) {
+  for (const Preset& preset : presets()) {
+    const auto& banks = preset.layout.banks;
+    if (banks.size() < 2) continue;
+    EXPECT_TRUE(banks.front().exhaust_above) << preset.name;
+    EXPECT_FALSE(banks.back().exhaust_above) << preset.name;
+  }
+}
+
+TEST(Presets, the_inline_four_is_the_one_the_book_began_with) {
+  const Layout first = inline_four();
+  const Preset* preset = preset_like(first);
+  ASSERT_NE(preset, nullptr);
+  EXPECT_EQ(preset->layout.name, first.name);
+}
+
+TEST(Presets, one_is_known_again_by_how_it_lies_and_fires_whatever_its_valves) {
+  Layout five_valves = inline_four();
+  five_valves.inlet_valves = 3;
+  EXPECT_EQ(full_name(five_valves), "inline four, 20 valves");
+  five_valves.firing = "1-2-4-3";
+  EXPECT_EQ(preset_like(five_valves), nullptr);
+  EXPECT_EQ(full_name(five_valves), "in line, 4 cylinders, 20 valves");
+}
+
+// Stops of the four and the six: common practice, no source; the rest follow from the angles.
+TEST(Presets, every_one_has_crank_stops) {
+  std::vector<std::size_t> stops;
+  for (const Preset& preset : presets())
+    stops.push_back(crank_stops(firing_written(preset.layout.firing)).size());
+  EXPECT_THAT(stops, ElementsAre(1U, 2U, 2U, 2U, 2U, 2U, 2U, 2U));
+}
+
+TEST(UsualBanks, odd_numbers_lie_left_and_even_ones_right) {
+  const auto banks = usual_banks(Arrangement::vee, 6);
+  ASSERT_EQ(banks.size(), 2U);
+  EXPECT_EQ(banks[0].name, "right");
+  EXPECT_THAT(banks[0].cylinders, ElementsAre(2, 4, 6));
+  EXPECT_EQ(banks[1].name, "left");
+  EXPECT_THAT(banks[1].cylinders, ElementsAre(1, 3, 5));
+}
+
+TEST(UsualBanks, in_line_they_count_from_the_front) {
+  const auto banks = usual_banks(Arrangement::in_line, 5);
+  ASSERT_EQ(banks.size(), 1U);
+  EXPECT_TRUE(banks[0].name.empty());
+  EXPECT_THAT(banks[0].cylinders, ElementsAre(1, 2, 3, 4, 5));
+}
+
+}  // namespace
+}  // namespace shimwright::book
