@@ -84,10 +84,11 @@ FittingSteps fitting_steps(const FittingQuestion& question) {
   std::vector<std::size_t> waiting = stuck;
   if (!stuck.empty() && some_open_at_several(all)) {
     const std::size_t most = 2 * all.stops.size() + 2;
+    Effort extra{most_effort / 4};
     for (const std::size_t ring : stuck) {
       leave_out(all, all.chains[ring], false, left_out);
       Work more = fitting::work_of(question, left_out);
-      auto found = fitting::least_schedule(more, most, effort);
+      auto found = fitting::least_schedule(more, most, extra);
       if (found.schedule) {
         work = std::move(more);
         least = std::move(found);

@@ -11,8 +11,6 @@
 namespace shimwright::fitting {
 namespace {
 
-constexpr std::size_t longest_search = 64;  // visits
-
 struct Order {
   std::size_t need = 0;  // stand-ins, at least
   std::size_t way = 0;   // stops passed, from the first one on
@@ -33,44 +31,71 @@ std::size_t way_of(const std::vector<std::size_t>& visits, std::size_t stops) {
   return way;
 }
 
-std::vector<Order> promising(const Work& work, std::vector<std::vector<std::size_t>> found) {
-  std::vector<Order> orders;
-  for (auto& visits : found) {
-    const std::size_t need = StandIns(work, visits).least_possible();
-    if (need < never)
-      orders.push_back({need, way_of(visits, work.stops.size()), std::move(visits)});
+// Looks for the least among orders of equally many visits.
+class Among {
+ public:
+  Among(const Work& work, Effort& effort) : work_(work), effort_(effort) {
+    for (const Chain& chain : work.chains) floor_ += chain.ring && chain.common == 0 ? 1U : 0U;
   }
-  std::sort(orders.begin(), orders.end(), sooner);
-  return orders;
-}
+
+  // A ring across stops needs one stand-in at least.
+  std::size_t floor() const { return floor_; }
+
+  std::optional<Schedule> find(std::vector<std::vector<std::size_t>> found) {
+    std::vector<Order> orders;
+    for (auto& visits : found)
+      orders.push_back({0, way_of(visits, work_.stops.size()), std::move(visits)});
+    std::sort(orders.begin(), orders.end(), sooner);
+    for (Order& order : orders) {
+      if (effort_.spent()) return std::nullopt;
+      effort_.use(work_.jobs.size() * order.visits.size());
+      order.need = StandIns(work_, order.visits).least_possible();
+      if (order.need <= floor_)
+        if (auto schedule = look_at(order)) return schedule;  // no other could be better
+    }
+    for (;;) {
+      std::erase_if(orders, [](const Order& order) { return order.need >= never; });
+      std::sort(orders.begin(), orders.end(), sooner);
+      if (orders.empty()) return std::nullopt;
+      const std::size_t stand_ins = orders.front().need;
+      for (Order& order : orders) {
+        if (order.need > stand_ins) break;
+        if (auto schedule = look_at(order)) return schedule;
+        if (effort_.spent()) return std::nullopt;
+      }
+    }
+  }
+
+ private:
+  std::optional<Schedule> look_at(Order& order) {
+    StandIns search(work_, order.visits);
+    auto schedule = search.with_at_most(order.need, effort_);
+    if (!schedule) order.need = search.more_might_help() ? order.need + 1 : never;
+    return schedule;
+  }
+
+  const Work& work_;
+  Effort& effort_;
+  std::size_t floor_ = 0;
+};
 
 }  // namespace
 
-Least least_schedule(const Work& work, std::size_t most_visits, Effort& effort) {
+Least least_schedule(const Work& work, std::size_t most, Effort& effort) {
   Least least;
   Visits visits(work);
-  const std::size_t end = std::min(most_visits, longest_search);
-  for (std::size_t count = visits.least_possible(); count <= end && !least.schedule; ++count) {
-    auto [found, all] = visits.orders_of(count, effort);
-    least.proved = least.proved && all;
-    std::vector<Order> orders = promising(work, std::move(found));
-    while (!orders.empty() && !least.schedule) {
-      const std::size_t most = orders.front().need;
-      for (Order& order : orders) {
-        if (order.need > most) break;
-        StandIns search(work, order.visits);
-        least.schedule = search.with_at_most(most, effort);
-        if (least.schedule || effort.spent()) break;
-        order.need = search.more_might_help() ? most + 1 : never;
-      }
-      if (effort.spent()) break;
-      std::erase_if(orders, [](const Order& order) { return order.need >= never; });
-      std::sort(orders.begin(), orders.end(), sooner);
-    }
-    if (effort.spent()) {
-      least.proved = false;
-      break;
-    }
+  most = std::min(most, most_visits);
+  for (std::size_t count = visits.least_possible(); count <= most && !least.schedule; ++count) {
+    // One number of visits that is hard to rule out must not use up all: with one more it is
+    // often easy.
+    Effort share{effort.left / 4};
+    const std::uint64_t given = share.left;
+    auto [found, all] = visits.orders_of(count, share);
+    Among among(work, share);
+    least.schedule = among.find(std::move(found));
+    const bool at_floor = least.schedule && least.schedule->stand_ins.size() <= among.floor();
+    least.proved = least.proved && (at_floor || (all && !share.spent()));
+    effort.use(given - share.left);
   }
   return least;
 }

@@ -16,7 +16,7 @@ struct Least {
   bool proved = true;                // false: the effort was spent before all was looked at
 };
 
-// Looks for schedules of at most `most_visits`.
-Least least_schedule(const Work& work, std::size_t most_visits, Effort& effort);
+// Looks for schedules of at most so many visits.
+Least least_schedule(const Work& work, std::size_t most, Effort& effort);
 
 }  // namespace shimwright::fitting

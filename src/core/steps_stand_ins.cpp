@@ -32,7 +32,7 @@ StandIns::StandIns(const Work& work, const std::vector<std::size_t>& visits)
     time.opened_by = visits.size();
     list_candidates(j);
   }
-  find_lasts();
+  find_lasts(nullptr);
   for (const Chain& chain : work.chains) {
     root_need_ += need_of(chain);
     if (root_need_ >= never) {
@@ -57,22 +57,63 @@ void StandIns::list_candidates(std::size_t job) {
             [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });
 }
 
+// When each job could at the earliest be opened and at the latest finished, the chain considered.
+void StandIns::find_bounds() {
+  const auto may_wait = [this](std::size_t job) {
+    return times_[job].time == Time::open && !candidates_[job].empty();
+  };
+  for (const Chain& chain : work_.chains) {
+    // A second round lets what is known of the last job of a ring tell on the first.
+    const std::size_t steps = chain.jobs.size() * (chain.ring ? 2 : 1);
+    std::size_t bound = 0;
+    for (std::size_t i = 0; i < steps; ++i) {
+      const std::size_t job = chain.jobs[i % chain.jobs.size()];
+      JobTime& time = times_[job];
+      if (time.time == Time::waits)
+        bound = time.opened;
+      else if (may_wait(job))
+        bound = first_of(time.open_in);
+      else
+        bound = first_open(job, std::max(bound, time.finished_from));
+      time.earliest = bound;
+    }
+    bound = visits_.size();
+    for (std::size_t i = steps; i-- > 0;) {
+      const std::size_t job = chain.jobs[i % chain.jobs.size()];
+      JobTime& time = times_[job];
+      if (time.time == Time::waits)
+        bound = time.finished;
+      else if (may_wait(job))
+        bound = time.last;
+      else
+        bound = last_open(job, std::min(bound, time.opened_by));
+      time.latest = bound;
+    }
+  }
+}
+
 // For each job not settled and each visit in which it may be opened: how long a stand-in could
 // then last, one alone or one after another, were it the only one in need.
-void StandIns::find_lasts() {
+void StandIns::find_lasts(Effort* effort) {
   const std::size_t count = visits_.size();
+  find_bounds();
+  std::vector<std::uint64_t> gaps;
+  for (std::size_t x = 0; x < work_.shims.size(); ++x) gaps.push_back(free_gaps(x));
   for (std::size_t j = 0; j < times_.size(); ++j) {
     const JobTime& time = times_[j];
-    if (time.time != Time::open || candidates_[j].empty()) continue;
+    if (time.time != Time::open) continue;
     for (std::size_t from = count; from-- > 0;) {
       Lasts& lasts = lasts_[j * count + from];
       lasts = {};
       if (!in_set(time.open_in, from) || from == time.last) continue;
       for (const std::size_t shim : candidates_[j]) {
-        const std::size_t to = free_until(shim, j, from);
-        if (to > lasts.one) lasts.one = last_open(j, to);
-        if (lasts.one == time.last) break;
+        if (!in_set(gaps[shim], from) || shim == j) continue;
+        const auto length = static_cast<std::size_t>(std::countr_one(gaps[shim] >> from));
+        const std::size_t to = last_open(j, from + length);
+        lasts.ways += to > from ? 1 : 0;
+        if (to > from) lasts.one = std::max(lasts.one, to);
       }
+      if (effort != nullptr) effort->use(candidates_[j].size());
       lasts.more = lasts.one;
       for (std::size_t next = from + 1; next <= lasts.one; ++next)
         if (in_set(time.open_in, next))
@@ -81,79 +122,78 @@ void StandIns::find_lasts() {
   }
 }
 
-// The last visit, not after `by`, in which the job is open.
+// The first visit, not before `from`, in which the job is open; the number of visits if none.
+std::size_t StandIns::first_open(std::size_t job, std::size_t from) const {
+  const std::uint64_t open = from >= visits_.size() ? 0 : times_[job].open_in >> from << from;
+  return open == 0 ? visits_.size() : first_of(open);
+}
+
+// The last visit, not after `by`, in which the job is open; 0 if none.
 std::size_t StandIns::last_open(std::size_t job, std::size_t by) const {
   if (by >= times_[job].last) return times_[job].last;
-  return static_cast<std::size_t>(
-             std::bit_width(times_[job].open_in & ((std::uint64_t{2} << by) - 1))) -
-         1;
+  const std::uint64_t open = times_[job].open_in & ((std::uint64_t{2} << by) - 1);
+  return open == 0 ? 0 : static_cast<std::size_t>(std::bit_width(open)) - 1;
 }
 
-// How long the shim could stand in at the job from this visit on; 0 where not at all.
-std::size_t StandIns::free_until(std::size_t shim, std::size_t job, std::size_t from) const {
-  std::size_t until = visits_.size();
-  for (const StandIn& other : stand_ins_)
-    if (other.shim == shim && other.to > from) until = std::min(until, other.from);
+// The turns over which the shim could stand in somewhere. Bit t: the turn after visit t.
+std::uint64_t StandIns::free_gaps(std::size_t shim) const {
+  const auto before = [](std::size_t t) {
+    return t >= 64 ? ~std::uint64_t{0} : (std::uint64_t{1} << t) - 1;
+  };
   const std::size_t source = work_.shims[shim].out_of;
-  if (source != nobody) {
-    const JobTime& time = times_[source];
-    // Its own old shim may be put back, but cannot be what comes in for it.
-    if (source == job && (time.time != Time::waits || from == time.opened)) return 0;
-    if ((time.time == Time::waits ? time.opened : first_of(time.open_in)) > from) return 0;
-  }
   const std::size_t due = work_.shims[shim].goes_to;
-  if (due != nobody) {
-    const JobTime& time = times_[due];
-    until = std::min(until, time.time == Time::waits ? time.finished : time.last);
-  }
-  return until > from ? until : 0;
+  std::uint64_t gaps = before(visits_.size() - 1);
+  if (source != nobody) gaps &= ~before(times_[source].earliest);
+  if (due != nobody) gaps &= before(times_[due].latest);
+  for (const StandIn& use : stand_ins_)
+    if (use.shim == shim) gaps &= ~(before(use.to) & ~before(use.from));
+  return gaps;
 }
 
-// cost[t]: stand-ins needed so far if the giver is to be opened by visit t. Returns the same for
-// the last job of the chain.
-std::vector<std::size_t> StandIns::along(const Chain& chain, std::size_t first,
-                                         std::vector<std::size_t> cost) const {
-  std::vector<std::size_t> next(cost.size());
+// cost[t]: stand-ins needed so far if the giver is to be opened by visit t. Makes of it the same
+// for the last job of the chain.
+void StandIns::go_along(const Chain& chain, std::size_t first, Costs& cost) const {
+  const std::size_t count = visits_.size();
   for (std::size_t i = first; i < chain.jobs.size(); ++i) {
     const std::size_t job = chain.jobs[i];
-    const JobTime& time = times_[job];
+    const Costs before = cost;
     std::size_t best = never;
-    for (std::size_t t = 0; t < cost.size(); ++t) {
-      if (time.time == Time::waits) {
-        if (t == time.opened) best = std::min(best, cost[time.finished]);
-      } else if (in_set(time.open_in, t) && t <= time.opened_by) {
-        if (t >= time.finished_from) best = std::min(best, cost[t]);
-        const auto [one, more] = lasts_of(job, t);
-        if (one > 0 && one >= time.finished_from) best = std::min(best, cost[one] + 1);
-        if (more > one && more >= time.finished_from) best = std::min(best, cost[more] + 2);
-      }
-      next[t] = best;
+    for (std::size_t t = 0; t < count; ++t) {
+      best = std::min(best, cost_if_opened(job, t, before));
+      cost[t] = best;
     }
-    std::swap(cost, next);
   }
+}
+
+// Of the job's chain so far, with before[t] the cost if the giver is to be opened by visit t.
+std::size_t StandIns::cost_if_opened(std::size_t job, std::size_t t, const Costs& before) const {
+  const JobTime& time = times_[job];
+  if (time.time == Time::waits) return t == time.opened ? before[time.finished] : never;
+  if (!in_set(time.open_in, t) || t > time.opened_by) return never;
+  std::size_t cost = t >= time.finished_from ? before[t] : never;
+  if (time.time != Time::open) return cost;
+  const Lasts& lasts = lasts_[job * visits_.size() + t];
+  if (lasts.one > 0 && lasts.one >= time.finished_from)
+    cost = std::min(cost, before[lasts.one] + 1);
+  if (lasts.more > lasts.one && lasts.more >= time.finished_from)
+    cost = std::min(cost, before[lasts.more] + 2);
   return cost;
 }
 
 // Stand-ins that the chain needs beyond those settled.
 std::size_t StandIns::need_of(const Chain& chain) const {
   const std::size_t count = visits_.size();
-  if (!chain.ring) return std::min(never, along(chain, 0, std::vector<std::size_t>(count)).back());
-  const JobTime& time = times_[chain.jobs.front()];
+  Costs cost;
+  if (!chain.ring) {
+    cost.fill(0);
+    go_along(chain, 0, cost);
+    return std::min(never, cost[count - 1]);
+  }
   std::size_t need = never;
   for (std::size_t t = 0; t < count && need > 0; ++t) {
-    const bool waits = time.time == Time::waits;
-    if (waits ? t != time.opened : !in_set(time.open_in, t) || t > time.opened_by) continue;
-    std::vector<std::size_t> cost(count, never);
-    std::fill(cost.begin() + static_cast<std::ptrdiff_t>(t), cost.end(), std::size_t{0});
-    cost = along(chain, 1, std::move(cost));
-    if (waits) {
-      need = std::min(need, cost[time.finished]);
-      continue;
-    }
-    if (t >= time.finished_from) need = std::min(need, cost[t]);
-    const auto [one, more] = lasts_of(chain.jobs.front(), t);
-    if (one > 0 && one >= time.finished_from) need = std::min(need, cost[one] + 1);
-    if (more > one && more >= time.finished_from) need = std::min(need, cost[more] + 2);
+    for (std::size_t i = 0; i < count; ++i) cost[i] = i < t ? never : 0;
+    go_along(chain, 1, cost);
+    need = std::min(need, cost_if_opened(chain.jobs.front(), t, cost));
   }
   return need;
 }
@@ -166,7 +206,7 @@ std::optional<Schedule> StandIns::with_at_most(std::size_t most, Effort& effort)
   if (settle(0, most, effort)) schedule = written_out();
   times_ = fresh;
   stand_ins_.clear();
-  find_lasts();
+  find_lasts(nullptr);
   return schedule;
 }
 
@@ -179,25 +219,35 @@ bool StandIns::affords(std::size_t need, std::size_t most) {
 bool StandIns::settle(std::size_t used, std::size_t most, Effort& effort) {
   if (effort.spent()) return false;
   effort.use(times_.size() * visits_.size());
-  find_lasts();
+  find_lasts(&effort);
   const Chain* needy = nullptr;
   std::size_t needy_need = 0;
+  std::size_t fewest_ways = 0;
   std::size_t need = used;
   for (const Chain& chain : work_.chains) {
     const std::size_t more = need_of(chain);
     need += more;
     if (need >= never) return false;
-    if (more == 0 || (needy != nullptr && chain.jobs.size() >= needy->jobs.size())) continue;
+    if (more == 0) continue;
+    std::size_t ways = 0;
+    for (const std::size_t job : chain.jobs)
+      if (times_[job].time == Time::open)
+        for (std::size_t t = 0; t < visits_.size(); ++t)
+          ways += lasts_[job * visits_.size() + t].ways;
+    if (needy != nullptr && ways >= fewest_ways) continue;
     needy = &chain;
     needy_need = more;
+    fewest_ways = ways;
   }
   if (!affords(need, most)) return false;
   if (needy == nullptr) return true;
   const std::size_t others = need - needy_need;  // used ones included
   const std::vector<JobTime> before = times_;
+  const std::vector<Lasts> lasts = lasts_;
   for (const std::size_t job : needy->jobs) {
     if (times_[job].time != Time::open || candidates_[job].empty()) continue;
     if (let_wait(*needy, job, used, others, most, effort)) return true;
+    lasts_ = lasts;
     times_[job].time = Time::one_visit;  // the ways in which it waits have all been tried
     if (!affords(others + need_of(*needy), most)) break;
   }
@@ -208,6 +258,7 @@ bool StandIns::settle(std::size_t used, std::size_t most, Effort& effort) {
 bool StandIns::let_wait(const Chain& chain, std::size_t job, std::size_t used, std::size_t others,
                         std::size_t most, Effort& effort) {
   const JobTime before = times_[job];
+  const std::vector<Lasts> lasts = lasts_;
   for (std::size_t from = 0; from < before.last && from <= before.opened_by; ++from) {
     if (!in_set(before.open_in, from)) continue;
     for (std::size_t to = before.last; to > from && to >= before.finished_from; --to) {
@@ -219,6 +270,7 @@ bool StandIns::let_wait(const Chain& chain, std::size_t job, std::size_t used, s
       if (affords(others + 1 + need_of(chain), most) && cover(job, from, used, most, effort))
         return true;
       times_[job] = before;
+      lasts_ = lasts;
     }
   }
   return false;
@@ -234,7 +286,9 @@ bool StandIns::cover(std::size_t job, std::size_t from, std::size_t used, std::s
     std::optional<ShimAtBench> tried;
     for (const std::size_t shim : candidates_[job]) {
       effort.use(1);
-      if (free_until(shim, job, from) < to) continue;
+      // Its own old shim may be put back, but cannot be what comes in for it.
+      if (shim == job && from == times_[job].opened) continue;
+      if ((~free_gaps(shim) >> from & ((std::uint64_t{1} << (to - from)) - 1)) != 0) continue;
       // Of spares alike and yet unused, one is as good as another.
       if (work_.shims[shim].name.origin == ShimAtBench::Origin::spare && unused(shim)) {
         if (tried == work_.shims[shim].name) continue;
@@ -277,10 +331,6 @@ Schedule StandIns::written_out() const {
 
 void StandIns::write_in_one_visit(const Chain& chain, Schedule& schedule) const {
   const auto waits = [this](std::size_t job) { return times_[job].time == Time::waits; };
-  const auto earliest = [this](std::size_t job, std::size_t from) {
-    const std::uint64_t open = times_[job].open_in >> from << from;
-    return open == 0 ? visits_.size() : first_of(open);
-  };
   // A ring begins after a job that waits, whose shim is out from a settled visit on; where none
   // waits, all of it is done in one visit.
   std::size_t start = 0;
@@ -304,7 +354,7 @@ void StandIns::write_in_one_visit(const Chain& chain, Schedule& schedule) const 
       schedule.opened[job] = from = times_[job].opened;
       schedule.finished[job] = times_[job].finished;
     } else {
-      from = earliest(job, std::max(from, times_[job].finished_from));
+      from = first_open(job, std::max(from, times_[job].finished_from));
       schedule.opened[job] = schedule.finished[job] = from;
     }
   }

@@ -19,6 +19,7 @@
 // more stand-ins finds the least.
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <limits>
@@ -31,6 +32,8 @@ namespace shimwright::fitting {
 
 inline constexpr std::size_t never = std::numeric_limits<std::size_t>::max() / 4;
 
+inline constexpr std::size_t most_visits = 64;
+
 // Counts what a search has done, so that it ends on every machine at the same point.
 struct Effort {
   std::uint64_t left = 0;
@@ -40,7 +43,7 @@ struct Effort {
 
 class StandIns {
  public:
-  // At most 64 visits.
+  // At most `most_visits` visits.
   StandIns(const Work& work, const std::vector<std::size_t>& visits);
 
   // A lower bound: were shims enough at hand at any time. `never` where even so it cannot be done.
@@ -63,23 +66,26 @@ class StandIns {
     std::size_t finished = 0;
     std::size_t opened_by = 0;      // at the latest
     std::size_t finished_from = 0;  // at the earliest
+    std::size_t earliest = 0;       // to be opened, as the chain allows
+    std::size_t latest = 0;         // to be finished, as the chain allows
   };
 
+  using Costs = std::array<std::size_t, most_visits>;
   struct Lasts {  // visits; 0: not at all
     std::size_t one = 0;
     std::size_t more = 0;
+    std::size_t ways = 0;
   };
 
   void list_candidates(std::size_t job);
-  void find_lasts();
-  Lasts lasts_of(std::size_t job, std::size_t from) const {
-    return times_[job].time == Time::open ? lasts_[job * visits_.size() + from] : Lasts{};
-  }
+  void find_bounds();
+  void find_lasts(Effort* effort);
+  std::size_t first_open(std::size_t job, std::size_t from) const;
   std::size_t last_open(std::size_t job, std::size_t by) const;
-  std::size_t free_until(std::size_t shim, std::size_t job, std::size_t from) const;
+  std::uint64_t free_gaps(std::size_t shim) const;
+  void go_along(const Chain& chain, std::size_t first, Costs& cost) const;
+  std::size_t cost_if_opened(std::size_t job, std::size_t t, const Costs& before) const;
   std::size_t need_of(const Chain& chain) const;
-  std::vector<std::size_t> along(const Chain& chain, std::size_t first,
-                                 std::vector<std::size_t> cost) const;
   bool settle(std::size_t used, std::size_t most, Effort& effort);
   bool affords(std::size_t need, std::size_t most);
   bool let_wait(const Chain& chain, std::size_t job, std::size_t used, std::size_t others,

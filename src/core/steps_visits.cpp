@@ -10,7 +10,7 @@ namespace {
 constexpr char untouched = 'u';
 constexpr char opened = 'o';
 constexpr char finished = 'f';
-constexpr std::size_t most_orders = 20'000;
+constexpr std::size_t most_orders = 10'000;
 constexpr std::size_t most_states = 200'000;
 
 }  // namespace
