@@ -88,6 +88,7 @@ Profile::Profile(const std::string& locale) : folder_(new_folder()) {
     fs::permissions(folder_, fs::perms(0755));
     fs::create_directories(folder_ / "profile/user");
     fs::create_directories(folder_ / "home");
+    fs::create_directories(folder_ / "tmp");
     write_settings(folder_ / "profile/user/registrymodifications.xcu", locale);
   } catch (...) {
     std::error_code ignored;
@@ -128,6 +129,7 @@ std::string Profile::argument() const {
 
 std::map<std::string, std::string> Profile::environment() const {
   return {{"HOME", (folder_ / "home").string()},
+          {"TMPDIR", (folder_ / "tmp").string()},
           {"XDG_CONFIG_HOME", ""},
           {"XDG_CACHE_HOME", ""},
           {"XDG_RUNTIME_DIR", ""},
