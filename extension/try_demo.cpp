@@ -92,11 +92,12 @@ void print_order(const Answers& answers, const book::Places& places, const Worki
   std::cout << "\nTo order\n";
   for (int row = 0; row < places.count(); ++row) {
     if (value(WorkingsMap::order_count, row).empty()) break;
-    std::cout << "  " << value(WorkingsMap::order_count, row) << " x "
-              << value(WorkingsMap::order_size, row) << " mm  "
-              << value(WorkingsMap::order_series, row) << "  at "
-              << value(WorkingsMap::order_price, row) << " = "
-              << value(WorkingsMap::order_cost, row) << '\n';
+    const std::string series = value(WorkingsMap::order_series, row);
+    std::cout << "  " << value(WorkingsMap::order_count, row) << " of "
+              << value(WorkingsMap::order_size, row) << " mm"
+              << (series.empty() ? "" : ", series " + series) << ", at "
+              << value(WorkingsMap::order_price, row)
+              << " each: " << value(WorkingsMap::order_cost, row) << '\n';
   }
 }
 
