@@ -25,6 +25,7 @@ namespace css = com::sun::star;
 using book::Area;
 using book::At;
 using book::Ref;
+using book::WorkingsMap;
 
 // The sheets a person works with, left to right: all but Workings.
 inline constexpr std::string_view faces[] = {book::sheet_name::read_me, book::sheet_name::engine,

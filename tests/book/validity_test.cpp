@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// What the entry cells let pass when a person types, and what they say.
+#include <gtest/gtest.h>
+
+#include <com/sun/star/sheet/ValidationType.hpp>
+#include <com/sun/star/sheet/XSheetCondition.hpp>
+#include <sstream>
+#include <variant>
+
+#include "core/entries.hpp"
+#include "core/mark.hpp"
+#include "entry_cells.hpp"
+#include "open_book.hpp"
+#include "the_book.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+namespace engine = book::engine_place;
+namespace shims = book::shims_place;
+namespace card = book::card;
+using book::as;
+using office::from_office;
+
+class Rule {
+ public:
+  Rule(const OpenBook& book, std::string_view sheet, At at)
+      : rule_(as<css::beans::XPropertySet>(
+            as<css::beans::XPropertySet>(book.cell(sheet, at))->getPropertyValue("Validation"))) {}
+
+  bool is_there() const {
+    return rule_->getPropertyValue("Type").get<css::sheet::ValidationType>() !=
+           css::sheet::ValidationType_ANY;
+  }
+  bool is_a_choice() const {
+    return rule_->getPropertyValue("Type").get<css::sheet::ValidationType>() ==
+           css::sheet::ValidationType_LIST;
+  }
+  bool speaks() const { return rule_->getPropertyValue("ShowErrorMessage").get<bool>(); }
+  std::string title() const { return text("ErrorTitle"); }
+  std::string message() const { return text("ErrorMessage"); }
+  std::string formula() const {
+    return from_office(as<css::sheet::XSheetCondition>(rule_)->getFormula1());
+  }
+  // Words listed in the rule itself: "yes";"no".
+  std::vector<std::string> choices() const {
+    std::vector<std::string> words;
+    std::istringstream all(formula());
+    for (std::string word; std::getline(all, word, ';');)
+      words.push_back(word.substr(1, word.size() - 2));
+    return words;
+  }
+
+ private:
+  std::string text(const char* name) const {
+    return from_office(
+        rule_->getPropertyValue(rtl::OUString::createFromAscii(name)).get<rtl::OUString>());
+  }
+
+  Ref<css::beans::XPropertySet> rule_;
+};
+
+TEST(Validity, is_on_every_entry_that_is_not_free_text_and_says_what_is_due) {
+  OpenBook book(the_office(), template_file());
+  for (const auto& [sheet, at, free_text] : entry_cells(the_places())) {
+    if (free_text) continue;
+    const ::testing::ScopedTrace place(__FILE__, __LINE__, book::on(sheet, at));
+    const Rule rule(book, sheet, at);
+    EXPECT_TRUE(rule.is_there());
+    EXPECT_TRUE(rule.speaks());
+    EXPECT_FALSE(rule.title().empty());
+    EXPECT_FALSE(rule.message().empty());
+  }
+}
+
+TEST(Validity, offers_what_the_functions_take) {
+  OpenBook book(the_office(), template_file());
+  const auto offered = [&book](std::string_view sheet, At at) {
+    const Rule rule(book, sheet, at);
+    EXPECT_TRUE(rule.is_a_choice()) << book::on(sheet, at);
+    return rule.choices();
+  };
+  using Words = std::vector<std::string>;
+  const auto on_engine = book::sheet_name::engine;
+  EXPECT_EQ(offered(on_engine, engine::unit), (Words{"mm", "inch"}));
+  EXPECT_EQ(offered(on_engine, engine::first), (Words{"cost", "aim"}));
+  EXPECT_EQ(offered(on_engine, engine::use_doubt), (Words{"yes", "no"}));
+  EXPECT_EQ(offered(on_engine, engine::touch_good), (Words{"yes", "no"}));
+  const Words schemes = offered(on_engine, engine::scheme);
+  EXPECT_EQ(schemes.size(), 5);
+  for (const std::string& word : schemes) EXPECT_NO_THROW(mark_scheme_named(word)) << word;
+  for (const book::Card& one : the_places().head.cards)
+    EXPECT_EQ(offered(book::sheet_name::head, one.value(card::alone)), (Words{"yes"}));
+}
+
+TEST(Validity, offers_the_series_named_on_engine) {
+  OpenBook book(the_office(), template_file());
+  for (const At at : {shims::first_spare, shims::first_ladder, shims::first_single}) {
+    const Rule rule(book, book::sheet_name::shims, at);
+    EXPECT_TRUE(rule.is_a_choice());
+    EXPECT_EQ(rule.formula(), "series");
+  }
+  book.type(book::sheet_name::engine, engine::of(book::Side::inlet, engine::series_row), "small");
+  EXPECT_EQ(book.value_of(book::sheet_name::shims, "=MATCH(\"small\";series;0)"), 2);
+}
+
+struct Typed {
+  const char* what;
+  std::string_view sheet;
+  At at;
+  std::variant<double, const char*> entry;
+  bool passes;
+};
+
+const At first_gap = the_places().head.cards.front().value(card::gap);
+const At last_gap = the_places().head.cards.back().value(card::gap);
+const At micrometer = the_places().head.cards.front().value(card::micrometer);
+const At mark = the_places().head.cards.front().value(card::mark);
+const At bias = engine::of(book::Side::inlet, engine::bias_row);
+constexpr auto head = book::sheet_name::head;
+constexpr auto on_shims = book::sheet_name::shims;
+constexpr auto on_engine = book::sheet_name::engine;
+
+const Typed typed[] = {
+    {"a gap", head, first_gap, 0.18, true},
+    {"a gap no blade goes into", head, first_gap, 0.0, true},
+    {"a gap in thou", head, first_gap, "4 thou", true},
+    {"a negative gap", head, first_gap, -0.01, false},
+    {"a gap wider than 5 mm", head, last_gap, 5.1, false},
+    {"words for a gap", head, last_gap, "tight", false},
+    {"a shim", head, micrometer, 2.752, true},
+    {"a mark in the micrometer's cell", head, micrometer, 275.0, false},
+    {"a mark", head, mark, 275.0, true},
+    {"a mark that stands for nothing", head, mark, "Q9", false},
+    {"where to aim", on_engine, bias, 1.0, true},
+    {"an aim beyond the limits", on_engine, bias, 1.1, false},
+    {"a negative limit", on_engine, engine::of(book::Side::inlet, engine::min_row), -0.1, false},
+    {"work for nothing", on_engine, engine::work, 0.0, true},
+    {"negative money", on_engine, engine::work, -1.0, false},
+    {"a whole count", on_shims, right_of(shims::first_spare, 2), 2.0, true},
+    {"half a shim", on_shims, right_of(shims::first_spare, 2), 1.5, false},
+    {"a size", on_shims, right_of(shims::first_single), 2.75, true},
+    {"a size of 275 mm", on_shims, right_of(shims::first_single), 275.0, false},
+    {"a step of nothing", on_shims, right_of(shims::first_ladder, 3), 0.0, false},
+    {"a price in words", on_shims, right_of(shims::first_ladder, 4), "dear", false},
+};
+
+TEST(Validity, lets_sound_entries_pass_and_stops_others) {
+  OpenBook book(the_office(), template_file());
+  for (const auto& [what, sheet, at, entry, passes] : typed) {
+    const Rule rule(book, sheet, at);
+    std::visit([&](const auto& value) { book.type(sheet, at, value); }, entry);
+    EXPECT_EQ(book.value_of(sheet, "=" + rule.formula()) != 0, passes) << what;
+    book.clear(sheet, at);
+  }
+}
+
+}  // namespace
+}  // namespace shimwright::tests
