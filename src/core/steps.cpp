@@ -17,8 +17,8 @@ using fitting::Chain;
 using fitting::Effort;
 using fitting::Work;
 
-// About a second's worth at most on a machine of its time, and hardly ever used up.
-constexpr std::uint64_t most_effort = 100'000'000;
+// About a tenth of a second on a machine of its time, and hardly ever used up.
+constexpr std::uint64_t most_effort = 60'000'000;
 
 void leave_out(const Work& work, const Chain& ring, bool left, std::vector<bool>& left_out) {
   for (const std::size_t job : ring.jobs) left_out[work.jobs[job].valve] = left;
@@ -100,7 +100,12 @@ FittingSteps fitting_steps(const FittingQuestion& question) {
     }
   }
 
-  if (least.schedule) schedule = *std::move(least.schedule);
+  if (least.schedule) {
+    schedule = *std::move(least.schedule);
+  } else {
+    Effort extra{most_effort / 4};
+    schedule = fitting::with_visits_left_out(work, std::move(schedule), extra);
+  }
   result.least = least.proved;
   for (const std::size_t ring : waiting) {
     result.steps.push_back(fitting::waiting_row(question, all, all.chains[ring]));

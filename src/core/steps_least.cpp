@@ -2,6 +2,7 @@
 #include "core/steps_least.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <tuple>
 #include <utility>
 #include <vector>
@@ -41,20 +42,22 @@ class Among {
   // A ring across stops needs one stand-in at least.
   std::size_t floor() const { return floor_; }
 
-  std::optional<Schedule> find(std::vector<std::vector<std::size_t>> found) {
+  // With fewer stand-ins than `below`.
+  std::optional<Schedule> find(const std::vector<std::vector<std::size_t>>& found,
+                               std::size_t below) {
     std::vector<Order> orders;
-    for (auto& visits : found)
-      orders.push_back({0, way_of(visits, work_.stops.size()), std::move(visits)});
+    for (const auto& visits : found)
+      orders.push_back({0, way_of(visits, work_.stops.size()), visits});
     std::sort(orders.begin(), orders.end(), sooner);
     for (Order& order : orders) {
       if (effort_.spent()) return std::nullopt;
-      effort_.use(work_.jobs.size() * order.visits.size());
+      effort_.use(8 * work_.jobs.size() * order.visits.size());
       order.need = StandIns(work_, order.visits).least_possible();
-      if (order.need <= floor_)
+      if (order.need <= floor_ && order.need < below)
         if (auto schedule = look_at(order)) return schedule;  // no other could be better
     }
     for (;;) {
-      std::erase_if(orders, [](const Order& order) { return order.need >= never; });
+      std::erase_if(orders, [below](const Order& order) { return order.need >= below; });
       std::sort(orders.begin(), orders.end(), sooner);
       if (orders.empty()) return std::nullopt;
       const std::size_t stand_ins = orders.front().need;
@@ -86,18 +89,56 @@ Least least_schedule(const Work& work, std::size_t most, Effort& effort) {
   Visits visits(work);
   most = std::min(most, most_visits);
   for (std::size_t count = visits.least_possible(); count <= most && !least.schedule; ++count) {
-    // One number of visits that is hard to rule out must not use up all: with one more it is
+    // First the orders that differ by more than neighbouring visits changing places, then all. One
+    // number of visits that is hard to rule out must not use up the effort: with one more it is
     // often easy.
-    Effort share{effort.left / 4};
-    const std::uint64_t given = share.left;
-    auto [found, all] = visits.orders_of(count, share);
-    Among among(work, share);
-    least.schedule = among.find(std::move(found));
-    const bool at_floor = least.schedule && least.schedule->stand_ins.size() <= among.floor();
-    least.proved = least.proved && (at_floor || (all && !share.spent()));
-    effort.use(given - share.left);
+    std::vector<std::vector<std::size_t>> seen;
+    bool certain = false;
+    for (const bool distinct : {true, false}) {
+      const std::uint64_t given = effort.left / 4;
+      Effort share{given};
+      auto [found, all] = visits.orders_of(count, distinct, share);
+      certain = all && !share.spent();
+      if (certain && found.empty()) break;
+      std::sort(found.begin(), found.end());
+      std::vector<std::vector<std::size_t>> fresh;
+      std::set_difference(found.begin(), found.end(), seen.begin(), seen.end(),
+                          std::back_inserter(fresh));
+      Among among(work, share);
+      const std::size_t below = least.schedule ? least.schedule->stand_ins.size() : never;
+      if (auto better = among.find(fresh, below)) least.schedule = std::move(better);
+      certain = all && !share.spent();
+      effort.use(given - share.left);
+      if (least.schedule && least.schedule->stand_ins.size() <= among.floor()) {
+        certain = true;
+        break;
+      }
+      if (share.spent()) break;
+      seen = std::move(found);
+    }
+    least.proved = least.proved && certain;
   }
   return least;
+}
+
+Schedule with_visits_left_out(const Work& work, Schedule schedule, Effort& effort) {
+  // An attempt that takes long is not likely to come to anything.
+  constexpr std::uint64_t one_attempt = 300'000;
+  for (std::size_t i = 0; i < schedule.visits.size() && !effort.spent();) {
+    std::vector<std::size_t> visits = schedule.visits;
+    visits.erase(visits.begin() + static_cast<std::ptrdiff_t>(i));
+    visits.erase(std::unique(visits.begin(), visits.end()), visits.end());
+    ++i;
+    if (visits.empty() || visits.size() > most_visits) continue;
+    Effort share{std::min(one_attempt, effort.left)};
+    const std::uint64_t given = share.left;
+    if (auto shorter = Among(work, share).find({visits}, never)) {
+      schedule = *std::move(shorter);
+      i = 0;
+    }
+    effort.use(given - share.left);
+  }
+  return schedule;
 }
 
 }  // namespace shimwright::fitting

@@ -19,4 +19,7 @@ struct Least {
 // Looks for schedules of at most so many visits.
 Least least_schedule(const Work& work, std::size_t most, Effort& effort);
 
+// Where that search was cut short: leaves visits out of a schedule as long as it can.
+Schedule with_visits_left_out(const Work& work, Schedule schedule, Effort& effort);
+
 }  // namespace shimwright::fitting

@@ -47,11 +47,10 @@ void StandIns::list_candidates(std::size_t job) {
   if (!work_.jobs[job].can_wait || std::has_single_bit(times_[job].open_in)) return;
   for (std::size_t x = 0; x < work_.shims.size(); ++x)
     if (work_.may_stand_in(x, job)) shims.push_back(x);
-  // Spares lie about anyhow; and the nearest in thickness keeps the clearance nearest to what it
-  // was.
+  // The nearest in thickness first: it keeps the clearance nearest to what it was.
   const auto rank = [this](std::size_t x) {
     const Shim& shim = work_.shims[x];
-    return std::tuple(shim.name.origin != ShimAtBench::Origin::spare, -shim.size, x);
+    return std::tuple(-shim.size, shim.name.origin != ShimAtBench::Origin::spare, x);
   };
   std::sort(shims.begin(), shims.end(),
             [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });

@@ -84,15 +84,25 @@ std::size_t Visits::at_least(const State& state) const {
 
 std::size_t Visits::least_possible() const { return at_least(State(work_.jobs.size(), untouched)); }
 
-Visits::Orders Visits::orders_of(std::size_t count, Effort& effort) {
+Visits::Orders Visits::orders_of(std::size_t count, bool distinct, Effort& effort) {
   orders_ = {};
   path_.clear();
-  extend(State(work_.jobs.size(), untouched), count, effort);
+  distinct_ = distinct;
+  const State start(work_.jobs.size(), untouched);
+  extend(start, start, count, effort);
   return std::move(orders_);
 }
 
-// Whether any order came of it.
-bool Visits::extend(const State& state, std::size_t left, Effort& effort) {
+// Whether this stop might as well have been come to before the last one: all the same either way.
+bool Visits::either_way(const State& before, const State& after, std::size_t stop) const {
+  State swapped = before;
+  visit(swapped, stop);
+  visit(swapped, path_.back());
+  return swapped == after;
+}
+
+// Whether any order came of it. `before`: the state before the last visit.
+bool Visits::extend(const State& before, const State& state, std::size_t left, Effort& effort) {
   if (at_least(state) > left) return false;
   if (left == 0) {
     orders_.found.push_back(path_);
@@ -102,19 +112,24 @@ bool Visits::extend(const State& state, std::size_t left, Effort& effort) {
     orders_.all = false;
     return true;
   }
-  effort.use(state.size());
+  effort.use(4 * state.size() * work_.stops.size());
   State key = state + static_cast<char>('!' + (path_.empty() ? work_.stops.size() : path_.back()));
   if (const auto at = too_few_.find(key); at != too_few_.end() && at->second >= left) return false;
   bool any = false;
+  bool skipped = false;
   for (std::size_t stop = 0; stop < work_.stops.size(); ++stop) {
     if (!path_.empty() && path_.back() == stop) continue;
     State next = state;
     visit(next, stop);
+    if (distinct_ && !path_.empty() && stop < path_.back() && either_way(before, next, stop)) {
+      skipped = true;
+      continue;
+    }
     path_.push_back(stop);
-    any |= extend(next, left - 1, effort);
+    any |= extend(state, next, left - 1, effort);
     path_.pop_back();
   }
-  if (!any && too_few_.size() < most_states) {
+  if (!any && !skipped && too_few_.size() < most_states) {
     std::size_t& few = too_few_[std::move(key)];
     few = std::max(few, left);
   }

@@ -29,7 +29,9 @@ class Visits {
     std::vector<std::vector<std::size_t>> found;  // indices into Work::stops
     bool all = true;                              // false: there may be more
   };
-  Orders orders_of(std::size_t count, Effort& effort);
+  // `distinct`: of two orders that differ only in neighbouring visits of which neither helps the
+  // other, one. (It may still matter to the stand-ins which of them comes first.)
+  Orders orders_of(std::size_t count, bool distinct, Effort& effort);
 
  private:
   // By job: not touched, opened, finished. A string, so that it can be looked up.
@@ -37,10 +39,12 @@ class Visits {
 
   void visit(State& state, std::size_t stop) const;
   std::size_t at_least(const State& state) const;
-  bool extend(const State& state, std::size_t left, Effort& effort);
+  bool extend(const State& before, const State& state, std::size_t left, Effort& effort);
+  bool either_way(const State& before, const State& after, std::size_t stop) const;
 
   const Work& work_;
   std::vector<std::size_t> path_;
+  bool distinct_ = false;
   Orders orders_;
   // A state after a visit to the stop in its last character: so many further visits are too few.
   std::unordered_map<State, std::size_t> too_few_;
