@@ -46,38 +46,71 @@ void make_ladders(Sheet& sheet, const Map& map) {
   sheet.formulas(map.ladder(0, Map::ladder_series), rows);
 }
 
+// Beside the rows of the sale: which row of sizes each came from, and its size, whether or not
+// another row of sizes has it cheaper.
+constexpr int raw_ladder = Map::which_ladder + 1;
+constexpr int raw_size = raw_ladder + 1;
+
+// Whether another row of sizes has the same size of the same series at a lower price, or an earlier
+// one at the same: such a size is listed once, as the owner did nothing wrong.
+std::string had_elsewhere(const Map& map, const std::string& which, const std::string& size) {
+  const auto column = [&map](Map::Ladder of) {
+    return absolute({map.ladder(0, of), map.ladder(shims_place::ladders - 1, of)});
+  };
+  return written(
+      "IFERROR(SUMPRODUCT(({sizes}>0)*({series}=INDEX({series};{which}))*({to}>={size})*"
+      "(IF({sizes}>0;{from};0)<={size})*"
+      "(MOD(ROUND(({size}-IF({sizes}>0;{from};0))*1000000;0);"
+      "ROUND(IF({sizes}>0;{step};1)*1000000;0))=0)*"
+      "(({price}<INDEX({price};{which}))+"
+      "({price}=INDEX({price};{which}))*({start}<INDEX({start};{which}))))>0;FALSE())",
+      {{"sizes", column(Map::sizes)},
+       {"series", column(Map::ladder_series)},
+       {"from", column(Map::ladder_from)},
+       {"to", column(Map::ladder_to)},
+       {"step", column(Map::ladder_step)},
+       {"price", column(Map::ladder_price)},
+       {"start", column(Map::start)},
+       {"which", which},
+       {"size", size}});
+}
+
 // One row for each size of the rows of sizes, as far as they go.
 void make_sales(Sheet& sheet, const Map& map) {
   const At first = map.sale(0, Map::kind);
   const auto ladders = [&map](Map::Ladder column) {
     return absolute({map.ladder(0, column), map.ladder(shims_place::ladders - 1, column)});
   };
-  const std::string which = "$" + relative(map.sale(0, Map::which_ladder));
+  const auto own = [first](int column) { return "$" + relative(right_of(first, column)); };
+  const std::string which = own(Map::which_ladder);
   const std::string turn = written("(ROW()-{before})", {{"before", first.row}});
-  const auto of_ladder = [&](Map::Ladder column) {
-    return written("INDEX({column};{which})", {{"column", ladders(column)}, {"which", which}});
+  const auto of_ladder = [&](Map::Ladder column, const std::string& ladder) {
+    return written("INDEX({column};{which})", {{"column", ladders(column)}, {"which", ladder}});
   };
   sheet.formulas(
       first,
       {{
           written("=IF({which}=\"\";\"\";\"sale\")", {{"which", which}}),
           written("=IF({which}=\"\";\"\";{series})",
-                  {{"which", which}, {"series", of_ladder(Map::ladder_series)}}),
-          written("=IF({which}=\"\";\"\";"
-                  "ROUND({from}+({turn}-{start})*{step};6))",
-                  {{"which", which},
-                   {"turn", turn},
-                   {"from", of_ladder(Map::ladder_from)},
-                   {"start", of_ladder(Map::start)},
-                   {"step", of_ladder(Map::ladder_step)}}),
+                  {{"which", which}, {"series", of_ladder(Map::ladder_series, which)}}),
+          written("=IF({which}=\"\";\"\";{size})", {{"which", which}, {"size", own(raw_size)}}),
           "=\"\"",
           written("=IF({which}=\"\";\"\";{price})",
-                  {{"which", which}, {"price", of_ladder(Map::ladder_price)}}),
+                  {{"which", which}, {"price", of_ladder(Map::ladder_price, which)}}),
+          written("=IF({raw}=\"\";\"\";IF({repeated};\"\";{raw}))",
+                  {{"raw", own(raw_ladder)},
+                   {"repeated", had_elsewhere(map, own(raw_ladder), own(raw_size))}}),
           written(
               "=IF({turn}>{sales};\"\";MATCH({turn};{starts};1))",
               {{"turn", turn}, {"sales", map.fact(Map::sales)}, {"starts", ladders(Map::start)}}),
+          written("=IF({which}=\"\";\"\";ROUND({from}+({turn}-{start})*{step};6))",
+                  {{"which", own(raw_ladder)},
+                   {"turn", turn},
+                   {"from", of_ladder(Map::ladder_from, own(raw_ladder))},
+                   {"start", of_ladder(Map::start, own(raw_ladder))},
+                   {"step", of_ladder(Map::ladder_step, own(raw_ladder))}}),
       }});
-  sheet.fill_down(block(first, Map::which_ladder + 1, Map::sale_rows));
+  sheet.fill_down(block(first, raw_size + 1, Map::sale_rows));
 }
 
 }  // namespace
@@ -85,7 +118,7 @@ void make_sales(Sheet& sheet, const Map& map) {
 void make_stock(Sheet& sheet, const Map& map) {
   make_ladders(sheet, map);
   heads(sheet, {0, map.stock().from.row - 1},
-        {"shims", "series", "size", "count", "price", "of row"});
+        {"shims", "series", "size", "count", "price", "of row", "listed in", "size there"});
   std::vector<std::vector<std::string>> rows;
   for (int i = 0; i < shims_place::spares; ++i)
     rows.push_back(stock_row("spare", below(shims_place::first_spare, i), false,
