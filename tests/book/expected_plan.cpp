@@ -162,6 +162,8 @@ void expect_plan(const OpenBook& book, const Job& job, const book::Places& place
   const PlanQuestion question = question_of(job, places.layout);
   const Plan plan = best_plan(question);
   const WorkingsMap map(places.count());
+  ASSERT_EQ(book.worked(map.fact(WorkingsMap::plan_stands)), "TRUE")
+      << book.worked(map.trouble_lines(WorkingsMap::all_box));
   const PlanTable table(book);
   for (int i = 0; i < places.count(); ++i) {
     const auto index = static_cast<std::size_t>(i);

@@ -1,0 +1,288 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Entries that make no sense, as paste brings them past the rules of entry: a sentence says so
+// beside the table, nothing entered is changed, and no error code stands on the paper.
+#include <gtest/gtest.h>
+
+#include <cctype>
+#include <string>
+#include <tuple>
+#include <variant>
+#include <vector>
+
+#include "job.hpp"
+#include "open_book.hpp"
+#include "the_book.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+namespace engine = book::engine_place;
+namespace shims = book::shims_place;
+namespace card = book::card;
+constexpr auto on_engine = book::sheet_name::engine;
+constexpr auto on_head = book::sheet_name::head;
+constexpr auto on_shims = book::sheet_name::shims;
+
+using Entered = std::variant<double, std::string>;
+
+struct Slip {
+  const char* what;
+  std::vector<std::tuple<std::string_view, At, Entered>> entries;
+  WorkingsMap::Box box;
+  std::string_view sheet;  // where that box is
+  const char* sentence;    // a part of it
+  bool plan_stands;        // the rest of the engine is planned all the same
+};
+
+At of_card(std::size_t valve, card::Row row) { return the_places().head.cards[valve].value(row); }
+At spare(int row, int column) { return right_of(below(shims::first_spare, row), column); }
+At ladder_row(int row, int column) { return right_of(below(shims::first_ladder, row), column); }
+At single(int row, int column) { return right_of(below(shims::first_single, row), column); }
+
+using Box = WorkingsMap::Box;
+
+const Slip slips[] = {
+    {"words in a gap",
+     {{on_head, of_card(0, card::gap), "tight"}},
+     Box::head_box,
+     on_head,
+     "tight",
+     true},
+    {"a negative gap",
+     {{on_head, of_card(5, card::gap), -0.1}},
+     Box::head_box,
+     on_head,
+     "negative",
+     false},
+    {"a mark in the micrometer's cell",
+     {{on_head, of_card(2, card::micrometer), 275.0}},
+     Box::head_box,
+     on_head,
+     "275",
+     false},
+    {"a mark that stands for nothing",
+     {{on_head, of_card(3, card::mark), "Q9"}},
+     Box::head_box,
+     on_head,
+     "Q9",
+     true},
+    {"leave alone said in another way",
+     {{on_head, of_card(4, card::alone), "perhaps"}},
+     Box::head_box,
+     on_head,
+     "perhaps",
+     false},
+    {"the smallest gap above the largest",
+     {{on_engine, engine::of(book::Side::exhaust, engine::min_row), 0.4}},
+     Box::engine_box,
+     on_engine,
+     "0.4",
+     false},
+    {"a limit in words",
+     {{on_engine, engine::of(book::Side::inlet, engine::max_row), "wide"}},
+     Box::engine_box,
+     on_engine,
+     "wide",
+     false},
+    {"an aim beyond the largest",
+     {{on_engine, engine::of(book::Side::inlet, engine::bias_row), 7.0}},
+     Box::engine_box,
+     on_engine,
+     "aim",
+     false},
+    {"a doubt below zero",
+     {{on_engine, engine::doubt, -0.01}},
+     Box::engine_box,
+     on_engine,
+     "doubt",
+     false},
+    {"work paid to the owner",
+     {{on_engine, engine::work, -2.0}},
+     Box::engine_box,
+     on_engine,
+     "work",
+     false},
+    {"a rule that is neither yes nor no",
+     {{on_engine, engine::touch_good, "maybe"}},
+     Box::engine_box,
+     on_engine,
+     "maybe",
+     false},
+    {"a series no valve takes",
+     {{on_shims, spare(0, 0), "31 mm"}},
+     Box::shims_box,
+     on_shims,
+     "31 mm",
+     false},
+    {"a spare listed twice",
+     {{on_shims, spare(5, 0), "28 mm"},
+      {on_shims, spare(5, 1), 2.777},
+      {on_shims, spare(6, 0), "28 mm"},
+      {on_shims, spare(6, 1), 2.777}},
+     Box::shims_box,
+     on_shims,
+     "twice",
+     false},
+    {"half a shim", {{on_shims, spare(0, 2), 1.5}}, Box::shims_box, on_shims, "1.5", false},
+    {"a spare's size in hundredths",
+     {{on_shims, spare(0, 1), 275.0}},
+     Box::shims_box,
+     on_shims,
+     "275",
+     false},
+    {"a spare's size in words",
+     {{on_shims, spare(0, 1), "thin"}},
+     Box::shims_box,
+     on_shims,
+     "thin",
+     true},
+    {"a price below zero",
+     {{on_shims, single(0, 3), -1.0}},
+     Box::shims_box,
+     on_shims,
+     "negative",
+     false},
+    {"a row of sizes that runs downwards",
+     {{on_shims, ladder_row(0, 1), 3.2}},
+     Box::shims_box,
+     on_shims,
+     "from",
+     true},
+    {"a row of sizes too fine for the list",
+     {{on_shims, ladder_row(0, 3), 0.001}},
+     Box::shims_box,
+     on_shims,
+     "too many",
+     true},
+    {"a row of sizes without a step",
+     {{on_shims, ladder_row(0, 3), "fine"}},
+     Box::shims_box,
+     on_shims,
+     "step",
+     true},
+};
+
+class BadEntry : public ::testing::TestWithParam<Slip> {};
+
+void type(OpenBook& book, std::string_view sheet, At at, const Entered& entry) {
+  std::visit([&](const auto& value) { book.type(sheet, at, value); }, entry);
+}
+
+// Everything a person entered, as it stands in the cells.
+std::vector<std::string> entries(const OpenBook& book) {
+  std::vector<std::string> all;
+  for (const std::string_view sheet : {on_engine, on_head, on_shims})
+    for (const auto& [at, text] : book.texts(sheet))
+      if (!book.locked(sheet, at)) all.push_back(book::on(sheet, at) + book.formula(sheet, at));
+  return all;
+}
+
+// No error shows on any sheet a person works with.
+void expect_no_error_codes(const OpenBook& book) {
+  for (const std::string_view sheet : faces)
+    for (const auto& [at, text] : book.texts(sheet))
+      EXPECT_EQ(book.error(sheet, at), 0) << book::on(sheet, at) << ": " << text;
+}
+
+bool some_cell_holds(const OpenBook& book, std::string_view sheet, std::string_view words) {
+  for (const auto& [at, text] : book.texts(sheet))
+    if (text.find(words) != std::string::npos) return true;
+  return false;
+}
+
+TEST_P(BadEntry, is_told_beside_its_table_and_changes_nothing) {
+  const Slip& slip = GetParam();
+  const WorkingsMap map(the_places().count());
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(1, the_places().layout), the_places());
+  for (const auto& [sheet, at, entry] : slip.entries) type(book, sheet, at, entry);
+  const auto as_entered = entries(book);
+  book.recalculate();
+
+  const std::string sentence = book.worked(map.trouble_lines(slip.box));
+  EXPECT_NE(sentence.find(slip.sentence), std::string::npos) << sentence;
+  EXPECT_TRUE(some_cell_holds(book, slip.sheet, sentence)) << sentence;
+  EXPECT_TRUE(some_cell_holds(book, book::sheet_name::plan, slip.sentence)) << sentence;
+  EXPECT_EQ(book.worked(map.fact(WorkingsMap::plan_stands)), slip.plan_stands ? "TRUE" : "FALSE");
+  if (!slip.plan_stands) {
+    for (const book::Card& one : the_places().head.cards)
+      EXPECT_EQ(book.shown(on_head, one.at(card::action)), "mend entries");
+  }
+  expect_no_error_codes(book);
+  EXPECT_EQ(entries(book), as_entered);
+}
+
+INSTANTIATE_TEST_SUITE_P(typed_or_pasted, BadEntry, ::testing::ValuesIn(slips),
+                         [](const auto& info) {
+                           std::string name = info.param.what;
+                           for (char& letter : name)
+                             if (!std::isalnum(static_cast<unsigned char>(letter))) letter = '_';
+                           return name;
+                         });
+
+TEST(BadEntries, are_gone_from_the_boxes_once_mended) {
+  const WorkingsMap map(the_places().count());
+  const Job job = made_up_job(1, the_places().layout);
+  OpenBook book(the_office(), template_file());
+  type_job(book, job, the_places());
+  book.type(on_head, of_card(5, card::gap), -0.1);
+  EXPECT_NE(book.worked(map.trouble_lines(WorkingsMap::head_box)), "");
+  if (job.readings[5].gap)
+    book.type(on_head, of_card(5, card::gap), job.readings[5].gap->mm());
+  else
+    book.clear(on_head, of_card(5, card::gap));
+  EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::head_box)), "");
+  expect_plan(book, job, the_places());
+}
+
+// Types one more row of sizes on sale, in mm.
+void type_row(OpenBook& book, const Job::Ladder& row, int index) {
+  book.type(on_shims, ladder_row(index, 0), row.series);
+  int column = 0;
+  for (const Length size : {row.from, row.to, row.step})
+    book.type(on_shims, ladder_row(index, ++column), size.mm());
+  if (row.price) book.type(on_shims, ladder_row(index, 4), row.price->amount());
+}
+
+Money price(const Job::Ladder& row, int dearer) {
+  return Money::thousandths(row.price->thousandths() + 1000 * dearer);
+}
+
+// Two dealers' rows may cover the same sizes: nobody did anything wrong, and the cheaper is taken.
+TEST(RowsOfSizes, that_overlap_count_at_the_lower_price) {
+  const WorkingsMap map(the_places().count());
+  const Job first = made_up_job(1, the_places().layout);
+  const auto row = static_cast<int>(first.ladders.size());
+  for (const int dearer : {-1, 0, 1}) {
+    OpenBook book(the_office(), template_file());
+    type_job(book, first, the_places());
+    Job::Ladder other = first.ladders.front();
+    other.from = Length::nanometres(2'500'000);
+    other.to = Length::nanometres(2'700'000);
+    other.step = Length::nanometres(100'000);
+    other.price = price(first.ladders.front(), dearer);
+    type_row(book, other, row);
+    book.recalculate();
+    EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::shims_box)), "");
+    Job both = first;
+    both.ladders.push_back(other);
+    expect_plan(book, both, the_places());
+  }
+}
+
+TEST(RowsOfSizes, of_two_series_do_not_disturb_each_other) {
+  const WorkingsMap map(the_places().count());
+  Job job = made_up_job(1, the_places().layout);
+  job.inlet.series = "25 mm";
+  job.ladders.push_back(job.ladders.front());
+  job.ladders.back().series = "25 mm";
+  job.ladders.back().price = price(job.ladders.front(), -1);
+  OpenBook book(the_office(), template_file());
+  type_job(book, job, the_places());
+  EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::shims_box)), "");
+  expect_plan(book, job, the_places());
+}
+
+}  // namespace
+}  // namespace shimwright::tests
