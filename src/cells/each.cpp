@@ -2,16 +2,26 @@
 #include "cells/each.hpp"
 
 namespace shimwright::cells {
+namespace {
+
+// No engine needs as many; Calc itself takes minutes to show the answers for a whole column.
+constexpr std::size_t most_cells = 100'000;
+
+}  // namespace
 
 Shape common_shape(std::initializer_list<const Argument*> arguments) {
   const Argument* first = nullptr;
   for (const Argument* argument : arguments) {
-    if (argument->shape().single()) continue;
+    const Shape shape = argument->shape();
+    if (shape.single()) continue;
+    if (shape.rows * shape.columns > most_cells)
+      throw BadInput(argument->name() + " has " + text_of(shape) +
+                     ": at most 100000 cells can be answered at once");
     if (first == nullptr)
       first = argument;
-    else if (argument->shape() != first->shape())
+    else if (shape != first->shape())
       throw BadInput(first->name() + " has " + text_of(first->shape()) + ", " + argument->name() +
-                     " has " + text_of(argument->shape()) + ": ranges must be of one shape");
+                     " has " + text_of(shape) + ": ranges must be of one shape");
   }
   return first == nullptr ? Shape() : first->shape();
 }

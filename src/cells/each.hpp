@@ -19,7 +19,8 @@
 
 namespace shimwright::cells {
 
-// The shape of the ranges among the arguments. Throws BadInput where two ranges differ.
+// The shape of the ranges among the arguments. Throws BadInput where two ranges differ or one has
+// more cells than can be answered.
 Shape common_shape(std::initializer_list<const Argument*> arguments);
 
 // The trouble with its place in the ranges.

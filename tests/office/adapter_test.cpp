@@ -86,6 +86,12 @@ TEST(Refusal, tells_both_shapes) {
             "shape");
 }
 
+TEST(Refusal, of_a_whole_column_says_how_much_is_possible) {
+  const std::vector<std::vector<Any>> column(1'048'576, {text("")});
+  EXPECT_EQ(state_sentence(range(column), Any(0.16), Any(0.2)),
+            "clearance has 1048576 rows by 1 column: at most 100000 cells can be answered at once");
+}
+
 TEST(Refusal, lists_the_columns_there_are) {
   EXPECT_EQ(
       sentence_of([] { return the_cells()->shimCheck(Any(0.0), Any(0.0), Any(), text("colour")); }),
