@@ -39,8 +39,8 @@ endif()
 
 inspect(shown nm -D --defined-only ${library})
 string(STRIP "${shown}" shown)
-if(NOT shown MATCHES "^[0-9a-f]+ T shimwright_cells$")
-  message(SEND_ERROR "the library shows more than its constructor:\n${shown}")
+if(NOT shown MATCHES "^[0-9a-f]+ T shimwright_cells\n[0-9a-f]+ T shimwright_commands$")
+  message(SEND_ERROR "the library shows more than its constructors:\n${shown}")
 endif()
 
 inspect(undefined nm -D --undefined-only ${library})
@@ -55,7 +55,8 @@ endif()
 
 inspect(listing cmake -E tar tf ${package})
 foreach(part META-INF/manifest.xml description.xml shimwright.components shimwright.so cells.rdb
-             CalcAddIns.xcu Paths.xcu LICENSE help/en/org.shimwright/functions.xhp)
+             CalcAddIns.xcu Paths.xcu Addons.xcu ProtocolHandler.xcu NewBook.xcs LICENSE
+             help/en/org.shimwright/functions.xhp)
   if(NOT listing MATCHES "(^|\n)${part}(\n|$)")
     message(SEND_ERROR "the package lacks ${part}")
   endif()

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Where the office hands over the menu's commands: URLs that begin with `vnd.org.shimwright:` come
+// here (ProtocolHandler.xcu of the package says so).
+#include <com/sun/star/awt/XRequestCallback.hpp>
+#include <com/sun/star/frame/XDispatch.hpp>
+#include <com/sun/star/frame/XDispatchProvider.hpp>
+#include <com/sun/star/lang/XInitialization.hpp>
+#include <com/sun/star/lang/XServiceInfo.hpp>
+#include <cppuhelper/implbase1.hxx>
+#include <cppuhelper/implbase4.hxx>
+#include <cppuhelper/supportsservice.hxx>
+
+#include "commands/new_book.hpp"
+
+namespace shimwright::commands {
+namespace {
+
+namespace css = com::sun::star;
+using book::as;
+using book::Ref;
+using book::to_office;
+
+constexpr std::string_view new_book_url = "vnd.org.shimwright:new-book";
+
+// Runs the command once the office comes round to it, on its main thread.
+class Errand : public cppu::WeakImplHelper1<css::awt::XCallback> {
+ public:
+  Errand(const Ref<css::uno::XComponentContext>& context, const Ref<css::frame::XFrame>& frame)
+      : context_(context), frame_(frame) {}
+
+  void SAL_CALL notify(const css::uno::Any&) override { new_book(context_, frame_); }
+
+ private:
+  Ref<css::uno::XComponentContext> context_;
+  Ref<css::frame::XFrame> frame_;
+};
+
+class Commands : public cppu::WeakImplHelper4<css::frame::XDispatchProvider, css::frame::XDispatch,
+                                              css::lang::XInitialization, css::lang::XServiceInfo> {
+ public:
+  explicit Commands(const Ref<css::uno::XComponentContext>& context) : context_(context) {}
+
+  // The office gives the frame in which the command will be called, where there is one.
+  void SAL_CALL initialize(const css::uno::Sequence<css::uno::Any>& arguments) override {
+    if (arguments.hasElements()) arguments[0] >>= frame_;
+  }
+
+  Ref<css::frame::XDispatch> SAL_CALL queryDispatch(const css::util::URL& url, const rtl::OUString&,
+                                                    sal_Int32) override {
+    if (url.Complete != to_office(new_book_url)) return {};
+    return this;
+  }
+
+  css::uno::Sequence<Ref<css::frame::XDispatch>> SAL_CALL
+  queryDispatches(const css::uno::Sequence<css::frame::DispatchDescriptor>& asked) override {
+    css::uno::Sequence<Ref<css::frame::XDispatch>> answers(asked.getLength());
+    for (sal_Int32 i = 0; i < asked.getLength(); ++i)
+      answers.getArray()[i] =
+          queryDispatch(asked[i].FeatureURL, asked[i].FrameName, asked[i].SearchFlags);
+    return answers;
+  }
+
+  void SAL_CALL dispatch(const css::util::URL& url,
+                         const css::uno::Sequence<css::beans::PropertyValue>&) override {
+    if (url.Complete != to_office(new_book_url)) return;
+    const auto later = context_->getServiceManager()->createInstanceWithContext(
+        to_office("com.sun.star.awt.AsyncCallback"), context_);
+    as<css::awt::XRequestCallback>(later)->addCallback(new Errand(context_, frame_),
+                                                       css::uno::Any());
+  }
+
+  // The commands are always to be had: no one needs telling.
+  void SAL_CALL addStatusListener(const Ref<css::frame::XStatusListener>&,
+                                  const css::util::URL&) override {}
+  void SAL_CALL removeStatusListener(const Ref<css::frame::XStatusListener>&,
+                                     const css::util::URL&) override {}
+
+  rtl::OUString SAL_CALL getImplementationName() override {
+    return to_office("org.shimwright.Commands");
+  }
+  sal_Bool SAL_CALL supportsService(const rtl::OUString& name) override {
+    return cppu::supportsService(this, name);
+  }
+  css::uno::Sequence<rtl::OUString> SAL_CALL getSupportedServiceNames() override {
+    const rtl::OUString name = to_office("com.sun.star.frame.ProtocolHandler");
+    return css::uno::Sequence<rtl::OUString>(&name, 1);
+  }
+
+ private:
+  Ref<css::uno::XComponentContext> context_;
+  Ref<css::frame::XFrame> frame_;
+};
+
+}  // namespace
+}  // namespace shimwright::commands
+
+// Named in the package's .components file.
+extern "C" SAL_DLLPUBLIC_EXPORT com::sun::star::uno::XInterface* shimwright_commands(
+    com::sun::star::uno::XComponentContext* context,
+    const com::sun::star::uno::Sequence<com::sun::star::uno::Any>& arguments) {
+  // Arguments of a service made by a constructor come here and not through initialize().
+  auto* made = new shimwright::commands::Commands(context);
+  made->acquire();
+  if (arguments.hasElements()) made->initialize(arguments);
+  return static_cast<cppu::OWeakObject*>(made);
+}

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "commands/make_book.hpp"
+
+#include <com/sun/star/awt/XTopWindow.hpp>
+#include <com/sun/star/awt/XWindow.hpp>
+#include <com/sun/star/document/XUndoManagerSupplier.hpp>
+#include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
+#include <com/sun/star/util/XModifiable.hpp>
+
+#include "book/book.hpp"
+#include "book/places.hpp"
+#include "book/sheet.hpp"
+#include "core/length.hpp"
+
+namespace shimwright::commands {
+namespace {
+
+namespace css = com::sun::star;
+using book::as;
+using book::At;
+using book::Ref;
+using Document = Ref<css::sheet::XSpreadsheetDocument>;
+
+// As a person would type it: a number where it is one, else text.
+void enter(book::Sheet& sheet, At at, const std::string& entry) {
+  if (entry.empty()) return;
+  if (const auto number = number_written(entry))
+    sheet.number(at, *number);
+  else
+    sheet.text(at, entry);
+}
+
+void fill(const Document& document, const BookRequest& request) {
+  namespace place = book::engine_place;
+  book::Sheet engine(document, book::sheet_name::engine);
+  engine.text(place::unit, request.unit);
+  const auto side = [&engine](book::Side which, const SideRequest& asked) {
+    enter(engine, place::of(which, place::min_row), asked.min);
+    enter(engine, place::of(which, place::max_row), asked.max);
+    engine.text(place::of(which, place::series_row), asked.series);
+  };
+  side(book::Side::inlet, request.inlet);
+  side(book::Side::exhaust, request.exhaust);
+  engine.text(place::currency, request.currency);
+
+  book::Sheet shims(document, book::sheet_name::shims);
+  At row = book::shims_place::first_ladder;
+  for (const LadderRequest& ladder : request.ladders) {
+    shims.text(row, ladder.series);
+    At at = row;
+    for (const std::string* entry : {&ladder.from, &ladder.to, &ladder.step, &ladder.price})
+      enter(shims, at = right_of(at), *entry);
+    row = below(row);
+  }
+}
+
+}  // namespace
+
+Document make_book(const Ref<css::uno::XComponentContext>& context, const BookRequest& request) {
+  const Document document = book::build_book(context, request.layout, request.title);
+  try {
+    fill(document, request);
+    as<css::sheet::XCalculatable>(document)->calculateAll();
+    // The book is a document of its own and made in one go: Undo in it begins with what its owner
+    // does, so the steps of the making are forgotten.
+    as<css::document::XUndoManagerSupplier>(document)->getUndoManager()->clear();
+    as<css::util::XModifiable>(document)->setModified(false);
+  } catch (...) {
+    as<css::util::XCloseable>(document)->close(true);
+    throw;
+  }
+  return document;
+}
+
+void show(const Document& document) {
+  const auto frame = as<css::frame::XModel>(document)->getCurrentController()->getFrame();
+  const auto window = frame->getContainerWindow();
+  window->setVisible(true);
+  as<css::awt::XTopWindow>(window)->toFront();
+  window->setFocus();
+}
+
+}  // namespace shimwright::commands
