@@ -12,6 +12,9 @@
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
 
+#include <algorithm>
+#include <utility>
+
 #include "book/sheets.hpp"
 #include "book/styles.hpp"
 #include "book/workings.hpp"
@@ -24,18 +27,28 @@ using Document = Ref<css::sheet::XSpreadsheetDocument>;
 struct SheetPlan {
   std::string_view name;
   void (*make)(Sheet&, const Places&);
+  At (*cursor)(const Places&);  // where one begins to type
   int frozen_rows;
-  bool headings;  // letters and numbers of columns and rows
 };
+
+At top(const Places&) { return {0, 0}; }
+At engine_top(const Places&) { return engine_place::name; }
+At shims_top(const Places&) { return shims_place::first_spare; }
+At head_top(const Places& places) {
+  const auto above = [](const Card& a, const Card& b) {
+    return std::pair(a.corner.row, a.corner.column) < std::pair(b.corner.row, b.corner.column);
+  };
+  return std::ranges::min(places.head.cards, above).value(card::gap);
+}
 
 // Left to right.
 constexpr SheetPlan sheet_plans[] = {
-    {sheet_name::read_me, make_read_me, 0, false},
-    {sheet_name::engine, make_engine, 0, false},
-    {sheet_name::head, make_head, HeadMap::first_deck_row - 1, false},
-    {sheet_name::shims, make_shims, 0, false},
-    {sheet_name::plan, make_plan, 0, false},
-    {sheet_name::workings, make_workings, 0, true},
+    {sheet_name::read_me, make_read_me, top, 0},
+    {sheet_name::engine, make_engine, engine_top, 0},
+    {sheet_name::head, make_head, head_top, HeadMap::first_deck_row - 1},
+    {sheet_name::shims, make_shims, shims_top, 0},
+    {sheet_name::plan, make_plan, top, 0},
+    {sheet_name::workings, make_workings, top, 0},
 };
 
 Document new_document(const Ref<css::uno::XComponentContext>& context) {
@@ -66,14 +79,16 @@ void name_ranges(const Document& book, const Places& places) {
 }
 
 // Gridlines off, what must stay in sight frozen, the cursor where one begins.
-void set_views(const Document& book) {
+void set_views(const Document& book, const Places& places) {
   const auto view =
       as<css::sheet::XSpreadsheetView>(as<css::frame::XModel>(book)->getCurrentController());
   for (const SheetPlan& plan : sheet_plans) {
     const Sheet sheet(book, plan.name);
     view->setActiveSheet(sheet.sheet());
     set(view, "ShowGrid", false);
-    set(view, "HasColumnRowHeaders", plan.headings);
+    set(view, "HasColumnRowHeaders", false);
+    as<css::view::XSelectionSupplier>(view)->select(
+        css::uno::Any(sheet.range(plan.cursor(places))));
     if (plan.frozen_rows > 0)
       as<css::sheet::XViewFreezable>(view)->freezeAtPosition(0, plan.frozen_rows);
   }
@@ -103,12 +118,11 @@ Document build_book(const Ref<css::uno::XComponentContext>& context, const Layou
   name_ranges(book, places);
   for (const SheetPlan& plan : sheet_plans) {
     Sheet sheet(book, plan.name);
-    // Every cell of the sheet, so that the paper has no end.
-    sheet.style({{0, 0}, {1023, 1048575}}, style::page);
+    sheet.paper();
     plan.make(sheet, places);
   }
   as<css::frame::XModel>(book)->unlockControllers();
-  set_views(book);
+  set_views(book, places);
   set_properties(book, title);
   calculation->enableAutomaticCalculation(true);
   calculation->calculateAll();

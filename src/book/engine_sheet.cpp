@@ -13,14 +13,14 @@ namespace place = engine_place;
 
 constexpr int label_column = 1;
 constexpr int note_column = 5;
-constexpr double row_mm = 6.6;
+constexpr double row_mm = 8.2;
 
 class EngineMaker {
  public:
   EngineMaker(Sheet& sheet, const Places& places) : sheet_(sheet), places_(places) {}
 
   void make() {
-    const double widths[] = {4, 56, 29, 29, 4, 66};
+    const double widths[] = {3, 61, 25, 25, 4, 72};
     for (int column = 0; column < 6; ++column) sheet_.column_width(column, widths[column]);
     sheet_.row_heights(0, last_row, row_mm);
     for (const int gap : {9, 16, 21, 28}) sheet_.row_height(gap, 4);
@@ -31,7 +31,7 @@ class EngineMaker {
     limits();
     readings();
     plan();
-    heading(29, "What makes no sense on this sheet");
+    heading(29, "To be mended on this sheet");
     make_trouble_box(
         sheet_, {{label_column, 30}, {note_column, 32}},
         in_workings(WorkingsMap(places_.count()).trouble_lines(WorkingsMap::engine_box)));
@@ -73,7 +73,6 @@ class EngineMaker {
     line(place::unit.row, "Unit",
          "Of every length in this book. Numbers already typed are not "
          "converted: choose first.");
-    sheet_.row_height(place::unit.row, 9);
     choice(place::unit, "\"mm\";\"inch\"", "mm", "Unit");
     const Layout& layout = places_.layout;
     fact(6, "Layout",
@@ -87,16 +86,14 @@ class EngineMaker {
   void limits() {
     heading(10, "Clearance, engine cold");
     for (const Side side : {Side::exhaust, Side::inlet})
-      sheet_.label(place::of(side, 10), word_for(side), style::table_head);
+      sheet_.label(place::of(side, 10), word_for(side), style::table_head_centre);
     line(place::min_row, "Smallest allowed", "From the engine\u2019s own manual.");
     line(place::max_row, "Largest allowed", "From the engine\u2019s own manual.");
     line(place::bias_row, "Where to aim",
          "0 is at the smallest, 1 at the largest. Clearances mostly close up with use: 0.75.");
-    sheet_.row_height(place::bias_row, 9);
     line(place::aim_row, "Aim", "Which comes to this clearance.");
     line(place::series_row, "Shim series",
          "Any word. A shim fits only valves of its own series; one word for both if all fit.");
-    sheet_.row_height(place::series_row, 9);
     for (const Side side : {Side::exhaust, Side::inlet}) {
       for (const int row : {place::min_row, place::max_row}) {
         const At at = place::of(side, row);
@@ -140,7 +137,6 @@ class EngineMaker {
     heading(17, "Readings");
     line(place::doubt.row, "Doubt of a reading (U)",
          "A clearance is taken to be within this much either side of the reading. Blank: exact.");
-    sheet_.row_height(place::doubt.row, 9);
     length_entry(place::doubt, 0.2, "Doubt of a reading",
                  "A number from 0 to 0.2 mm (0.008 in), in the unit chosen above.");
     line(place::allowed.row, "Mark and micrometer may differ by", "Blank: 0.015 mm.");
@@ -154,7 +150,7 @@ class EngineMaker {
 
   void plan() {
     heading(22, "What the plan may do");
-    line(place::use_doubt.row, "Keep clear of the limits by the doubt",
+    line(place::use_doubt.row, "Stay clear of the limits by the doubt",
          "yes: a new shim must be good even if the reading is off by U.");
     choice(place::use_doubt, "\"yes\";\"no\"", "yes", "Doubt");
     line(place::touch_good.row, "Open good valves too",

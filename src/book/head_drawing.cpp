@@ -58,8 +58,7 @@ void draw_heads(Sheet& sheet, const HeadMap& map) {
     set(outline, "FillStyle", css::drawing::FillStyle_NONE);
     set(outline, "LineColor", style::outline_colour);
     set(outline, "LineWidth", sal_Int32{70});
-    set(outline, "CornerRadius", sal_Int32{300});
-    set(outline, "LayerID", sal_Int16{1});  // behind what is written in the cells
+    set(outline, "CornerRadius", sal_Int32{250});
   }
 }
 

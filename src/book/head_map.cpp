@@ -7,10 +7,11 @@
 namespace shimwright::book {
 namespace {
 
-constexpr double side_mm = 7;
+constexpr double side_mm = 6;
 constexpr double edge_mm = 2.5;
+constexpr double margin_mm = 1;
 constexpr double between_valves_mm = 1;
-constexpr double between_cylinders_mm = 4;
+constexpr double between_cylinders_mm = 3.5;
 constexpr int first_card_column = 2;    // after the side's name and the deck's edge
 constexpr std::size_t least_cards = 4;  // so many find room beside each other, for the title
 constexpr int rows_between_banks = 2;
@@ -39,6 +40,14 @@ Area HeadMap::across(double from, double to, int row) const {
   return {{first, row}, {last, row}};
 }
 
+Area HeadMap::head_cell(std::size_t place, int row) const {
+  constexpr std::size_t places = 7;
+  if (card_columns.size() >= places)
+    return {{card_columns[place], row}, {card_columns[place] + 1, row}};
+  const int column = card_columns[place / 2] + static_cast<int>(place % 2);
+  return {{column, row}, {column, row}};
+}
+
 HeadMap head_map(const Layout& layout) {
   HeadMap map;
   const int slots = std::max(layout.exhaust_valves, layout.inlet_valves);
@@ -50,6 +59,7 @@ HeadMap head_map(const Layout& layout) {
   map.column_mm = {side_mm, edge_mm};
   for (std::size_t i = 0; i < widest; ++i) {
     for (int slot = 0; slot < slots; ++slot) {
+      map.card_columns.push_back(static_cast<int>(map.column_mm.size()));
       map.column_mm.push_back(card::label_mm);
       map.column_mm.push_back(card::value_mm);
       map.column_mm.push_back(slot + 1 < slots ? between_valves_mm : between_cylinders_mm);
@@ -57,8 +67,12 @@ HeadMap head_map(const Layout& layout) {
   }
   map.column_mm.back() = edge_mm;
   const int deck_end = static_cast<int>(map.column_mm.size()) - 1;
-  for (std::size_t cards = widest * static_cast<std::size_t>(slots); cards < least_cards; ++cards)
-    map.column_mm.push_back(card::label_mm + card::value_mm);
+  for (std::size_t cards = widest * static_cast<std::size_t>(slots); cards < least_cards; ++cards) {
+    map.card_columns.push_back(static_cast<int>(map.column_mm.size()));
+    map.column_mm.push_back(card::label_mm);
+    map.column_mm.push_back(card::value_mm);
+  }
+  map.column_mm.push_back(margin_mm);
   map.last_column = static_cast<int>(map.column_mm.size()) - 1;
 
   std::vector<Card> cards;
@@ -86,7 +100,7 @@ HeadMap head_map(const Layout& layout) {
       }
     }
     map.banks.push_back(std::move(deck));
-    map.last_row = end;
+    map.last_row = end + 1;
     row = end + 1 + rows_between_banks;
   }
   for (const ValveId& valve : valves_of(layout))

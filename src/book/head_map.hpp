@@ -17,8 +17,8 @@ namespace shimwright::book {
 namespace card {
 enum Row { name, banner, gap, limits, mark, micrometer, shim_is, alone, action, from, after, then };
 inline constexpr int rows = then + 1;
-inline constexpr double label_mm = 13.5;
-inline constexpr double value_mm = 17.5;
+inline constexpr double label_mm = 16.5;
+inline constexpr double value_mm = 16;
 }  // namespace card
 
 struct Card {
@@ -47,6 +47,7 @@ struct HeadMap {
   std::vector<double> column_mm;
   std::vector<Card> cards;  // in the order of valves_of(layout)
   std::vector<BankDeck> banks;
+  std::vector<int> card_columns;  // where cards may begin, also beyond the last cylinder
   int last_column = 0;
   int last_row = 0;
 
@@ -54,6 +55,9 @@ struct HeadMap {
   static constexpr int banner_row = 1;
   static constexpr int legend_row = 2;
   static constexpr int first_deck_row = 4;
+
+  // Places beside each other in a row above the cards: as wide as a card where there are enough.
+  Area head_cell(std::size_t place, int row) const;
 
   // The columns that reach from one share of the sheet's width to another, 0 to 1.
   Area across(double from, double to, int row) const;

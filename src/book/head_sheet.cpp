@@ -36,13 +36,13 @@ std::vector<Grade> worn_by_state(const std::string& cell, Wear wear) {
   return grades;
 }
 
-std::vector<Grade> framed_length(const std::string& cell) {
+std::vector<Grade> framed(const std::string& cell, Wear wear, Wear wear_inches) {
   std::vector<Grade> grades;
   for (const State state : all_states)
     grades.push_back(
         {written("AND({x}=\"{word}\";unit=\"inch\")", {{"x", cell}, {"word", word_for(state)}}),
-         worn(Wear::right_inches, state)});
-  for (Grade& grade : worn_by_state(cell, Wear::right)) grades.push_back(std::move(grade));
+         worn(wear_inches, state)});
+  for (Grade& grade : worn_by_state(cell, wear)) grades.push_back(std::move(grade));
   return grades;
 }
 
@@ -81,11 +81,7 @@ class CardMaker {
   void readings() {
     line(card::gap, "gap", style::card_entry_length);
     line(card::limits, "limits", style::card_text);
-    sheet_.formula(card_.value(card::limits),
-                   written("=IF(AND(ISNUMBER({min});ISNUMBER({max}));"
-                           "FIXED({min}/mm_each;decimals;TRUE())&\"\u2013\"&"
-                           "FIXED({max}/mm_each;decimals;TRUE());\"\")",
-                           {{"min", cell(Map::min)}, {"max", cell(Map::max)}}));
+    sheet_.formula(card_.value(card::limits), "=" + cell(Map::limits_told));
     line(card::mark, "mark", style::card_entry_mark);
     line(card::micrometer, "micrometer", style::card_entry_length);
     line(card::shim_is, "shim is", style::card_text);
@@ -110,10 +106,14 @@ class CardMaker {
     sheet_.grade(card_.line(card::name), worn_by_state(now_, Wear::crown));
     sheet_.grade(card_.line(card::banner), worn_by_state(now_, Wear::banner));
     sheet_.grade({card_.at(card::gap), card_.at(card::alone)}, worn_by_state(now_, Wear::left));
-    sheet_.grade({card_.value(card::gap), card_.value(card::alone)}, framed_length(now_));
+    for (const card::Row row : {card::gap, card::mark, card::micrometer, card::alone})
+      sheet_.grade(card_.value(row), framed(now_, Wear::well, Wear::well_inches));
+    for (const card::Row row : {card::limits, card::shim_is})
+      sheet_.grade(card_.value(row), worn_by_state(now_, Wear::right));
     sheet_.grade(card_.line(card::action), worn_by_state(now_, Wear::sides));
     sheet_.grade({card_.at(card::from), card_.at(card::after)}, worn_by_state(now_, Wear::left));
-    sheet_.grade({card_.value(card::from), card_.value(card::after)}, framed_length(now_));
+    sheet_.grade({card_.value(card::from), card_.value(card::after)},
+                 framed(now_, Wear::right, Wear::right_inches));
     sheet_.grade(card_.line(card::then), worn_by_state(then_, Wear::foot));
   }
 
@@ -151,10 +151,9 @@ class CardMaker {
 
 // How many valves are in each state; it is the key to the colours too.
 void make_legend(Sheet& sheet, const HeadMap& map) {
-  double from = 0.025;
+  std::size_t place = 0;
   for (const State state : all_states) {
-    const Area area = map.across(from, from + 0.114, HeadMap::legend_row);
-    from += 0.118;
+    const Area area = map.head_cell(place++, HeadMap::legend_row);
     sheet.result(area,
                  written("=IFERROR(\"{sign} {word} \"&SUMPRODUCT(--(states_now=\"{word}\"));\"\")",
                          {{"sign", look_of(state).sign}, {"word", word_for(state)}}),
@@ -171,6 +170,10 @@ void make_deck(Sheet& sheet, const BankDeck& deck, const Bank& bank) {
   };
   sheet.label(deck.upper_side, side_words(deck.above), style::deck_side);
   sheet.label(deck.lower_side, side_words(below), style::deck_side);
+  // Where the drawn outline is rounded.
+  for (const At corner : {deck.deck.from, deck.deck.to, At{deck.deck.from.column, deck.deck.to.row},
+                          At{deck.deck.to.column, deck.deck.from.row}})
+    sheet.style(corner, style::page);
   for (const CylinderStrip& strip : deck.strips)
     sheet.label(strip.area, "cylinder " + std::to_string(strip.cylinder), style::deck_strip);
 }
@@ -186,6 +189,7 @@ void set_heights(Sheet& sheet, const HeadMap& map) {
     for (const int edge : {first, bank.strip_row - 1, bank.strip_row + 1, bank.deck.to.row})
       sheet.row_height(edge, 2);
     sheet.row_height(bank.strip_row, 8);
+    sheet.row_height(bank.deck.to.row + 1, 2);
     for (const int top : {first + 1, bank.strip_row + 2}) sheet.row_height(top + card::banner, 7.5);
     for (const int top : {first + 1, bank.strip_row + 2}) sheet.row_height(top + card::action, 6.5);
   }
@@ -206,8 +210,8 @@ void make_head(Sheet& sheet, const Places& places) {
                  map.across(0.52, 1, HeadMap::banner_row).to};
   make_trouble_box(sheet, box, in_workings(Map(places.count()).trouble_lines(Map::head_box)));
   make_legend(sheet, map);
-  sheet.result(map.across(0.74, 1, HeadMap::legend_row), "=\"seen from above, lengths in \"&unit",
-               style::aside);
+  sheet.result({map.head_cell(6, HeadMap::legend_row).from, {map.last_column, HeadMap::legend_row}},
+               "=\"seen from above, lengths in \"&unit", style::aside);
 
   for (std::size_t i = 0; i < map.banks.size(); ++i)
     make_deck(sheet, map.banks[i], places.layout.banks[i]);

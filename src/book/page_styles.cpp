@@ -10,23 +10,25 @@
 #include <com/sun/star/text/XTextCursor.hpp>
 #include <com/sun/star/text/XTextRange.hpp>
 
+#include "book/style_maker.hpp"
 #include "book/styles.hpp"
 
 namespace shimwright::book::style {
 namespace {
 
-constexpr sal_Int32 foot_ink = 0x5F6267;
+constexpr std::string_view date = "com.sun.star.text.TextField.DateTime";
 
 void write(const Ref<css::lang::XMultiServiceFactory>& maker, const Ref<css::text::XText>& text,
            std::string_view words, std::string_view field) {
   const auto cursor = text->createTextCursor();
   set(cursor, "CharHeight", 8.0f);
-  set(cursor, "CharColor", foot_ink);
+  set(cursor, "CharColor", quiet_ink);
   const auto end = as<css::text::XTextRange>(cursor);
   text->insertString(end, to_office(words), false);
   if (field.empty()) return;
-  text->insertTextContent(
-      end, as<css::text::XTextContent>(maker->createInstance(to_office(field))), false);
+  const auto made = maker->createInstance(to_office(field));
+  if (field == date) set(made, "IsDate", true);
+  text->insertTextContent(end, as<css::text::XTextContent>(made), false);
 }
 
 void make_page(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_view name,
@@ -53,7 +55,7 @@ void make_page(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_vi
       as<css::beans::XPropertySet>(page)->getPropertyValue("RightPageFooterContent"));
   write(maker, footer->getLeftText(), "", "com.sun.star.text.TextField.SheetName");
   write(maker, footer->getCenterText(), "", "com.sun.star.text.TextField.FileName");
-  write(maker, footer->getRightText(), "printed ", "com.sun.star.text.TextField.DateTime");
+  write(maker, footer->getRightText(), "printed ", date);
   set(page, "RightPageFooterContent", footer);
 }
 

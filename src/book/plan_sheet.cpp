@@ -30,7 +30,7 @@ class PlanMaker {
     sheet_.row_heights(0, last_row(), row_mm);
     sheet_.row_height(0, 11);
     sheet_.row_height(head_row, 9);
-    for (const int gap : {2, 5, total_row() + 1, boxes_row() - 1}) sheet_.row_height(gap, 3);
+    for (const int gap : {2, 5, total_row() + 1, lists_row() - 1}) sheet_.row_height(gap, 3);
     sheet_.result(line(0), titled(sheet_.name()), style::title);
     make_banner(sheet_, line(1));
     summary();
@@ -43,10 +43,9 @@ class PlanMaker {
 
  private:
   int total_row() const { return first_row + count_; }
-  int lists_row() const { return total_row() + 2; }
-  int list_end() const { return lists_row() + 2 + count_; }
-  int boxes_row() const { return list_end() + 2; }
-  int last_row() const { return boxes_row() + 6; }
+  int boxes_row() const { return total_row() + 2; }
+  int lists_row() const { return boxes_row() + 8; }
+  int last_row() const { return lists_row() + 2 + count_; }
 
   static Area line(int row) { return {{first_column, row}, {last_column, row}}; }
 
@@ -57,29 +56,25 @@ class PlanMaker {
 
   // The three figures one asks for first.
   void summary() {
-    figure(first_column, "valves to open",
+    figure(first_column, "=\"valves to open\"",
            written("=IFERROR({open};\"\u2013\")", {{"open", open()}}), style::figure);
-    figure(first_column + 3, "shims to buy",
-           written("=IF(plan_stands;SUM({x});\"\u2013\")", {{"x", counted(Map::order_count)}}),
+    figure(first_column + 3, "=\"shims to buy\"",
+           written("=IF(plan_stands;SUM({x});\"\u2013\")",
+                   {{"x", in_workings(map_.order(Map::order_count))}}),
            style::figure);
     figure(
         first_column + 6, "to pay",
         written("=IF(plan_stands;SUM({x});\"\u2013\")", {{"x", in_workings(map_.all(Map::cost))}}),
         style::figure_money);
-    sheet_.formula({last_column, summary_row + 1}, "=IF(currency=\"\";\"\";currency)");
   }
 
   static std::string open() {
     return "SUMPRODUCT((actions=\"move\")+(actions=\"spare\")+(actions=\"buy\"))";
   }
 
-  std::string counted(int column) const {
-    return written("IF(ISNUMBER({x});{x};0)", {{"x", in_workings(map_.order(column))}});
-  }
-
   void figure(int column, std::string_view words, std::string_view formula,
               std::string_view figure_style) {
-    sheet_.label({{column, summary_row}, {column + 2, summary_row}}, words, style::subtitle);
+    sheet_.result({{column, summary_row}, {column + 2, summary_row}}, words, style::subtitle);
     sheet_.result({{column, summary_row + 1}, {column + 2, summary_row + 1}}, formula,
                   figure_style);
     sheet_.row_height(summary_row + 1, 9);
@@ -137,7 +132,7 @@ class PlanMaker {
         length(Map::after),
         length(Map::margin),
         written("=IFERROR({x};\"\")", {{"x", cell(Map::then_told)}}),
-        where_changed("{cost}")};
+        where_changed("IF({cost}=0;\"\";{cost})")};
   }
 
   void grades() {
@@ -178,25 +173,24 @@ class PlanMaker {
                     {{"x", in_workings(below(first, row))},
                      {"size", written("ISNUMBER({x})",
                                       {{"x", in_workings(below((map_.*source)(1).from, row))}})}}));
-      if (length)
-        sheet_.grade(block({column + i, lists_row() + 2}, 1, count_),
-                     {{"unit=\"inch\"", std::string(style::in_inches)}});
     }
     sheet_.formulas({column, lists_row() + 2}, rows);
+    const At first{column + 1, lists_row() + 2};
+    for (int i = 0; i < width; ++i) {
+      std::vector<Grade> grades{
+          {written("$" + relative(first) + "=\"\"", {}), std::string(style::no_row)}};
+      if (styles[static_cast<std::size_t>(i)] == style::table_length)
+        grades.push_back({"unit=\"inch\"", std::string(style::in_inches)});
+      sheet_.grade(block({column + i, first.row}, 1, count_), grades);
+    }
   }
 
   void lists() {
-    list(first_column, "To order", {"series", "size", "how many", "price", "cost"},
+    list(first_column, "To order", {"series", "size", "count", "price", "cost"},
          {style::table_text, style::table_length, style::table_count, style::table_money,
           style::table_money},
          &Map::order);
-    sheet_.style({{first_column, list_end()}, {first_column + 4, list_end()}}, style::total_text);
-    sheet_.text({first_column, list_end()}, "total");
-    for (const int column : {first_column + 2, first_column + 4})
-      sheet_.result(At{column, list_end()},
-                    written("=SUM({x})", {{"x", block({column, lists_row() + 2}, 1, count_)}}),
-                    column == first_column + 2 ? style::total_count : style::total_money);
-    list(first_column + 7, "Left over", {"series", "size", "how many"},
+    list(first_column + 7, "Left over", {"series", "size", "count"},
          {style::table_text, style::table_length, style::table_count}, &Map::surplus);
   }
 

@@ -12,7 +12,6 @@ namespace {
 using Map = WorkingsMap;
 
 constexpr int last_column = 4;
-constexpr int bar_length = 32;
 
 constexpr const char* cautions[] = {
     "The engine\u2019s own manual, the rules of the place and a licensed mechanic come first. "
@@ -109,26 +108,25 @@ class ReadMeMaker {
 
   void bar(std::string_view words, const std::string& done, const std::string& of) {
     sheet_.label({{1, row_}, {2, row_}}, words, style::label);
-    sheet_.result(At{3, row_},
-                  written("=IFERROR(REPT(\"\u2588\";ROUND({length}*{done}/{of};0))&REPT(\"\u2591\";"
-                          "{length}-ROUND({length}*{done}/{of};0));\"\")",
-                          {{"length", bar_length}, {"done", done}, {"of", of}}),
-                  style::bar);
+    sheet_.result(At{3, row_}, written("={done}/{of}", {{"done", done}, {"of", of}}), style::bar);
+    sheet_.bar({3, row_}, style::bar_colour);
     sheet_.result(
         At{4, row_},
         written("=IFERROR({done}&\" of \"&{of};\"\u2013\")", {{"done", done}, {"of", of}}),
         style::tally);
-    sheet_.row_height(row_++, 7);
+    sheet_.row_height(row_++, 5);
+    sheet_.row_height(row_++, 2.5);
   }
 
   void figure(std::string_view words, const std::string& formula) {
-    sheet_.label({{1, row_}, {3, row_}}, words, style::label);
-    sheet_.result(At{4, row_}, "=IFERROR(" + formula + ";\"\u2013\")", style::tally);
+    sheet_.label({{1, row_}, {2, row_}}, words, style::label);
+    sheet_.result(At{3, row_}, "=IFERROR(" + formula + ";\"\u2013\")", style::answer);
     sheet_.row_height(row_++, 7);
   }
 
   void write_progress() {
     heading("How far you are");
+    sheet_.row_height(row_++, 2.5);
     const std::string all = std::to_string(count_);
     const auto known = [this](Map::Valve column) {
       return written("COUNT({x})", {{"x", in_workings(map_.all(column))}});
@@ -138,7 +136,7 @@ class ReadMeMaker {
     figure("entries to look at again", in_workings(map_.trouble_lines(Map::all_count)));
     figure("valves to open",
            "SUMPRODUCT((actions=\"move\")+(actions=\"spare\")+(actions=\"buy\"))");
-    figure("shims to buy", written("SUMPRODUCT(IF(plan_stands;IF(ISNUMBER({x});{x};0);NA()))",
+    figure("shims to buy", written("IF(plan_stands;SUM({x});NA())",
                                    {{"x", in_workings(map_.order(Map::order_count))}}));
   }
 

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/sheet.hpp"
 
+#include "book/styles.hpp"
+
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/sheet/ConditionEntryType.hpp>
 #include <com/sun/star/sheet/ConditionOperator.hpp>
+#include <com/sun/star/sheet/DataBarEntryType.hpp>
 #include <com/sun/star/sheet/FillDirection.hpp>
 #include <com/sun/star/sheet/ValidationAlertStyle.hpp>
 #include <com/sun/star/sheet/ValidationType.hpp>
@@ -11,7 +15,11 @@
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeFormula.hpp>
 #include <com/sun/star/sheet/XCellSeries.hpp>
+#include <com/sun/star/sheet/XConditionalFormat.hpp>
+#include <com/sun/star/sheet/XConditionalFormats.hpp>
+#include <com/sun/star/sheet/XDataBarEntry.hpp>
 #include <com/sun/star/sheet/XPrintAreas.hpp>
+#include <com/sun/star/sheet/XSheetCellRangeContainer.hpp>
 #include <com/sun/star/sheet/XSheetCondition.hpp>
 #include <com/sun/star/sheet/XSheetConditionalEntries.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
@@ -55,6 +63,12 @@ Sheet::Sheet(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_view
 Ref<css::table::XCellRange> Sheet::range(const Area& area) const {
   return sheet_->getCellRangeByPosition(area.from.column, area.from.row, area.to.column,
                                         area.to.row);
+}
+
+void Sheet::paper() {
+  style({{0, 0}, {1023, 1048575}}, style::page);
+  // LibreOffice 7.4 loads the style of blank columns only as far as some cell differs.
+  style(At{199, 0}, style::far_edge);
 }
 
 void Sheet::text(At at, std::string_view words) {
@@ -146,6 +160,30 @@ void Sheet::grade(const Area& area, const std::vector<Grade>& grades) {
     entries->addNew(entry);
   }
   set(cells, "ConditionalFormat", entries);
+}
+
+void Sheet::bar(At at, std::int32_t colour) {
+  const auto formats = as<css::sheet::XConditionalFormats>(
+      as<css::beans::XPropertySet>(sheet_)->getPropertyValue("ConditionalFormats"));
+  const auto ranges = as<css::sheet::XSheetCellRangeContainer>(
+      maker_->createInstance("com.sun.star.sheet.SheetCellRanges"));
+  ranges->addRangeAddress(as<css::sheet::XCellRangeAddressable>(range(at))->getRangeAddress(),
+                          false);
+  const sal_Int32 id = formats->createByRange(as<css::sheet::XSheetCellRanges>(ranges));
+  for (const auto& format : formats->getConditionalFormats()) {
+    if (as<css::beans::XPropertySet>(format)->getPropertyValue("ID") != css::uno::Any(id)) continue;
+    format->createEntry(css::sheet::ConditionEntryType::DATABAR, 0);
+    const auto bar = as<css::beans::XPropertySet>(format->getByIndex(0));
+    set(bar, "UseGradient", false);
+    set(bar, "ShowValue", false);
+    set(bar, "Color", colour);
+    css::uno::Sequence<Ref<css::sheet::XDataBarEntry>> ends;
+    bar->getPropertyValue("DataBarEntries") >>= ends;
+    for (sal_Int32 end = 0; end < ends.getLength(); ++end) {
+      ends[end]->setType(css::sheet::DataBarEntryType::DATABAR_VALUE);
+      ends[end]->setFormula(end == 0 ? rtl::OUString("0") : rtl::OUString("1"));
+    }
+  }
 }
 
 void Sheet::label(const Area& area, std::string_view words, std::string_view style_name) {

@@ -8,6 +8,7 @@
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -43,6 +44,9 @@ class Sheet {
 
   const std::string& name() const { return name_; }
 
+  // The page style over the whole sheet, so that the paper has no end.
+  void paper();
+
   void text(At at, std::string_view words);
   void number(At at, double value);
   void formula(At at, std::string_view formula);
@@ -59,6 +63,9 @@ class Sheet {
   void row_heights(int first, int last, double mm);
   void check(const Area& area, const EntryCheck& check);
   void grade(const Area& area, const std::vector<Grade>& grades);
+
+  // A number from 0 to 1 is shown as a bar of this colour instead.
+  void bar(At at, std::int32_t colour);
 
   // Text and style in one; merged where the area has more than one cell.
   void label(const Area& area, std::string_view words, std::string_view style);

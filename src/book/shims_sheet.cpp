@@ -24,7 +24,10 @@ void heading(Sheet& sheet, const Area& area, std::string_view words) {
 
 void heads(Sheet& sheet, At from, const std::vector<std::string>& words) {
   for (std::size_t i = 0; i < words.size(); ++i)
-    sheet.label(right_of(from, static_cast<int>(i)), words[i], style::table_head);
+    sheet.label(right_of(from, static_cast<int>(i)), words[i],
+                words[i] == "series"                           ? style::table_head_centre
+                : words[i] == "note" || words[i] == "comes to" ? style::table_head_left
+                                                               : style::table_head);
 }
 
 void series_entry(Sheet& sheet, const Area& area) {
@@ -102,10 +105,10 @@ void make_ladders(Sheet& sheet, const Map& map) {
 // All the sizes of the rows above, as they will be offered to the plan.
 void make_list(Sheet& sheet, const Map& map) {
   const At first = below(place::first_ladder, place::ladders);
-  sheet.result({first, {last_column, place::first_single.row - 3}},
+  sheet.result({below(first), {last_column, place::first_single.row - 3}},
                written("=IF({sizes}=\"\";\"\";\"These are: \"&{sizes})",
                        {{"sizes", in_workings(map.fact(Map::sizes_listed))}}),
-               style::note);
+               style::list);
 }
 
 void make_singles(Sheet& sheet) {
@@ -117,10 +120,10 @@ void make_singles(Sheet& sheet) {
   size_entry(sheet, block(right_of(first), 1, place::singles));
   count_entry(sheet, block(right_of(first, 2), 1, place::singles));
   money_entry(sheet, block(right_of(first, 3), 1, place::singles));
-  sheet.label({{first.column + 4, first.row}, {last_column, first.row + 3}},
+  sheet.label({{last_column, first.row}, {last_column, first.row + 5}},
               "How many: blank means one for a spare, and as many as you like for a size on sale. "
               "Leave price blank everywhere and the plan buys as few as it can.",
-              style::note);
+              style::list);
 }
 
 }  // namespace
@@ -131,6 +134,7 @@ void make_shims(Sheet& sheet, const Places& places) {
   for (int column = 0; column <= last_column; ++column) sheet.column_width(column, widths[column]);
   sheet.row_heights(0, last_row, row_mm);
   sheet.row_height(0, 11);
+  sheet.row_height(3, 3);
   sheet.result({{1, 0}, {7, 0}}, titled(sheet.name()), style::title);
   sheet.result({{1, 1}, {7, 1}}, "=\"All sizes in \"&unit&\".\"", style::subtitle);
   make_trouble_box(sheet, {{8, 0}, {last_column, 2}},

@@ -17,6 +17,7 @@
 namespace shimwright::book::style {
 
 inline constexpr std::string_view page = "Book page";  // all others derive from it
+inline constexpr std::string_view far_edge = "Book far edge";
 inline constexpr std::string_view title = "Book title";
 inline constexpr std::string_view subtitle = "Book subtitle";
 inline constexpr std::string_view aside = "Book aside";    // small, to the right
@@ -25,12 +26,14 @@ inline constexpr std::string_view heading = "Book heading";
 inline constexpr std::string_view label = "Book label";
 inline constexpr std::string_view text = "Book text";  // a paragraph, wrapped
 inline constexpr std::string_view note = "Book note";
+inline constexpr std::string_view list = "Book list";      // a note that may be long
 inline constexpr std::string_view number = "Book number";  // of a step
 inline constexpr std::string_view link = "Book link";
 inline constexpr std::string_view caution = "Book caution";
 inline constexpr std::string_view fact = "Book fact";
 inline constexpr std::string_view bar = "Book bar";  // of progress
 inline constexpr std::string_view tally = "Book tally";
+inline constexpr std::string_view answer = "Book answer";
 inline constexpr std::string_view figure = "Book figure";  // what one asks for first, large
 inline constexpr std::string_view figure_money = "Book figure money";
 
@@ -49,6 +52,7 @@ inline constexpr std::string_view table_text = "Table text";
 inline constexpr std::string_view table_strong = "Table strong";
 inline constexpr std::string_view table_head_centre = "Table head centre";
 inline constexpr std::string_view table_strong_centre = "Table strong centre";
+inline constexpr std::string_view no_row = "Table no row";  // laid over a row without an entry
 inline constexpr std::string_view table_tally = "Table tally";
 inline constexpr std::string_view row_number = "Table row number";
 inline constexpr std::string_view table_centre = "Table centre";
@@ -82,15 +86,17 @@ inline constexpr std::string_view hushed = "Hushed";        // laid over rows be
 inline constexpr std::string_view faint = "Faint";          // laid over what asks for nothing
 inline constexpr std::string_view in_inches = "In inches";  // laid over lengths: four decimals
 
-// Laid over a cell for a state. `crown`: the top of a card, filled; `banner` and `foot` likewise
-// further down; `left`, `right`, `sides`: the card's frame; `right_inches`: the frame and the
-// decimals of inches; `told`: fill and text, for a cell anywhere.
-enum class Wear { crown, banner, left, right, right_inches, sides, foot, told };
+// Laid over a cell for a state. A style laid over another replaces its borders as a whole, hence
+// one for each place on a card: `crown`, the filled top; `banner` and `foot`, filled likewise
+// further down; `left`, `right` and `sides` of the frame; `well`, an entry at the frame's right;
+// the last two also with the decimals of inches. `told`: fill and text, for a cell anywhere.
+enum class Wear { crown, banner, left, right, right_inches, well, well_inches, sides, foot, told };
 std::string worn(Wear wear, State state);
 
 // A cell that always tells of this state: its count, its colour, its sign.
 std::string legend(State state);
 
+inline constexpr std::int32_t bar_colour = 0x27425F;
 inline constexpr std::int32_t outline_colour = 0x8A9099;  // of the drawn head
 
 inline constexpr std::string_view portrait = "Book portrait";
@@ -98,6 +104,5 @@ inline constexpr std::string_view landscape = "Book landscape";
 
 // Makes every style above in a new book.
 void make_styles(const Ref<css::sheet::XSpreadsheetDocument>& book);
-void make_page_styles(const Ref<css::sheet::XSpreadsheetDocument>& book);
 
 }  // namespace shimwright::book::style

@@ -88,9 +88,15 @@ void make_facts(Sheet& sheet, const Map& map) {
   fact(Map::tool_there, "add-in there", "=NOT(ISERROR(SHIM.VERSION()))");
   fact(Map::plan_stands, "plan stands",
        written("=NOT(ISERROR({x}))", {{"x", map.at(0, Map::action)}}));
+  const std::pair<Map::Fact, const char*> answers[] = {
+      {Map::troubles_found, "CHECK"}, {Map::order_rows, "ORDER"}, {Map::surplus_rows, "SURPLUS"}};
+  for (const auto& [which, function] : answers)
+    fact(which, std::string("rows of ") + function,
+         written("=ROWS(SHIM.{function}(valves;shims;rules))", {{"function", function}}));
   const auto row_fact = [&](Map::Fact which, std::string_view name, std::string_view formula) {
     sheet.text({map.fact(which).column - 1, map.fact(which).row}, name);
     sheet.matrix(map.fact(which), formula);
+    sheet.formula(right_of(map.fact(which)), "=\"\"");  // so that a long text ends here
   };
   row_fact(Map::sizes_listed, "their list",
            written("=TEXTJOIN(\"   \";TRUE();IF(ISNUMBER({x});"
@@ -147,6 +153,10 @@ std::vector<std::string> entries_of(const Card& card, const std::string& valve_n
           "=" + with_sign(own(Map::now))};
 }
 
+std::string one_decimal_less(const std::string& cell) {
+  return written("ROUND({x}/mm_each;decimals-1)=ROUND({x}/mm_each;decimals+2)", {{"x", cell}});
+}
+
 // What to show of the plan for one valve.
 std::vector<std::string> answers_for(const Card& card, const Map& map, int index) {
   const auto own = [&](Map::Valve column) { return relative(map.at(index, column)); };
@@ -184,21 +194,28 @@ std::vector<std::string> answers_for(const Card& card, const Map& map, int index
                    {"from", own(Map::from)},
                    {"low", own(Map::thinnest)},
                    {"high", own(Map::thickest)}}),
-          serving(1),
-          serving(2),
+          serving(1), serving(2),
           written("=IF(AND({x}<>\"\";{marked}=\"\");\"valve \"&{name}&\": the mark \"&{x}&\" "
                   "stands for no size; measure the shim\";\"\")",
                   {{"x", on_head(card.value(card::mark))},
                    {"marked", own(Map::marked)},
-                   {"name", own(Map::name)}})};
+                   {"name", own(Map::name)}}),
+          // Without a last decimal that is nought in both.
+          written("=IF(AND(ISNUMBER({min});ISNUMBER({max}));FIXED({min}/mm_each;decimals-{less};"
+                  "TRUE())&\"\u2013\"&FIXED({max}/mm_each;decimals-{less};TRUE());\"\")",
+                  {{"min", own(Map::min)},
+                   {"max", own(Map::max)},
+                   {"less", written("AND({min_less};{max_less})",
+                                    {{"min_less", one_decimal_less(own(Map::min))},
+                                     {"max_less", one_decimal_less(own(Map::max))}})}})};
 }
 
 void make_valves(Sheet& sheet, const Places& places, const Map& map) {
   heads(sheet, {0, map.valves().from.row - 1},
-        {"valve",  "series", "clearance", "shim",     "min",    "max",  "aim",   "doubt",
-         "locked", "marked", "measured",  "trust",    "now",    "told", "valve", "action",
-         "from",   "size",   "after",     "state",    "margin", "cost", "told",  "to do",
-         "label",  "source", "thinnest",  "thickest", "mark"});
+        {"valve",  "series", "clearance", "shim",     "min",    "max",        "aim",   "doubt",
+         "locked", "marked", "measured",  "trust",    "now",    "told",       "valve", "action",
+         "from",   "size",   "after",     "state",    "margin", "cost",       "told",  "to do",
+         "label",  "source", "thinnest",  "thickest", "mark",   "limits told"});
   std::vector<std::vector<std::string>> entries;
   std::vector<std::vector<std::string>> answers;
   for (int i = 0; i < places.count(); ++i) {
@@ -238,7 +255,7 @@ void make_workings(Sheet& sheet, const Places& places) {
   workings::make_answers(sheet, map);
   // Rows of a matrix beyond its answer hold #N/A.
   sheet.grade({{0, 3}, whole.to}, {{"ISERROR(A4)", std::string(style::hushed)}});
-  sheet.print(whole, style::portrait);
+  sheet.print({{0, 0}, {whole.to.column, map.fact(WorkingsMap::facts).row}}, style::landscape);
   sheet.protect();
 }
 

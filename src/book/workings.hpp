@@ -46,6 +46,7 @@ class WorkingsMap {
     thinnest,
     thickest,
     mark_trouble,
+    limits_told,
     valve_columns
   };
   enum Trouble { table, row, column, words, on_head, on_shims, trouble_columns };
@@ -81,10 +82,13 @@ class WorkingsMap {
     book_doubt,
     tool_there,
     plan_stands,
-    sales,         // sizes that the rows of sizes on sale come to
-    one_series,    // the series, where both sides take the same
-    sizes_listed,  // those sizes as one text
-    serving,       // for valves that nothing fits, what would
+    sales,           // sizes that the rows of sizes on sale come to
+    one_series,      // the series, where both sides take the same
+    sizes_listed,    // those sizes as one text
+    serving,         // for valves that nothing fits, what would
+    troubles_found,  // rows of each of these answers
+    order_rows,
+    surplus_rows,
     facts
   };
   At fact(Fact which) const { return {5, limits_row() + 4 + which}; }

@@ -23,6 +23,17 @@ std::string sentence_about(std::string_view table, const Map& map) {
        {"words", "$" + relative(map.troubles(Map::words).from)}});
 }
 
+// One column of a table function's answer, blank beyond its end. A single row would otherwise be
+// repeated down the whole range, and further rows leave #N/A.
+std::string column_of(std::string_view function, std::string_view part, const Area& area, At rows) {
+  return written("=IF(ROW({area})-{before}<={rows};{function}(valves;shims;rules;\"{part}\");\"\")",
+                 {{"area", area},
+                  {"before", area.from.row},
+                  {"rows", rows},
+                  {"function", function},
+                  {"part", part}});
+}
+
 std::string box(std::string_view first_cell, std::string_view sentences, std::string_view count) {
   return written(
       "=IF(NOT(add_in_there);\"Not checked: the Shimwright add-in is missing.\";"
@@ -43,8 +54,8 @@ void make_troubles(Sheet& sheet, const Map& map) {
   const std::pair<Map::Trouble, const char*> parts[] = {
       {Map::table, "table"}, {Map::row, "row"}, {Map::column, "column"}, {Map::words, "trouble"}};
   for (const auto& [column, part] : parts)
-    sheet.matrix(map.troubles(column),
-                 written("=SHIM.CHECK(valves;shims;rules;\"{part}\")", {{"part", part}}));
+    sheet.matrix(map.troubles(column), column_of("SHIM.CHECK", part, map.troubles(column),
+                                                 map.fact(Map::troubles_found)));
   const At first = map.troubles(Map::on_head).from;
   sheet.formulas(first, {{sentence_about("valves", map), sentence_about("shims", map)}});
   sheet.fill_down(block(first, 2, Map::trouble_rows));
@@ -92,12 +103,12 @@ void make_answers(Sheet& sheet, const Map& map) {
                                               {Map::order_cost, "cost"}};
   for (const auto& [column, part] : buys)
     sheet.matrix(map.order(column),
-                 written("=SHIM.ORDER(valves;shims;rules;\"{part}\")", {{"part", part}}));
+                 column_of("SHIM.ORDER", part, map.order(column), map.fact(Map::order_rows)));
   const std::pair<int, const char*> left[] = {
       {Map::surplus_series, "series"}, {Map::surplus_size, "size"}, {Map::surplus_count, "count"}};
   for (const auto& [column, part] : left)
     sheet.matrix(map.surplus(column),
-                 written("=SHIM.SURPLUS(valves;shims;rules;\"{part}\")", {{"part", part}}));
+                 column_of("SHIM.SURPLUS", part, map.surplus(column), map.fact(Map::surplus_rows)));
 }
 
 }  // namespace shimwright::book::workings
