@@ -59,6 +59,10 @@ class OpenBook {
 
   // From the Workings sheet.
   std::string worked(At at) const { return shown(book::sheet_name::workings, at); }
+  bool holds(At fact) const {
+    return error(book::sheet_name::workings, fact) == 0 &&
+           number(book::sheet_name::workings, fact) != 0;
+  }
 
   // Every used cell's displayed text, row by row; errors as they are displayed.
   std::vector<std::pair<At, std::string>> texts(std::string_view sheet) const;

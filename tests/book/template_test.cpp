@@ -76,8 +76,7 @@ TEST(Template, opens_from_the_extension_as_a_new_book_without_a_name) {
   const auto sheets = book.document()->getSheets()->getElementNames();
   ASSERT_GE(sheets.getLength(), 5);
   for (int i = 0; i < 5; ++i) EXPECT_EQ(from_office(sheets[i]), faces[i]);
-  EXPECT_TRUE(book.worked(WorkingsMap(the_places().count()).fact(WorkingsMap::tool_there)) ==
-              "TRUE");
+  EXPECT_TRUE(book.holds(WorkingsMap(the_places().count()).fact(WorkingsMap::tool_there)));
 }
 
 TEST(Template, has_a_title_that_reads_well) {
