@@ -139,7 +139,7 @@ class Rows {
 
   std::string which(std::size_t shim) const {
     const Shim& it = work_.shims[shim];
-    if (it.name.origin == ShimAtBench::Origin::spare) return "a spare " + text_of(it.size);
+    if (it.name.origin == ShimAtBench::Origin::spare) return "the spare " + text_of(it.size);
     if (it.out_of != nobody) return "the " + text_of(it.size) + " out of " + name_of(it.out_of);
     return "the " + text_of(it.size) + " meant for " + name_of(it.goes_to);
   }

@@ -31,7 +31,7 @@ void check(const FittingQuestion& question) {
     if (gave[valve.giver])
       throw BadInput(subject + "the shim of \"" + giver.name + "\" is given away twice");
     gave[valve.giver] = true;
-    if (giver.shim != valve.fit)
+    if (giver.shim && giver.shim != valve.fit)
       throw BadInput(subject + text_of(valve.fit) + " is to come from \"" + giver.name +
                      "\", which has another size");
   }

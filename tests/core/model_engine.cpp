@@ -73,8 +73,8 @@ class Engine {
         expect(has_old(i), valve.name + ": not the shim of the plan");
         ++waiting;
         // Only whole rings wait.
-        expect(valve.supply == Supply::valve, valve.name + ": waits, but is in no ring");
-        expect(has_old(valve.giver), valve.name + ": waits, but its giver does not");
+        expect(valve.supply == Supply::valve, valve.name + ": left undone, but is in no ring");
+        expect(has_old(valve.giver), valve.name + ": left undone, but its giver is not");
       }
     }
     expect(waiting == result.waiting, "another number of valves waits");

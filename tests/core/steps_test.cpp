@@ -1,0 +1,317 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The order to fit: literal cases, told as rows. That the crank is not turned over a valve without
+// a shim, nor over one that might be held open, is common practice, no source.
+#include "core/steps.hpp"
+
+#include <gtest/gtest.h>
+
+#include <string>
+#include <vector>
+
+#include "core/bad_input.hpp"
+#include "model_engine.hpp"
+#include "steps_questions.hpp"
+
+namespace shimwright {
+namespace {
+
+using Supply = FittingValve::Supply;
+
+FittingValve kept(std::string name, Length shim, std::vector<int> stops) {
+  return {.name = std::move(name), .series = "", .shim = shim, .fit = {}, .stops = stops};
+}
+
+FittingValve moved(std::string name, Length shim, std::size_t giver, Length fit,
+                   std::vector<int> stops) {
+  return {.name = std::move(name),
+          .series = "",
+          .shim = shim,
+          .supply = Supply::valve,
+          .giver = giver,
+          .fit = fit,
+          .stops = stops};
+}
+
+FittingValve bought(std::string name, Length shim, Length fit, std::vector<int> stops) {
+  return {.name = std::move(name),
+          .series = "",
+          .shim = shim,
+          .supply = Supply::bought,
+          .fit = fit,
+          .stops = stops};
+}
+
+// One word a row: `turn 2`, `A 2.60 > 2.70 B`, `A 2.60 >`, `A > 2.70 B`, `wait A`, `finish`.
+std::vector<std::string> told(const FittingQuestion& question, const FittingSteps& result) {
+  const auto number = [](std::optional<Length> size) {
+    const std::string text = size ? text_of(*size) : std::string();
+    return text.substr(0, text.find(' '));
+  };
+  std::vector<std::string> rows;
+  for (const Step& step : result.steps) {
+    const std::string name = step.valve ? question.valves[*step.valve].name : std::string();
+    switch (step.kind) {
+      case Step::Kind::wait:
+        rows.push_back("wait " + name);
+        break;
+      case Step::Kind::turn:
+        rows.push_back("turn " + std::to_string(*step.stop));
+        break;
+      case Step::Kind::take_out:
+        rows.push_back(name + " " + number(step.out) + " >");
+        break;
+      case Step::Kind::change:
+        rows.push_back(name + " " + number(step.out) + " > " + number(step.in) + " " + step.from);
+        break;
+      case Step::Kind::fit:
+        rows.push_back(name + " > " + number(step.in) + " " + step.from);
+        break;
+      case Step::Kind::finish:
+        rows.push_back("finish");
+        break;
+    }
+  }
+  return rows;
+}
+
+using Rows = std::vector<std::string>;
+
+void expect_rows(const FittingQuestion& question, const Rows& rows) {
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(told(question, result), rows);
+  EXPECT_EQ(model::play(question, result), "");
+  EXPECT_TRUE(result.least);
+}
+
+// Two valves at two stops that change places.
+FittingQuestion pair_across_stops() {
+  return {.valves = {moved("A", 2.70_mm, 1, 2.80_mm, {1}), moved("B", 2.80_mm, 0, 2.70_mm, {2})},
+          .spares = {}};
+}
+
+TEST(Steps, a_plan_that_opens_no_valve_has_no_steps) {
+  expect_rows({.valves = {kept("A", 2.70_mm, {1})}, .spares = {}}, {});
+}
+
+TEST(Steps, one_purchase_is_a_turn_a_change_and_the_end) {
+  expect_rows({.valves = {bought("A", 2.70_mm, 2.60_mm, {3})}, .spares = {}},
+              {"turn 3", "A 2.70 > 2.60 bought", "finish"});
+}
+
+TEST(Steps, a_shim_comes_out_before_it_goes_in_elsewhere) {
+  expect_rows({.valves = {moved("A", 2.70_mm, 1, 2.60_mm, {1}), bought("B", 2.60_mm, 2.50_mm, {1})},
+               .spares = {}},
+              {"turn 1", "B 2.60 > 2.50 bought", "A 2.70 > 2.60 B", "finish"});
+}
+
+TEST(Steps, a_ring_at_one_stop_leaves_one_valve_empty_and_needs_no_stand_in) {
+  expect_rows(
+      {.valves = {moved("A", 2.70_mm, 1, 2.80_mm, {1}), moved("B", 2.80_mm, 2, 2.90_mm, {1}),
+                  moved("C", 2.90_mm, 0, 2.70_mm, {1})},
+       .spares = {}},
+      {"turn 1", "A 2.70 >", "C 2.90 > 2.70 A", "B 2.80 > 2.90 C", "A > 2.80 B", "finish"});
+}
+
+TEST(Steps, a_chain_across_stops_begins_where_its_first_shim_goes) {
+  expect_rows({.valves = {moved("A", 2.70_mm, 1, 2.60_mm, {1}), bought("B", 2.60_mm, 2.50_mm, {2})},
+               .spares = {}},
+              {"turn 2", "B 2.60 > 2.50 bought", "turn 1", "A 2.70 > 2.60 B", "finish"});
+}
+
+TEST(Steps, with_the_camshafts_out_the_crank_is_not_turned_until_the_end) {
+  FittingQuestion question = pair_across_stops();
+  question.camshafts_out = true;
+  expect_rows(question, {"A 2.70 >", "B 2.80 > 2.70 A", "A > 2.80 B", "finish"});
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(result.turns, 0U);
+  EXPECT_NE(result.steps.back().note.find("put the camshafts back"), std::string::npos);
+}
+
+TEST(Steps, a_ring_across_stops_borrows_a_spare_that_is_not_thicker) {
+  FittingQuestion question = pair_across_stops();
+  question.spares = {{"", 2.75_mm}, {"", 2.65_mm}};
+  expect_rows(question, {"turn 1", "A 2.70 > 2.65 stand-in", "turn 2", "B 2.80 > 2.70 A", "turn 1",
+                         "A 2.65 > 2.80 B", "finish"});
+}
+
+TEST(Steps, a_spare_as_thick_as_the_old_shim_may_stand_in) {
+  FittingQuestion question = pair_across_stops();
+  question.spares = {{"", 2.80_mm}};
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(result.stand_ins, 1U);
+  EXPECT_EQ(result.waiting, 0U);
+}
+
+TEST(Steps, without_a_stand_in_the_ring_waits_and_the_rest_is_done) {
+  FittingQuestion question = pair_across_stops();
+  question.spares = {{"", 2.80_mm + Length::nanometres(1)}};
+  question.valves.push_back(bought("C", 2.90_mm, 2.85_mm, {2}));
+  expect_rows(question, {"wait B", "turn 2", "C 2.90 > 2.85 bought", "finish"});
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(result.waiting, 2U);
+  EXPECT_EQ(result.steps.front().note,
+            "There is no stand-in for this valve: borrow or buy a shim no thicker than 2.80 mm. "
+            "Until it is there, A and B keep the shims they have.");
+}
+
+TEST(Steps, a_shim_of_another_series_does_not_stand_in) {
+  FittingQuestion question = pair_across_stops();
+  for (FittingValve& valve : question.valves) valve.series = "inlet";
+  question.spares = {{"exhaust", 2.60_mm}};
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(result.waiting, 2U);
+  EXPECT_NE(result.steps.front().note.find("no thicker than 2.80 mm, series inlet."),
+            std::string::npos);
+}
+
+TEST(Steps, a_purchase_for_a_later_stop_stands_in_until_then) {
+  FittingQuestion question = pair_across_stops();
+  question.valves.push_back(bought("C", 2.90_mm, 2.65_mm, {2}));
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(model::play(question, result), "");
+  EXPECT_EQ(result.turns, 3U);
+  EXPECT_EQ(result.stand_ins, 1U);
+  EXPECT_EQ(result.waiting, 0U);
+}
+
+TEST(Steps, a_shim_that_is_left_over_stands_in) {
+  FittingQuestion question = pair_across_stops();
+  question.valves.push_back(bought("C", 2.65_mm, 2.90_mm, {1}));
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(model::play(question, result), "");
+  EXPECT_EQ(result.stand_ins, 1U);
+  EXPECT_EQ(result.waiting, 0U);
+}
+
+// The spare fits under B's old shim only; with B's ring open, C's 2.50 lies on the bench and
+// stands in for the ring of D and E, all of whose shims are thinner than the spare.
+TEST(Steps, one_ring_lends_a_stand_in_to_another) {
+  const FittingQuestion question{
+      .valves = {moved("B", 2.80_mm, 1, 2.50_mm, {1}), moved("C", 2.50_mm, 0, 2.80_mm, {2}),
+                 moved("D", 2.60_mm, 3, 2.55_mm, {1}), moved("E", 2.55_mm, 2, 2.60_mm, {2})},
+      .spares = {{"", 2.70_mm}}};
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(model::play(question, result), "");
+  EXPECT_EQ(result.waiting, 0U);
+  EXPECT_EQ(result.stand_ins, 2U);
+}
+
+// B is open at both stops: it takes C's shim along.
+TEST(Steps, a_valve_open_at_two_stops_carries_a_shim_round_a_ring) {
+  expect_rows(
+      {.valves = {moved("A", 2.70_mm, 2, 2.60_mm, {1}), moved("B", 2.80_mm, 0, 2.70_mm, {1, 2}),
+                  moved("C", 2.60_mm, 1, 2.80_mm, {2})},
+       .spares = {}},
+      {"turn 2", "B 2.80 >", "C 2.60 > 2.80 B", "B > 2.60 stand-in", "turn 1", "A 2.70 >",
+       "B 2.60 > 2.70 A", "A > 2.60 C", "finish"});
+}
+
+TEST(Steps, stand_ins_are_worth_a_turn_less) {
+  // Four valves in a chain, stop after stop: four turns, or three with one stand-in.
+  FittingQuestion question{
+      .valves = {bought("A", 2.60_mm, 2.50_mm, {1}), moved("B", 2.70_mm, 0, 2.60_mm, {2}),
+                 moved("C", 2.80_mm, 1, 2.70_mm, {1}), moved("D", 2.90_mm, 2, 2.80_mm, {2})},
+      .spares = {}};
+  FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(result.turns, 4U);
+  EXPECT_EQ(result.stand_ins, 0U);
+  question.spares = {{"", 2.40_mm}};
+  result = fitting_steps(question);
+  EXPECT_EQ(model::play(question, result), "");
+  EXPECT_EQ(result.turns, 3U);
+  EXPECT_EQ(result.stand_ins, 1U);
+}
+
+TEST(Steps, each_turn_and_the_end_carry_a_caution) {
+  FittingQuestion question = pair_across_stops();
+  question.spares = {{"", 2.75_mm}};
+  for (const Step& step : fitting_steps(question).steps) {
+    if (step.kind != Step::Kind::turn && step.kind != Step::Kind::finish) continue;
+    EXPECT_EQ(step.note.find("See that every valve has a shim"), 0U) << step.note;
+    EXPECT_NE(step.note.find("by hand, forwards only"), std::string::npos) << step.note;
+  }
+  const std::string last = fitting_steps(question).steps.back().note;
+  EXPECT_NE(last.find("two full turns"), std::string::npos);
+  EXPECT_NE(last.find("measure every valve again"), std::string::npos);
+}
+
+TEST(Steps, a_row_says_what_becomes_of_the_shim_that_comes_out) {
+  FittingQuestion question = pair_across_stops();
+  question.spares = {{"", 2.65_mm}};
+  const std::vector<Step> steps = fitting_steps(question).steps;
+  EXPECT_EQ(steps.at(1).note,
+            "Stand-in: the spare 2.65 mm. It comes out again at stop 1. Keep the 2.70 mm for B.");
+  EXPECT_EQ(steps.at(3).note, "Keep the 2.80 mm for A.");
+  EXPECT_EQ(steps.at(5).note, "Put the 2.65 mm back to the spares.");
+}
+
+TEST(Steps, the_plan_s_spares_are_not_at_hand_as_stand_ins) {
+  PlanQuestion head;
+  head.valves.push_back({.name = "A",
+                         .series = "",
+                         .clearance = 0.10_mm,
+                         .shim = 2.70_mm,
+                         .limits = {0.15_mm, 0.25_mm},
+                         .aim = 0.20_mm,
+                         .doubt = {}});
+  head.valves.push_back({.name = "B",
+                         .series = "",
+                         .clearance = {},
+                         .shim = 2.80_mm,
+                         .limits = {0.15_mm, 0.25_mm},
+                         .aim = 0.20_mm,
+                         .doubt = {}});
+  head.stock = {questions::spare("", 2.60_mm, 2), questions::spare("", 2.40_mm),
+                questions::sale("", 2.60_mm, Money())};
+  const std::vector<OpenAt> open{{0, 1}, {0, 2}, {1, 2}};
+  const FittingQuestion fitting = fitting_of(head, best_plan(head), open);
+  ASSERT_EQ(fitting.valves.size(), 2U);
+  EXPECT_EQ(fitting.valves[0].supply, Supply::spare);
+  EXPECT_EQ(fitting.valves[0].fit, 2.60_mm);
+  EXPECT_EQ(fitting.valves[0].stops, (std::vector<int>{1, 2}));
+  EXPECT_EQ(fitting.valves[1].supply, Supply::keep);
+  ASSERT_EQ(fitting.spares.size(), 2U);
+  EXPECT_EQ(fitting.spares[0].count, 1);
+  EXPECT_EQ(fitting.spares[1].count, 1);
+  EXPECT_FALSE(fitting.camshafts_out);
+  EXPECT_TRUE(fitting_of(head, best_plan(head), {}).camshafts_out);
+}
+
+std::string refusal(const FittingQuestion& question) {
+  try {
+    fitting_steps(question);
+  } catch (const BadInput& bad) {
+    return bad.what();
+  }
+  return "none";
+}
+
+TEST(Steps, bad_input_is_refused_with_the_valve_s_name) {
+  FittingQuestion question = pair_across_stops();
+  question.valves[1].stops.clear();
+  EXPECT_EQ(refusal(question),
+            "valve \"B\": it is to be opened, but is open to work at no stop of the crank");
+  question = pair_across_stops();
+  question.valves[1].shim.reset();
+  EXPECT_EQ(refusal(question), "valve \"B\": its shim is not known, so none can be fitted");
+  question = pair_across_stops();
+  question.valves[1].supply = Supply::keep;
+  EXPECT_EQ(refusal(question), "valve \"A\": its shim is to come from \"B\", which keeps it");
+  question = pair_across_stops();
+  question.valves[0].fit = 2.75_mm;
+  EXPECT_EQ(refusal(question),
+            "valve \"A\": 2.75 mm is to come from \"B\", which has another size");
+  question = pair_across_stops();
+  question.valves[0].giver = 2;
+  EXPECT_EQ(refusal(question), "valve \"A\": the valve its shim is to come from does not exist");
+  question = pair_across_stops();
+  question.valves.push_back(moved("C", 2.90_mm, 0, 2.70_mm, {1}));
+  EXPECT_EQ(refusal(question), "valve \"C\": the shim of \"A\" is given away twice");
+  question = pair_across_stops();
+  for (int stop = 0; stop < 65; ++stop) question.valves[0].stops.push_back(stop);
+  EXPECT_EQ(refusal(question), "there are more than 64 stops of the crank");
+}
+
+}  // namespace
+}  // namespace shimwright
