@@ -68,17 +68,17 @@ class Spellings {
 class Reader {
  public:
   Entries read(const EntryTable& valves, const EntryTable& shims, const EntryTable& rules) && {
-    if (const auto first = first_row(valve::layout, valves))
+    if (const auto first = first_row(valve::layout, valves, entries_.troubles))
       for (std::size_t i = *first; i < valves.size(); ++i)
         read_valve({valve::layout, i + 1, valves[i], entries_.troubles});
     while (!entries_.valve_rows.empty() && !entries_.valve_rows.back())
       entries_.valve_rows.pop_back();
-    if (const auto first = first_row(stock::layout, shims)) {
+    if (const auto first = first_row(stock::layout, shims, entries_.troubles)) {
       for (std::size_t i = *first; i < shims.size() && stock_rows_ <= most_stock_rows; ++i)
         read_stock({stock::layout, i + 1, shims[i], entries_.troubles});
       tell_of_missing_prices();
     }
-    if (first_row(rule::layout, rules))
+    if (first_row(rule::layout, rules, entries_.troubles))
       for (std::size_t i = 0; i < rules.size(); ++i)
         read_rule({rule::layout, i + 1, rules[i], entries_.troubles});
     put_in_order();
@@ -86,24 +86,6 @@ class Reader {
   }
 
  private:
-  // Where the rows begin, after a header; none where nothing was given or the table is too narrow.
-  std::optional<std::size_t> first_row(const EntryLayout& layout, const EntryTable& table) {
-    const auto row_is_blank = [](const auto& row) { return std::ranges::all_of(row, is_blank); };
-    if (std::ranges::all_of(table, row_is_blank)) return std::nullopt;
-    const std::size_t width = table.front().size();
-    // One blank cell comes out of a sheet as a zero.
-    if (table.size() == 1 && width == 1 && table[0][0] == Entry(0.0)) return std::nullopt;
-    if (width < layout.least) {
-      std::vector<std::string> due;
-      for (std::size_t i = 0; i < layout.least; ++i) due.emplace_back(layout.columns[i].name);
-      tell_of_table(layout, "the table has " + std::to_string(width) +
-                                (width == 1 ? " column" : " columns") + "; at least " +
-                                std::to_string(layout.least) + " are due: " + listed(due));
-      return std::nullopt;
-    }
-    return EntryRow(layout, 1, table.front(), entries_.troubles).looks_like_header() ? 1 : 0;
-  }
-
   void tell_of_table(const EntryLayout& layout, std::string words) {
     entries_.troubles.push_back({std::string(layout.table), 0, "", std::move(words), true});
   }
@@ -336,10 +318,14 @@ Entries read_entries(const EntryTable& valves, const EntryTable& shims, const En
 const PlanQuestion& sound_question(const Entries& entries) {
   const auto first = std::ranges::find(entries.troubles, true, &Trouble::grave);
   if (first == entries.troubles.end()) return entries.question;
-  std::string place = first->table;
-  if (first->row > 0) place += ", row " + std::to_string(first->row);
-  if (!first->column.empty()) place += ", " + first->column;
-  throw BadInput(place + ": " + first->words);
+  throw BadInput(in_words(*first));
+}
+
+std::string in_words(const Trouble& trouble) {
+  std::string place = trouble.table;
+  if (trouble.row > 0) place += ", row " + std::to_string(trouble.row);
+  if (!trouble.column.empty()) place += ", " + trouble.column;
+  return place + ": " + trouble.words;
 }
 
 std::optional<bool> yes_or_no(const Entry& entry) {

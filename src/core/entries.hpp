@@ -47,6 +47,9 @@ Entries read_entries(const EntryTable& valves, const EntryTable& shims, const En
 // The question, or BadInput with the first grave trouble and its place.
 const PlanQuestion& sound_question(const Entries& entries);
 
+// With its place: `valves, row 3, min: ...`.
+std::string in_words(const Trouble& trouble);
+
 // `yes`, `no`, `x`, TRUE and FALSE as text or as 1 and 0, blank (no), in any case; empty for
 // anything else.
 std::optional<bool> yes_or_no(const Entry& entry);

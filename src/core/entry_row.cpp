@@ -95,4 +95,24 @@ void EntryRow::add(std::size_t column, const std::string& words, bool grave) {
                        std::string(layout_.columns[column].name), subject_ + words, grave});
 }
 
+std::optional<std::size_t> first_row(const EntryLayout& layout, const EntryTable& table,
+                                     std::vector<Trouble>& troubles) {
+  const auto row_is_blank = [](const auto& row) { return std::ranges::all_of(row, is_blank); };
+  if (std::ranges::all_of(table, row_is_blank)) return std::nullopt;
+  const std::size_t width = table.front().size();
+  // One blank cell comes out of a sheet as a zero.
+  if (table.size() == 1 && width == 1 && table[0][0] == Entry(0.0)) return std::nullopt;
+  if (width < layout.least) {
+    std::vector<std::string> due;
+    for (std::size_t i = 0; i < layout.least; ++i) due.emplace_back(layout.columns[i].name);
+    troubles.push_back({std::string(layout.table), 0, "",
+                        "the table has " + std::to_string(width) +
+                            (width == 1 ? " column" : " columns") + "; at least " +
+                            std::to_string(layout.least) + " are due: " + listed(due),
+                        true});
+    return std::nullopt;
+  }
+  return EntryRow(layout, 1, table.front(), troubles).looks_like_header() ? 1 : 0;
+}
+
 }  // namespace shimwright

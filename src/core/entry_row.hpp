@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 //
 // One row of a table as a person filled it in: its cells read as words, numbers and lengths, and
-// what is wrong with them put into sentences that name the place. Helper of entries.cpp.
+// what is wrong with them put into sentences that name the place. Helper of the readers of tables.
 #pragma once
 
 #include <cstddef>
@@ -84,5 +84,10 @@ class EntryRow {
   std::vector<Trouble>& troubles_;
   std::string subject_;
 };
+
+// Where a table's rows begin, after a header; none where nothing was given or the table is too
+// narrow, which is a grave trouble.
+std::optional<std::size_t> first_row(const EntryLayout& layout, const EntryTable& table,
+                                     std::vector<Trouble>& troubles);
 
 }  // namespace shimwright
