@@ -20,6 +20,9 @@ using fitting::Work;
 // About a tenth of a second on a machine of its time, and hardly ever used up.
 constexpr std::uint64_t most_effort = 60'000'000;
 
+// No engine has so many valves; a table might.
+constexpr std::size_t most_jobs = 256;
+
 void leave_out(const Work& work, const Chain& ring, bool left, std::vector<bool>& left_out) {
   for (const std::size_t job : ring.jobs) left_out[work.jobs[job].valve] = left;
 }
@@ -77,12 +80,14 @@ FittingSteps fitting_steps(const FittingQuestion& question) {
   Effort effort{.left = most_effort};
   Work work = fitting::work_of(question, left_out);
   auto schedule = fitting::one_by_one(work).schedule;
-  auto least = fitting::least_schedule(work, schedule.visits.size(), effort);
+  fitting::Least least{.schedule = {}, .proved = false};
+  const bool few = all.jobs.size() <= most_jobs;
+  if (few) least = fitting::least_schedule(work, schedule.visits.size(), effort);
 
   // Where valves are open at several stops, one of them may carry a shim from stop to stop, and a
   // ring may so be done without a stand-in from outside.
   std::vector<std::size_t> waiting = stuck;
-  if (!stuck.empty() && some_open_at_several(all)) {
+  if (few && !stuck.empty() && some_open_at_several(all)) {
     const std::size_t most = 2 * all.stops.size() + 2;
     Effort extra{most_effort / 4};
     for (const std::size_t ring : stuck) {
@@ -102,7 +107,7 @@ FittingSteps fitting_steps(const FittingQuestion& question) {
 
   if (least.schedule) {
     schedule = *std::move(least.schedule);
-  } else {
+  } else if (few) {
     Effort extra{most_effort / 4};
     schedule = fitting::with_visits_left_out(work, std::move(schedule), extra);
   }

@@ -19,7 +19,14 @@
 //      first one included; the crank goes forwards only, and a stop passed without work there
 //      does not count, so that the stops may be come to in any order and any number of times;
 //   3. stand-ins: each fitting of a shim that is not the valve's new one;
-//   4. the way of the crank, in stops passed, from the first stop on.
+// Among equals a short way of the crank is preferred, and stand-ins near in thickness. Shims of one
+// size are not exchanged for one another: what goes where is as the plan says.
+//
+// The search is exact and ends: with up to six stops it hardly ever has to be cut short, which
+// `least` tells; what it then gives is as safe, but may have a turn too many. Two limits: that a
+// ring cannot be done by letting a valve that is open at several stops carry its shims along is
+// only looked for up to twice the number of stops and two more visits; and with more than 256
+// valves to open nothing is searched.
 #pragma once
 
 #include <cstddef>
