@@ -49,10 +49,10 @@ TEST(StepsRandom, best_plans_of_crowded_heads_are_fitted_safely) {
 TEST(StepsRandom, any_moves_whatever_are_made_safely) {
   Tally tally;
   const questions::FittingShape shape{.valves = 12, .stops = 4, .spares = 3, .sizes = 10};
-  for (std::uint64_t seed = 1; seed <= 20'000 && !HasFatalFailure(); ++seed)
+  for (std::uint64_t seed = 1; seed <= 10'000 && !HasFatalFailure(); ++seed)
     play(questions::shuffled(shape, seed), seed, tally);
-  EXPECT_GT(tally.stand_ins, 5'000U);
-  EXPECT_GT(tally.waiting, 2'000U);
+  EXPECT_GT(tally.stand_ins, 2'000U);
+  EXPECT_GT(tally.waiting, 1'000U);
 }
 
 TEST(StepsRandom, large_engines_are_fitted_safely_even_where_the_search_is_cut_short) {
