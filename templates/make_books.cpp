@@ -4,7 +4,10 @@
 // build, in an office of its own with the functions installed.
 //
 //   make_books cells.oxt demo.txt folder
+#include <com/sun/star/awt/PosSize.hpp>
+#include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <exception>
@@ -27,6 +30,17 @@ struct Shipped {
   const char* title;  // in the list of templates, and the file's name
 };
 
+// Of a hidden window neither cursor nor frozen rows are saved. The office is headless anyway.
+void show(const Document& document, const book::Layout& layout) {
+  const auto window = book::as<css::frame::XModel>(document)
+                          ->getCurrentController()
+                          ->getFrame()
+                          ->getContainerWindow();
+  window->setPosSize(0, 0, 1440, 900, css::awt::PosSize::POSSIZE);
+  window->setVisible(true);
+  book::set_views(document, layout);
+}
+
 void store(const Document& document, const std::filesystem::path& file, const char* filter) {
   css::uno::Sequence<css::beans::PropertyValue> how(1);
   how.getArray()[0].Name = "FilterName";
@@ -46,6 +60,7 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
   const shimwright::office::Office office(settings);
   for (const auto& [layout, title] : shipped) {
     const Document document = book::build_book(office.context(), layout, title);
+    show(document, layout);
     store(document, folder / (std::string(title) + ".ots"), "calc8_template");
     close(document);
   }
@@ -54,6 +69,7 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
   if (!demo) throw std::runtime_error("cannot read " + entries.string());
   const Document document = book::build_book(office.context(), shipped[0].layout, title);
   book::fill(document, shipped[0].layout, demo);
+  show(document, shipped[0].layout);
   store(document, folder / (std::string(title) + ".ods"), "calc8");
   close(document);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/book.hpp"
 
+#include <com/sun/star/awt/XWindow2.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/XComponentLoader.hpp>
@@ -78,23 +79,6 @@ void name_ranges(const Document& book, const Places& places) {
     names->addNewByName(to_office(name), to_office(range), css::table::CellAddress(), 0);
 }
 
-// Gridlines off, what must stay in sight frozen, the cursor where one begins.
-void set_views(const Document& book, const Places& places) {
-  const auto view =
-      as<css::sheet::XSpreadsheetView>(as<css::frame::XModel>(book)->getCurrentController());
-  for (const SheetPlan& plan : sheet_plans) {
-    const Sheet sheet(book, plan.name);
-    view->setActiveSheet(sheet.sheet());
-    set(view, "ShowGrid", false);
-    set(view, "HasColumnRowHeaders", false);
-    as<css::view::XSelectionSupplier>(view)->select(
-        css::uno::Any(sheet.range(plan.cursor(places))));
-    if (plan.frozen_rows > 0)
-      as<css::sheet::XViewFreezable>(view)->freezeAtPosition(0, plan.frozen_rows);
-  }
-  view->setActiveSheet(Sheet(book, sheet_name::read_me).sheet());
-}
-
 void set_properties(const Document& book, std::string_view title) {
   const auto properties =
       as<css::document::XDocumentPropertiesSupplier>(book)->getDocumentProperties();
@@ -122,12 +106,32 @@ Document build_book(const Ref<css::uno::XComponentContext>& context, const Layou
     plan.make(sheet, places);
   }
   as<css::frame::XModel>(book)->unlockControllers();
-  set_views(book, places);
+  set_views(book, layout);
   set_properties(book, title);
   calculation->enableAutomaticCalculation(true);
   calculation->calculateAll();
   as<css::util::XModifiable>(book)->setModified(false);
   return book;
+}
+
+void set_views(const Document& book, const Layout& layout) {
+  const Places places(layout);
+  const auto controller = as<css::frame::XModel>(book)->getCurrentController();
+  const bool shown =
+      as<css::awt::XWindow2>(controller->getFrame()->getContainerWindow())->isVisible();
+  const auto view = as<css::sheet::XSpreadsheetView>(controller);
+  for (const SheetPlan& plan : sheet_plans) {
+    const Sheet sheet(book, plan.name);
+    view->setActiveSheet(sheet.sheet());
+    set(view, "ShowGrid", false);
+    set(view, "HasColumnRowHeaders", false);
+    if (!shown) continue;
+    if (plan.frozen_rows > 0)
+      as<css::sheet::XViewFreezable>(view)->freezeAtPosition(0, plan.frozen_rows);
+    as<css::view::XSelectionSupplier>(view)->select(
+        css::uno::Any(sheet.range(plan.cursor(places))));
+  }
+  view->setActiveSheet(Sheet(book, sheet_name::read_me).sheet());
 }
 
 }  // namespace shimwright::book

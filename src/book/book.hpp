@@ -19,4 +19,8 @@ namespace shimwright::book {
 Ref<css::sheet::XSpreadsheetDocument> build_book(const Ref<css::uno::XComponentContext>& context,
                                                  const Layout& layout, std::string_view title);
 
+// Gridlines off, what must stay in sight frozen, the cursor where one begins. A hidden window has
+// no room to freeze rows in: build_book does only the first, so do it again once it is shown.
+void set_views(const Ref<css::sheet::XSpreadsheetDocument>& book, const Layout& layout);
+
 }  // namespace shimwright::book

@@ -35,7 +35,7 @@ Area HeadMap::across(double from, double to, int row) const {
       passed += column_mm[static_cast<std::size_t>(column++)];
     return column;
   };
-  const int first = column_at(from);
+  const int first = std::max(1, column_at(from));  // beyond the names of the sides
   const int last = to >= 1 ? last_column : std::max(first, column_at(to) - 1);
   return {{first, row}, {last, row}};
 }

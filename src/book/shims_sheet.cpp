@@ -116,6 +116,10 @@ void make_singles(Sheet& sheet) {
   heading(sheet, {{first.column, first.row - 2}, {last_column, first.row - 2}},
           "On sale singly, used ones too");
   heads(sheet, below(first, -1), {"series", "size", "how many", "price"});
+  // Counted on from the spares, as the check counts them.
+  for (int i = 0; i < place::singles; ++i)
+    sheet.label(At{first.column - 1, first.row + i}, std::to_string(place::spares + i + 1),
+                style::row_number);
   series_entry(sheet, block(first, 1, place::singles));
   size_entry(sheet, block(right_of(first), 1, place::singles));
   count_entry(sheet, block(right_of(first, 2), 1, place::singles));

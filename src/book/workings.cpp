@@ -39,7 +39,7 @@ std::string on_head(At at) { return on(sheet_name::head, at); }
 
 void make_limits(Sheet& sheet, const Map& map) {
   heads(sheet, {0, map.limits().from.row - 1},
-        {"limits", "series", "", "", "min", "max", "aim", "doubt"});
+        {"limits", "series", "", "", "min", "max", "aim", "doubt", "", "trouble"});
   for (const Side side : {Side::exhaust, Side::inlet}) {
     const auto engine = [side](int row) { return on_engine(engine_place::of(side, row)); };
     sheet.text(map.limit(side, Map::name), "valves, " + word_for(side) + " side");
@@ -54,6 +54,11 @@ void make_limits(Sheet& sheet, const Map& map) {
                            {"min", map.limit(side, Map::min)},
                            {"max", map.limit(side, Map::max)}}));
     sheet.formula(map.limit(side, Map::doubt), "=doubt");
+    sheet.formula(
+        map.limit(side, Map::limit_trouble),
+        written("=IF({bias}=\"\";\"\";IF(ISERROR(CLEARANCE.AIM(0;1;{bias}));"
+                "\"where to aim, {side}: a number from 0 to 1 is due; 0.75 is taken\";\"\"))",
+                {{"bias", engine(engine_place::bias_row)}, {"side", word_for(side)}}));
   }
 }
 
@@ -85,7 +90,9 @@ void make_facts(Sheet& sheet, const Map& map) {
        written("=IF({x}=\"\";\"auto\";{x})", {{"x", on_engine(engine_place::scheme)}}));
   fact(Map::allowed, "allowed", entered_length(on_engine(engine_place::allowed)));
   fact(Map::book_doubt, "doubt", entered_length(on_engine(engine_place::doubt)));
-  fact(Map::tool_there, "add-in there", "=NOT(ISERROR(SHIM.VERSION()))");
+  // INFO has this worked out anew whenever the book is opened.
+  fact(Map::tool_there, "add-in there",
+       "=NOT(ISERROR(IF(INFO(\"system\")=\"\";\"\";SHIM.VERSION())))");
   fact(Map::plan_stands, "plan stands",
        written("=NOT(ISERROR({x}))", {{"x", map.at(0, Map::action)}}));
   const std::pair<Map::Fact, const char*> answers[] = {

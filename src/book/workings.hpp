@@ -52,8 +52,29 @@ class WorkingsMap {
   enum Trouble { table, row, column, words, on_head, on_shims, trouble_columns };
   enum Order { order_series, order_size, order_count, order_price, order_cost, order_columns };
   enum Surplus { surplus_series, surplus_size, surplus_count };
-  enum Ladder { ladder_series, ladder_from, ladder_to, ladder_step, ladder_price, sizes, start };
-  enum Stock { kind, stock_series, stock_size, count, price, which_ladder };
+  enum Ladder {
+    ladder_series,
+    ladder_from,
+    ladder_to,
+    ladder_step,
+    ladder_price,
+    sizes,
+    start,
+    ladder_trouble
+  };
+  // To `price` the columns are those of the functions' table `shims`. The last three are of the
+  // rows of sizes: which row it is listed from, and, though another has it cheaper, row and size.
+  enum Stock {
+    kind,
+    stock_series,
+    stock_size,
+    count,
+    price,
+    which_ladder,
+    raw_ladder,
+    raw_size,
+    stock_columns
+  };
 
   static constexpr int trouble_rows = 40;
   static constexpr int engine_trouble_rows = 10;
@@ -71,6 +92,7 @@ class WorkingsMap {
     return {column, limits_row() + (side == Side::exhaust ? 0 : 1)};
   }
   Area limits() const { return {limit(Side::exhaust, name), limit(Side::inlet, locked)}; }
+  static constexpr Valve limit_trouble = marked;  // beside that table
   Area rules() const { return block({0, limits_row() + 4}, 2, 4); }
   // What is said once for the whole book, a row each beside the rules.
   enum Fact {

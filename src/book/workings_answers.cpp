@@ -67,25 +67,35 @@ void make_troubles(Sheet& sheet, const Map& map) {
       map.trouble_lines(Map::head_box),
       box(table, absolute(map.all(Map::mark_trouble)) + ";" + absolute(map.troubles(Map::on_head)),
           count_of("valves", map)));
-  sheet.formula(map.trouble_lines(Map::shims_box),
-                box(table, absolute(map.troubles(Map::on_shims)), count_of("shims", map)));
+  const std::string ladders = absolute({map.ladder(0, Map::ladder_trouble),
+                                        map.ladder(shims_place::ladders - 1, Map::ladder_trouble)});
+  sheet.formula(
+      map.trouble_lines(Map::shims_box),
+      box(table, ladders + ";" + absolute(map.troubles(Map::on_shims)), count_of("shims", map)));
   const std::string engine = absolute(map.engine_troubles().from);
   sheet.formula(map.trouble_lines(Map::engine_box),
                 written("=IF(NOT(add_in_there);\"Not checked: the Shimwright add-in is missing.\";"
                         "IF(ISERROR({first});\"Not checked: the limits cannot be read.\";"
-                        "IF({first}=\"nothing found\";\"\";{first})))",
-                        {{"first", engine}}));
+                        "TEXTJOIN(CHAR(10);TRUE();IF({first}=\"nothing found\";\"\";{first});"
+                        "{exhaust};{inlet})))",
+                        {{"first", engine},
+                         {"exhaust", map.limit(Side::exhaust, Map::limit_trouble)},
+                         {"inlet", map.limit(Side::inlet, Map::limit_trouble)}}));
   sheet.formula(map.trouble_lines(Map::all_box),
                 written("=TEXTJOIN(CHAR(10);TRUE();{head};{shims};{engine})",
                         {{"head", map.trouble_lines(Map::head_box)},
                          {"shims", map.trouble_lines(Map::shims_box)},
                          {"engine", map.trouble_lines(Map::engine_box)}}));
   sheet.formula(map.trouble_lines(Map::all_count),
-                written("={valves}+{shims}+{rules}+SUMPRODUCT(--({marks}<>\"\"))",
+                written("={valves}+{shims}+{rules}+SUMPRODUCT(--({marks}<>\"\"))+"
+                        "SUMPRODUCT(--({ladders}<>\"\"))+SUMPRODUCT(--({limits}<>\"\"))",
                         {{"valves", count_of("valves", map)},
                          {"shims", count_of("shims", map)},
                          {"rules", count_of("rules", map)},
-                         {"marks", map.all(Map::mark_trouble)}}));
+                         {"marks", map.all(Map::mark_trouble)},
+                         {"ladders", ladders},
+                         {"limits", Area(map.limit(Side::exhaust, Map::limit_trouble),
+                                         map.limit(Side::inlet, Map::limit_trouble))}}));
 }
 
 }  // namespace

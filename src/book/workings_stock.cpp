@@ -25,9 +25,24 @@ std::vector<std::string> stock_row(std::string_view kind, At first, bool with_pr
           with_price ? entered(on_shims(right_of(first, 3))) : std::string()};
 }
 
+// What is wrong with a row of sizes; the plan goes without it.
+std::string ladder_trouble(const Map& map, int index) {
+  const At first = below(shims_place::first_ladder, index);
+  return written(
+      "=IF(COUNTA({entries})=0;\"\";IF({sizes}=0;\"row of sizes {number}: from, to and step give "
+      "no "
+      "size\";IF({start}+{sizes}-1>{most};\"row of sizes {number}: too many, all rows together "
+      "may come to {most}; the rest are left out\";\"\")))",
+      {{"entries", on(sheet_name::shims, block(right_of(first), 3, 1))},
+       {"sizes", map.ladder(index, Map::sizes)},
+       {"start", map.ladder(index, Map::start)},
+       {"number", index + 1},
+       {"most", Map::sale_rows}});
+}
+
 void make_ladders(Sheet& sheet, const Map& map) {
   heads(sheet, {0, map.ladder(0, Map::ladder_series).row - 1},
-        {"on sale", "from", "to", "step", "price", "sizes", "start"});
+        {"on sale", "from", "to", "step", "price", "sizes", "start", "trouble"});
   std::vector<std::vector<std::string>> rows;
   for (int i = 0; i < shims_place::ladders; ++i) {
     const At first = below(shims_place::first_ladder, i);
@@ -41,15 +56,11 @@ void make_ladders(Sheet& sheet, const Map& map) {
                   {"step", map.ladder(i, Map::ladder_step)}}),
          i == 0 ? std::string("=1")
                 : written("={start}+{sizes}", {{"start", map.ladder(i - 1, Map::start)},
-                                               {"sizes", map.ladder(i - 1, Map::sizes)}})});
+                                               {"sizes", map.ladder(i - 1, Map::sizes)}}),
+         ladder_trouble(map, i)});
   }
   sheet.formulas(map.ladder(0, Map::ladder_series), rows);
 }
-
-// Beside the rows of the sale: which row of sizes each came from, and its size, whether or not
-// another row of sizes has it cheaper.
-constexpr int raw_ladder = Map::which_ladder + 1;
-constexpr int raw_size = raw_ladder + 1;
 
 // Whether another row of sizes has the same size of the same series at a lower price, or an earlier
 // one at the same: such a size is listed once, as the owner did nothing wrong.
@@ -93,24 +104,25 @@ void make_sales(Sheet& sheet, const Map& map) {
           written("=IF({which}=\"\";\"\";\"sale\")", {{"which", which}}),
           written("=IF({which}=\"\";\"\";{series})",
                   {{"which", which}, {"series", of_ladder(Map::ladder_series, which)}}),
-          written("=IF({which}=\"\";\"\";{size})", {{"which", which}, {"size", own(raw_size)}}),
+          written("=IF({which}=\"\";\"\";{size})",
+                  {{"which", which}, {"size", own(Map::raw_size)}}),
           "=\"\"",
           written("=IF({which}=\"\";\"\";{price})",
                   {{"which", which}, {"price", of_ladder(Map::ladder_price, which)}}),
           written("=IF({raw}=\"\";\"\";IF({repeated};\"\";{raw}))",
-                  {{"raw", own(raw_ladder)},
-                   {"repeated", had_elsewhere(map, own(raw_ladder), own(raw_size))}}),
+                  {{"raw", own(Map::raw_ladder)},
+                   {"repeated", had_elsewhere(map, own(Map::raw_ladder), own(Map::raw_size))}}),
           written(
               "=IF({turn}>{sales};\"\";MATCH({turn};{starts};1))",
               {{"turn", turn}, {"sales", map.fact(Map::sales)}, {"starts", ladders(Map::start)}}),
           written("=IF({which}=\"\";\"\";ROUND({from}+({turn}-{start})*{step};6))",
-                  {{"which", own(raw_ladder)},
+                  {{"which", own(Map::raw_ladder)},
                    {"turn", turn},
-                   {"from", of_ladder(Map::ladder_from, own(raw_ladder))},
-                   {"start", of_ladder(Map::start, own(raw_ladder))},
-                   {"step", of_ladder(Map::ladder_step, own(raw_ladder))}}),
+                   {"from", of_ladder(Map::ladder_from, own(Map::raw_ladder))},
+                   {"start", of_ladder(Map::start, own(Map::raw_ladder))},
+                   {"step", of_ladder(Map::ladder_step, own(Map::raw_ladder))}}),
       }});
-  sheet.fill_down(block(first, raw_size + 1, Map::sale_rows));
+  sheet.fill_down(block(first, Map::stock_columns, Map::sale_rows));
 }
 
 }  // namespace
