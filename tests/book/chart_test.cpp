@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Head is a chart: the cards lie as the valves do.
+#include <gtest/gtest.h>
+
+#include <com/sun/star/awt/Point.hpp>
+#include <com/sun/star/awt/Size.hpp>
+
+#include "open_book.hpp"
+#include "the_book.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+namespace card = book::card;
+using book::as;
+using book::Side;
+
+class Chart : public ::testing::Test {
+ protected:
+  css::awt::Point corner(At at) const {
+    return as<css::beans::XPropertySet>(demo.cell(book::sheet_name::head, at))
+        ->getPropertyValue("Position")
+        .get<css::awt::Point>();
+  }
+  const std::vector<book::Card>& cards() const { return the_places().head.cards; }
+
+  OpenBook demo{the_office(), demo_file()};
+};
+
+TEST_F(Chart, has_a_card_for_each_valve_with_its_name_on_top) {
+  ASSERT_EQ(cards().size(), the_places().valves.size());
+  for (std::size_t i = 0; i < cards().size(); ++i)
+    EXPECT_EQ(demo.shown(book::sheet_name::head, cards()[i].at(card::name)),
+              book::name_of(the_places().valves[i], the_places().layout));
+}
+
+TEST_F(Chart, has_exhaust_above_inlet) {
+  for (const book::Card& exhaust : cards()) {
+    if (exhaust.valve.side != Side::exhaust) continue;
+    for (const book::Card& inlet : cards())
+      if (inlet.valve.side == Side::inlet) {
+        EXPECT_LT(corner(exhaust.at(card::then)).Y, corner(inlet.at(card::name)).Y);
+      }
+  }
+}
+
+TEST_F(Chart, has_the_cylinders_and_their_valves_from_left_to_right) {
+  for (const book::Card& a : cards()) {
+    for (const book::Card& b : cards()) {
+      if (a.valve.side != b.valve.side) continue;
+      const bool before =
+          std::pair(a.valve.cylinder, a.valve.place) < std::pair(b.valve.cylinder, b.valve.place);
+      if (before) {
+        EXPECT_LT(corner(a.value(card::gap)).X, corner(b.at(card::gap)).X);
+        EXPECT_EQ(corner(a.at(card::name)).Y, corner(b.at(card::name)).Y);
+      }
+    }
+  }
+}
+
+TEST_F(Chart, names_each_cylinder_between_its_valves) {
+  const book::BankDeck& deck = the_places().head.banks.front();
+  ASSERT_EQ(deck.strips.size(), 4);
+  for (const book::CylinderStrip& strip : deck.strips) {
+    EXPECT_EQ(demo.shown(book::sheet_name::head, strip.area.from),
+              "cylinder " + std::to_string(strip.cylinder));
+    for (const book::Card& one : cards()) {
+      if (one.valve.cylinder != strip.cylinder) continue;
+      EXPECT_GE(one.corner.column, strip.area.from.column);
+      EXPECT_LE(one.value(card::name).column, strip.area.to.column);
+    }
+  }
+}
+
+}  // namespace
+}  // namespace shimwright::tests

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The book on paper, as it is taken to the bench: one sheet, one A4 page.
+#include <gtest/gtest.h>
+
+#include <array>
+#include <com/sun/star/sheet/XPrintAreas.hpp>
+#include <fstream>
+#include <map>
+#include <regex>
+#include <sstream>
+
+#include "job.hpp"
+#include "open_book.hpp"
+#include "the_book.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+using book::as;
+
+// What a command prints. Throws where it fails.
+std::string printed_by(const std::vector<std::string>& command) {
+  const auto file = the_office().profile().folder() / "printed.txt";
+  std::filesystem::remove(file);
+  office::Process process(command, {}, file);
+  const auto code = process.wait_for(std::chrono::seconds(60));
+  if (code != 0) throw std::runtime_error("failed: " + command.front());
+  std::ostringstream text;
+  text << std::ifstream(file).rdbuf();
+  return text.str();
+}
+
+class Paper {
+ public:
+  explicit Paper(const OpenBook& book) : file_(the_office().profile().folder() / "paper.pdf") {
+    book.save(file_, "calc_pdf_Export");
+  }
+
+  int pages() const { return std::stoi(fact("Pages", {})); }
+
+  struct Size {
+    double width;
+    double height;
+  };
+  Size size(int page) const {  // in points
+    const std::string number = std::to_string(page);
+    std::istringstream words(fact("Page +" + number + " size", {"-f", number, "-l", number}));
+    Size size{};
+    std::string times;
+    words >> size.width >> times >> size.height;
+    return size;
+  }
+
+  std::string text(int page) const {
+    const std::string number = std::to_string(page);
+    return printed_by({"pdftotext", "-layout", "-f", number, "-l", number, file_.string(), "-"});
+  }
+
+ private:
+  std::string fact(const std::string& name, std::vector<std::string> which) const {
+    which.insert(which.begin(), "pdfinfo");
+    which.push_back(file_.string());
+    const std::string all = printed_by(which);
+    std::smatch found;
+    if (!std::regex_search(all, found, std::regex(name + ": +(.*)")))
+      throw std::runtime_error("no " + name + " in: " + all);
+    return found[1];
+  }
+
+  std::filesystem::path file_;
+};
+
+int printed_sheets(const OpenBook& book) {
+  int count = 0;
+  for (const rtl::OUString& name : book.document()->getSheets()->getElementNames())
+    count += as<css::sheet::XPrintAreas>(book.document()->getSheets()->getByName(name))
+                     ->getPrintAreas()
+                     .hasElements()
+                 ? 1
+                 : 0;
+  return count;
+}
+
+constexpr double points_a_mm = 72 / 25.4;
+
+void expect_a4(const Paper& paper, int page, bool landscape) {
+  const Paper::Size size = paper.size(page);
+  EXPECT_NEAR(size.width, (landscape ? 297 : 210) * points_a_mm, 1) << "page " << page;
+  EXPECT_NEAR(size.height, (landscape ? 210 : 297) * points_a_mm, 1) << "page " << page;
+}
+
+void expect_sheets_on_one_page_each(const OpenBook& book) {
+  const Paper paper(book);
+  ASSERT_EQ(paper.pages(), printed_sheets(book));
+  const std::map<std::string_view, bool> landscape{{book::sheet_name::read_me, false},
+                                                   {book::sheet_name::engine, false},
+                                                   {book::sheet_name::head, true},
+                                                   {book::sheet_name::plan, false}};
+  int page = 0;
+  for (const std::string_view sheet : faces) {
+    ++page;
+    const Paper::Size size = paper.size(page);
+    expect_a4(paper, page, size.width > size.height);
+    if (const auto due = landscape.find(sheet); due != landscape.end()) {
+      EXPECT_EQ(size.width > size.height, due->second) << sheet;
+    }
+    const std::string text = paper.text(page);
+    EXPECT_NE(text.find(sheet), std::string::npos) << "the foot of page " << page;
+    for (const char* sign : {"###", "Err:", "#N/A", "#NAME?", "#VALUE!", "#REF!", "#DIV/0!"})
+      EXPECT_EQ(text.find(sign), std::string::npos) << sign << " on " << sheet << ":\n" << text;
+  }
+}
+
+TEST(Paper, of_an_empty_book_is_one_page_for_each_sheet) {
+  OpenBook book(the_office(), template_file());
+  expect_sheets_on_one_page_each(book);
+}
+
+TEST(Paper, of_the_demo_is_one_page_for_each_sheet) {
+  OpenBook demo(the_office(), demo_file());
+  expect_sheets_on_one_page_each(demo);
+}
+
+TEST(Paper, of_a_full_book_in_inches_is_one_page_for_each_sheet) {
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(3, the_places().layout), the_places(), Unit::inch);
+  expect_sheets_on_one_page_each(book);
+}
+
+// The widest numbers that the rules of entry let pass.
+TEST(Paper, has_room_for_the_largest_numbers) {
+  OpenBook book(the_office(), template_file());
+  Job job = made_up_job(3, the_places().layout);
+  job.rules.work = Money::thousandths(99'999'990);
+  for (Job::Ladder& row : job.ladders) row.price = Money::thousandths(99'999'990);
+  for (Job::Spare& spare : job.spares) spare.count = 1000;
+  type_job(book, job, the_places());
+  expect_sheets_on_one_page_each(book);
+}
+
+TEST(Paper, of_a_book_with_bad_entries_shows_no_error_code) {
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(3, the_places().layout), the_places());
+  for (const book::Card& card : the_places().head.cards)
+    book.type(book::sheet_name::head, card.value(book::card::gap), -1.0);
+  book.recalculate();
+  expect_sheets_on_one_page_each(book);
+}
+
+}  // namespace
+}  // namespace shimwright::tests
