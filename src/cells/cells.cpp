@@ -169,6 +169,23 @@ class AddIn : public cppu::WeakImplHelper2<org::shimwright::XCells, css::lang::X
     return answer([&] { return surplus_table(entries(valves, shims, rules), word("part", part)); });
   }
 
+  Any SAL_CALL crankStops(const Any& firing, const Any& timing, const Any& margin_value,
+                          const Any& part) override {
+    return answer([&] {
+      return stops_table(read_firing(table("firing", firing)),
+                         read_timing(optional_table("timing", timing)),
+                         read_margin(optional_entry("margin", margin_value)), word("part", part));
+    });
+  }
+
+  Any SAL_CALL shimSteps(const Any& valves, const Any& shims, const Any& stops, const Any& rules,
+                         const Any& part) override {
+    return answer([&] {
+      return steps_table(entries(valves, shims, rules), optional_table("stops", stops),
+                         word("part", part));
+    });
+  }
+
   Any SAL_CALL shimCheck(const Any& valves, const Any& shims, const Any& rules,
                          const Any& part) override {
     return answer([&] { return check_table(entries(valves, shims, rules), word("part", part)); });

@@ -121,6 +121,10 @@ Values<Entry> entry(std::string_view name, const Any& value) {
   return {Argument(name, value).needed(), entry_in};
 }
 
+Entry optional_entry(std::string_view name, const Any& value) {
+  return Values<Entry>{Argument(name, value), entry_in}.single().value_or(Entry());
+}
+
 Values<std::string> mark(std::string_view name, const Any& value) {
   return {Argument(name, value).needed(), text_in};
 }

@@ -101,7 +101,8 @@ Values<Length> length(std::string_view name, const Any& value);  // in mm; zero 
 Values<Length> length_or(std::string_view name, const Any& value, Length fallback);
 Values<Length> size(std::string_view name, const Any& value);  // in mm; zero is not given
 Values<double> number_or(std::string_view name, const Any& value, double fallback);
-Values<Entry> entry(std::string_view name, const Any& value);  // number or text
+Values<Entry> entry(std::string_view name, const Any& value);   // number or text
+Entry optional_entry(std::string_view name, const Any& value);  // one value, as it is
 Values<std::string> mark(std::string_view name, const Any& value);
 Values<MarkScheme> mark_scheme(Argument argument);
 Values<Unit> unit(std::string_view name, const Any& value);  // mm unless given

@@ -60,7 +60,11 @@ Any text_range(const EntryTable& answers) { return range_of<rtl::OUString>(answe
 
 Any table_result(const std::vector<Column>& columns, EntryTable rows, std::string_view part) {
   if (rows.empty()) rows.emplace_back(columns.size(), Entry(std::string()));
-  if (trimmed(part).empty()) return number_range(rows);
+  if (trimmed(part).empty()) {
+    const auto width = std::ranges::count(columns, true, &Column::in_whole);
+    for (auto& row : rows) row.resize(static_cast<std::size_t>(width));
+    return number_range(rows);
+  }
   const auto column = std::ranges::find_if(
       columns, [&](const Column& candidate) { return same_word(candidate.name, part); });
   if (column == columns.end())

@@ -22,6 +22,7 @@ com::sun::star::uno::Any text_range(const EntryTable& answers);
 struct Column {
   std::string_view name;
   enum Kind { text, number } kind;
+  bool in_whole = true;  // false: only to be had as a part; such columns come last
 };
 
 // The whole table, or the one column named by `part` (empty: the whole). One row of empty text

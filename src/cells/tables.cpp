@@ -5,6 +5,8 @@
 
 #include "cells/encode.hpp"
 #include "core/plan.hpp"
+#include "core/steps.hpp"
+#include "core/steps_entries.hpp"
 
 namespace shimwright::cells {
 namespace {
@@ -80,6 +82,26 @@ Any surplus_table(const Entries& entries, std::string_view part) {
       {{"series", Column::text}, {"size", Column::number}, {"count", Column::number}}, rows, part);
 }
 
+Any steps_table(const Entries& entries, const EntryTable& stops, std::string_view part) {
+  const PlanQuestion& question = sound_question(entries);
+  EntryTable rows;
+  for (const Step& step : fitting_steps(read_fitting(question, best_plan(question), stops)).steps) {
+    const auto number = static_cast<std::int64_t>(rows.size() + 1);
+    rows.push_back({entry_of(number), step.stop ? entry_of(std::int64_t{*step.stop}) : Entry(),
+                    entry_of(step.valve ? question.valves[*step.valve].name : std::string()),
+                    entry_of(step.out), entry_of(step.in), entry_of(step.from),
+                    entry_of(step.note)});
+  }
+  return table_result({{"step", Column::number},
+                       {"stop", Column::number},
+                       {"valve", Column::text},
+                       {"out", Column::number},
+                       {"in", Column::number},
+                       {"from", Column::text},
+                       {"note", Column::text}},
+                      rows, part);
+}
+
 Any check_table(const Entries& entries, std::string_view part) {
   EntryTable rows;
   for (const Trouble& trouble : entries.troubles)
@@ -91,6 +113,26 @@ Any check_table(const Entries& entries, std::string_view part) {
                        {"row", Column::number},
                        {"column", Column::text},
                        {"trouble", Column::text}},
+                      rows, part);
+}
+
+Any stops_table(const std::optional<Firing>& firing, const ValveTiming& timing, CrankAngle margin,
+                std::string_view part) {
+  EntryTable rows;
+  const auto stops = firing ? crank_stops(*firing, timing, margin) : std::vector<CrankStop>();
+  for (std::size_t i = 0; i < stops.size(); ++i) {
+    const std::string words = turn_in_words(*firing, stops, i) +
+                              "; valves open to the gauge: " + reach_in_words(stops[i]);
+    for (const ValvePlace& place : stops[i].reachable)
+      rows.push_back({entry_of(static_cast<std::int64_t>(i + 1)), stops[i].angle.degrees(),
+                      entry_of(std::int64_t{place.cylinder}), entry_of(word_for(place.side)),
+                      entry_of(words)});
+  }
+  return table_result({{"stop", Column::number},
+                       {"angle", Column::number},
+                       {"cylinder", Column::number},
+                       {"side", Column::text},
+                       {"words", Column::text, false}},
                       rows, part);
 }
 

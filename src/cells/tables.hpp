@@ -5,8 +5,10 @@
 #pragma once
 
 #include <com/sun/star/uno/Any.hxx>
+#include <optional>
 #include <string_view>
 
+#include "core/crank_entries.hpp"
 #include "core/entries.hpp"
 
 namespace shimwright::cells {
@@ -14,6 +16,12 @@ namespace shimwright::cells {
 com::sun::star::uno::Any plan_table(const Entries& entries, std::string_view part);
 com::sun::star::uno::Any order_table(const Entries& entries, std::string_view part);
 com::sun::star::uno::Any surplus_table(const Entries& entries, std::string_view part);
+com::sun::star::uno::Any steps_table(const Entries& entries, const EntryTable& stops,
+                                     std::string_view part);
 com::sun::star::uno::Any check_table(const Entries& entries, std::string_view part);
+
+// None where there is no firing.
+com::sun::star::uno::Any stops_table(const std::optional<Firing>& firing, const ValveTiming& timing,
+                                     CrankAngle margin, std::string_view part);
 
 }  // namespace shimwright::cells

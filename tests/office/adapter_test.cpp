@@ -110,6 +110,50 @@ TEST(Refusal, of_an_unknown_unit_lists_the_known) {
             "unit: 'ell' is unknown: use mm, in, thou or um");
 }
 
+std::string stops_sentence(const Any& firing, const Any& timing = Any(),
+                           const Any& margin = Any()) {
+  return sentence_of([&] { return the_cells()->crankStops(firing, timing, margin, Any()); });
+}
+
+TEST(Refusal, of_a_firing_tells_what_is_wrong_with_it) {
+  EXPECT_EQ(stops_sentence(Any()), "the argument firing is missing");
+  EXPECT_EQ(stops_sentence(text("1-3-4")), "the firing order leaves out cylinder 2");
+  EXPECT_EQ(stops_sentence(range({{text("cylinder"), text("angle")}, {Any(1.0), text("")}})),
+            "firing, row 2, firing angle: it is missing");
+}
+
+TEST(Refusal, of_timing_and_margin_tells_what_is_wrong_with_them) {
+  EXPECT_EQ(stops_sentence(Any(1.0), range({{Any(20.0), text("60\u00b0"), Any(60.0), Any(20.0)}})),
+            "timing, inlet closes after BDC: \"60\u00b0\" is not a number of degrees");
+  EXPECT_EQ(stops_sentence(Any(1.0), Any(), Any(-1.0)),
+            "a margin of -1\u00b0: it lies between 0\u00b0 and 180\u00b0");
+  EXPECT_EQ(stops_sentence(Any(1.0), Any(), range({{Any(5.0)}, {Any(5.0)}})),
+            "margin is one value, not a range of 2 rows by 1 column");
+}
+
+std::string steps_sentence(const Any& stops) {
+  const Any valves = range({{text("A"), text(""), Any(0.1), Any(2.8), Any(0.16), Any(0.2)},
+                            {text("B"), text(""), Any(0.18), Any(2.8), Any(0.16), Any(0.2)}});
+  const Any shims = range({{text("sale"), text(""), Any(2.7)}});
+  return sentence_of([&] { return the_cells()->shimSteps(valves, shims, stops, Any(), Any()); });
+}
+
+TEST(Refusal, of_stops_tells_the_row_or_the_valve) {
+  EXPECT_EQ(steps_sentence(range({{text("a"), Any(1.0)}})), "no refusal");
+  EXPECT_EQ(steps_sentence(range({{text("a"), Any(1.0)}, {text("C"), Any(1.0)}})),
+            "stops, row 2, valve: \"C\" is none of the valves");
+  EXPECT_EQ(steps_sentence(range({{text("A"), Any(1.5)}})),
+            "stops, row 1, stop: 1.5 is not the number of a stop: stops count 1, 2, 3 and so on");
+  EXPECT_EQ(steps_sentence(range({{text("B"), Any(1.0)}})),
+            "valve \"A\": it is to be opened, but is open to work at no stop of the crank");
+}
+
+TEST(Refusal, of_a_part_lists_those_beside_the_table_too) {
+  EXPECT_EQ(
+      sentence_of([] { return the_cells()->crankStops(Any(1.0), Any(), Any(), text("colour")); }),
+      "part 'colour' is none of stop, angle, cylinder, side, words");
+}
+
 TEST(Refusal, of_numbers_that_are_none_leaves_as_the_one_exception) {
   for (const double strange : {std::numeric_limits<double>::quiet_NaN(),
                                std::numeric_limits<double>::infinity(), -1e308, 1e308}) {
@@ -120,6 +164,9 @@ TEST(Refusal, of_numbers_that_are_none_leaves_as_the_one_exception) {
     EXPECT_NE(
         sentence_of([&] { return the_cells()->clearanceAim(Any(0.1), Any(0.2), Any(strange)); }),
         "no refusal");
+    EXPECT_NE(stops_sentence(Any(strange)), "no refusal");
+    EXPECT_NE(stops_sentence(Any(1.0), Any(), Any(strange)), "no refusal");
+    EXPECT_NE(steps_sentence(Any(strange)), "no refusal");
   }
 }
 

@@ -39,5 +39,23 @@ TEST(DecimalComma, of_a_mark_typed_as_a_number_is_read) {
   EXPECT_EQ(sheet.number_of("=SHIM.MM(A1)"), 2.75);
 }
 
+TEST(DecimalComma, in_firing_angles_is_a_decimal_mark) {
+  Sheet sheet;
+  EXPECT_EQ(sheet.number_of("=MAX(CRANK.STOPS(\"1 at 0, 2 at 412,5\";;;\"angle\"))"), 412.5);
+  sheet.put_local("A1", "1");
+  sheet.put_local("B1", "0");
+  sheet.put_local("A2", "2");
+  sheet.put_local("B2", "412,5");
+  EXPECT_EQ(sheet.text_of("=MAX(CRANK.STOPS(A1:B2;;;\"angle\"))"), "412,5");
+}
+
+TEST(DecimalComma, leaves_the_words_of_parts_as_they_are) {
+  Sheet sheet;
+  EXPECT_EQ(sheet.text_of("=CRANK.STOPS(1;;;\"side\")"), "inlet");
+  EXPECT_EQ(sheet.text_of("=INDEX(SHIM.STEPS({\"A\";\"\";0.1;2.8;0.16;0.2};{\"sale\";\"\";2.7};;;"
+                          "\"in\");1)"),
+            "2,7");
+}
+
 }  // namespace
 }  // namespace shimwright::tests
