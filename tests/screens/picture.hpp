@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// What is on a screen, as pixels that can be counted.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <filesystem>
+#include <vector>
+
+#include "core/palette.hpp"
+
+namespace shimwright::tests {
+
+class Picture {
+ public:
+  // Reads a PPM (P6, 8 or 16 bits a value). Throws std::runtime_error for anything else.
+  static Picture read(const std::filesystem::path& ppm);
+
+  int width() const { return width_; }
+  int height() const { return height_; }
+  // Of exactly this colour.
+  std::size_t count(const Rgb& colour) const;
+  bool operator==(const Picture&) const = default;
+
+ private:
+  int width_ = 0;
+  int height_ = 0;
+  std::vector<std::uint8_t> bytes_;  // red, green, blue; row by row
+};
+
+}  // namespace shimwright::tests

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The books in the office's real window: what a person sees, kept as pictures under build/screens.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <com/sun/star/sheet/XSpreadsheet.hpp>
+#include <com/sun/star/text/XText.hpp>
+#include <memory>
+#include <optional>
+
+#include "book/places.hpp"
+#include "window.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+using book::as;
+using book::At;
+namespace card = book::card;
+
+constexpr std::string_view sheets[] = {book::sheet_name::read_me, book::sheet_name::engine,
+                                       book::sheet_name::head, book::sheet_name::shims,
+                                       book::sheet_name::plan};
+
+class Screens : public ::testing::Test {
+ protected:
+  static void SetUpTestSuite() {
+    screen = std::make_unique<Screen>();
+    office::Settings settings;
+    settings.extension = PACKAGE;
+    settings.display = screen->display();
+    office = std::make_unique<office::Office>(settings);
+  }
+  static void TearDownTestSuite() {
+    office.reset();
+    screen.reset();
+  }
+
+  static std::filesystem::path named(const std::string& name) {
+    return std::filesystem::path(PICTURES) / (name + ".png");
+  }
+
+  static std::unique_ptr<Screen> screen;
+  static std::unique_ptr<office::Office> office;
+  const book::Places places{book::inline_four()};
+};
+
+std::unique_ptr<Screen> Screens::screen;
+std::unique_ptr<office::Office> Screens::office;
+
+const std::filesystem::path demo_file = std::filesystem::path(BOOKS) / "Valve service, demo.ods";
+const std::filesystem::path template_file =
+    std::filesystem::path(BOOKS) / "Valve service, inline four, 16 valves.ots";
+
+void expect_no_complaint(const BookWindow& window) {
+  for (const std::string& title : window.titles())
+    for (const char* word : {"ecovery", "epair", "rror", "arning"})
+      EXPECT_EQ(title.find(word), std::string::npos) << title;
+}
+
+TEST_F(Screens, the_demo_shows_on_every_sheet) {
+  BookWindow window(*office, *screen, demo_file);
+  expect_no_complaint(window);
+  const auto titles = window.titles();
+  EXPECT_TRUE(std::ranges::any_of(titles, [](const std::string& title) {
+    return title.starts_with("Valve service, demo");
+  })) << ::testing::PrintToString(titles);
+  std::vector<Picture> seen;
+  for (const std::string_view sheet : sheets) {
+    window.show(sheet);
+    seen.push_back(window.picture(named("demo " + std::string(sheet))));
+    EXPECT_EQ(std::ranges::count(seen, seen.back()), 1) << sheet << " looks like another";
+  }
+  expect_no_complaint(window);
+}
+
+TEST_F(Screens, the_template_shows_on_every_sheet) {
+  BookWindow window(*office, *screen, template_file);
+  expect_no_complaint(window);
+  for (const std::string_view sheet : sheets) {
+    window.show(sheet);
+    window.picture(named("template " + std::string(sheet)));
+  }
+}
+
+// A state is told by its colour on the card, not in the key alone.
+TEST_F(Screens, head_is_graded_by_the_palette) {
+  BookWindow window(*office, *screen, demo_file);
+  window.show(book::sheet_name::head);
+  window.zoom(70);
+  const Picture head = window.picture(named("demo Head, whole"));
+  for (const State state :
+       {State::unread, State::tight, State::tight_doubtful, State::good, State::loose})
+    EXPECT_GT(head.count(look_of(state).fill), 3000) << word_for(state);
+  // No valve is in this state: the key alone.
+  EXPECT_LT(head.count(look_of(State::loose_doubtful).fill), 3000);
+}
+
+TEST_F(Screens, typing_goes_from_entry_to_entry_and_a_slip_is_stopped) {
+  BookWindow window(*office, *screen, template_file);
+  const At gap = places.head.cards.front().value(card::gap);
+  window.select(book::sheet_name::head, gap);
+  screen->type("0.18");
+  screen->press("Tab");
+  window.picture(named("typing, after Tab"));
+  // The next entry to the right is the next valve's gap.
+  std::optional<At> next;
+  for (const book::Card& one : places.head.cards) {
+    const At at = one.value(card::gap);
+    if (at.row == gap.row && at.column > gap.column && (!next || at.column < next->column))
+      next = at;
+  }
+  EXPECT_EQ(window.cursor(), *next);
+  screen->type("-1");
+  screen->press("Return");
+  window.picture(named("typing, a slip"));
+  const auto titles = window.titles();
+  EXPECT_TRUE(std::ranges::any_of(titles, [](const std::string& title) {
+    return title.starts_with("Gap of");
+  })) << ::testing::PrintToString(titles);
+  screen->press("Escape");
+  window.picture(named("typing, after the slip"));
+  const auto cell = as<css::sheet::XSpreadsheet>(window.document()->getSheets()->getByName(
+                                                     book::to_office(book::sheet_name::head)))
+                        ->getCellByPosition(next->column, next->row);
+  EXPECT_TRUE(as<css::text::XText>(cell)->getString().isEmpty());
+}
+
+}  // namespace
+}  // namespace shimwright::tests

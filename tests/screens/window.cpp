@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "window.hpp"
+
+#include <chrono>
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XSpreadsheet.hpp>
+#include <com/sun/star/sheet/XSpreadsheetView.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
+#include <com/sun/star/view/XSelectionSupplier.hpp>
+#include <sstream>
+#include <stdexcept>
+#include <thread>
+
+namespace shimwright::tests {
+namespace {
+
+using book::as;
+using office::to_office;
+using std::chrono_literals::operator""ms;
+using std::chrono_literals::operator""s;
+
+std::string output_of(const Screen& screen, const std::vector<std::string>& command,
+                      const std::filesystem::path& log) {
+  std::filesystem::remove(log);
+  office::Process process(command, {{"DISPLAY", screen.display()}}, log);
+  process.wait_for(20s);
+  return process.output();
+}
+
+}  // namespace
+
+BookWindow::BookWindow(const office::Office& office, const Screen& screen,
+                       const std::filesystem::path& book)
+    : screen_(screen) {
+  document_ = as<css::sheet::XSpreadsheetDocument>(
+      office.desktop()->loadComponentFromURL(to_office(office::url_of(book)), "_blank", 0,
+                                             css::uno::Sequence<css::beans::PropertyValue>()));
+  controller_ = as<css::frame::XModel>(document_)->getCurrentController();
+  const auto deadline = std::chrono::steady_clock::now() + 30s;
+  while (titles().empty() && std::chrono::steady_clock::now() < deadline)
+    std::this_thread::sleep_for(50ms);
+  screen.maximize("LibreOffice");
+  screen.focus("LibreOffice");
+}
+
+BookWindow::~BookWindow() {
+  try {
+    as<css::util::XCloseable>(document_)->close(true);
+  } catch (const css::uno::Exception&) {
+    // the test has its verdict already
+  }
+}
+
+void BookWindow::show(std::string_view sheet) const {
+  as<css::sheet::XSpreadsheetView>(controller_)
+      ->setActiveSheet(
+          as<css::sheet::XSpreadsheet>(document_->getSheets()->getByName(to_office(sheet))));
+}
+
+void BookWindow::zoom(int percent) const {
+  book::set(controller_, "ZoomType", sal_Int16{3});  // by value
+  book::set(controller_, "ZoomValue", static_cast<sal_Int16>(percent));
+}
+
+void BookWindow::select(std::string_view sheet, book::At at) const {
+  show(sheet);
+  const auto cell =
+      as<css::sheet::XSpreadsheet>(document_->getSheets()->getByName(to_office(sheet)))
+          ->getCellByPosition(at.column, at.row);
+  as<css::view::XSelectionSupplier>(controller_)->select(css::uno::Any(cell));
+}
+
+book::At BookWindow::cursor() const {
+  const auto selected = as<css::sheet::XCellRangeAddressable>(
+      as<css::view::XSelectionSupplier>(controller_)->getSelection());
+  const auto address = selected->getRangeAddress();
+  return {address.StartColumn, address.StartRow};
+}
+
+Picture BookWindow::picture(const std::filesystem::path& png) const {
+  std::filesystem::path ppm = png;
+  ppm.replace_extension(".ppm");
+  const auto look = [&] {
+    screen_.picture(ppm);
+    return Picture::read(ppm);
+  };
+  const auto deadline = std::chrono::steady_clock::now() + 60s;
+  for (Picture before = look();;) {
+    std::this_thread::sleep_for(300ms);
+    Picture now = look();
+    if (now == before) {
+      screen_.picture(png);
+      std::filesystem::remove(ppm);
+      return now;
+    }
+    if (std::chrono::steady_clock::now() > deadline)
+      throw std::runtime_error("the screen does not come to rest for " + png.string());
+    before = std::move(now);
+  }
+}
+
+std::vector<std::string> BookWindow::titles() const {
+  const auto log = std::filesystem::temp_directory_path() / "shimwright-titles.log";
+  std::istringstream ids(
+      output_of(screen_, {"xdotool", "search", "--onlyvisible", "--name", "."}, log));
+  std::vector<std::string> found;
+  for (std::string id; std::getline(ids, id);) {
+    std::string title = output_of(screen_, {"xdotool", "getwindowname", id}, log);
+    while (title.ends_with('\n')) title.pop_back();
+    found.push_back(title);
+  }
+  return found;
+}
+
+}  // namespace shimwright::tests
