@@ -97,6 +97,8 @@ void make_card_styles(Maker& m) {
   m.make(card_entry_mark, entry, {right(), padding(1.3), shrinking()});
   m.make(card_entry_choice, entry_choice, {size(9)});
   m.make(card_do, card_name, {size(11), shrinking()});
+  m.make(card_source, card_name,
+         {size(9), {"CharWeight", Any(css::awt::FontWeight::NORMAL)}, shrinking()});
   m.make(card_foot, card_name, {size(9), shrinking()});
   for (const State state : all_states) make_state_styles(m, state);
 }

@@ -12,7 +12,8 @@ std::string titled(std::string_view sheet) {
 
 void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentences) {
   sheet.result(area,
-               written("=IF({words}=\"\";\"Nothing found amiss in the entries.\";{words})",
+               written("=IF({words}<>\"\";{words};IF(COUNT(limits)=0;\"Begin on Engine: the limits "
+                       "are not entered yet.\";\"Nothing found amiss in the entries.\"))",
                        {{"words", sentences}}),
                style::trouble_box);
   sheet.grade(area, {{written("{words}<>\"\"", {{"words", sentences}}),

@@ -33,6 +33,7 @@ std::vector<Grade> worn_by_state(const std::string& cell, Wear wear) {
   for (const State state : all_states)
     grades.push_back(
         {written("{x}=\"{word}\"", {{"x", cell}, {"word", word_for(state)}}), worn(wear, state)});
+  grades.push_back({"TRUE()", worn(wear, State::unread)});  // no state can be told
   return grades;
 }
 
@@ -91,9 +92,7 @@ class CardMaker {
 
   void answer() {
     sheet_.result(card_.line(card::action), shown(cell(Map::to_do)), style::card_do);
-    line(card::from, "", style::card_text);
-    sheet_.formula(card_.at(card::from), shown(cell(Map::source_label)));
-    sheet_.formula(card_.value(card::from), shown(cell(Map::source)));
+    sheet_.result(card_.line(card::from), shown(cell(Map::source)), style::card_source);
     line(card::after, "after", style::card_length);
     sheet_.formula(card_.value(card::after), shown_length(cell(Map::after)));
     sheet_.result(card_.line(card::then),
@@ -106,14 +105,16 @@ class CardMaker {
     sheet_.grade(card_.line(card::name), worn_by_state(now_, Wear::crown));
     sheet_.grade(card_.line(card::banner), worn_by_state(now_, Wear::banner));
     sheet_.grade({card_.at(card::gap), card_.at(card::alone)}, worn_by_state(now_, Wear::left));
-    for (const card::Row row : {card::gap, card::mark, card::micrometer, card::alone})
+    for (const card::Row row : {card::gap, card::micrometer})
       sheet_.grade(card_.value(row), framed(now_, Wear::well, Wear::well_inches));
+    for (const card::Row row : {card::mark, card::alone})
+      sheet_.grade(card_.value(row), worn_by_state(now_, Wear::well));
     for (const card::Row row : {card::limits, card::shim_is})
       sheet_.grade(card_.value(row), worn_by_state(now_, Wear::right));
     sheet_.grade(card_.line(card::action), worn_by_state(now_, Wear::sides));
-    sheet_.grade({card_.at(card::from), card_.at(card::after)}, worn_by_state(now_, Wear::left));
-    sheet_.grade({card_.value(card::from), card_.value(card::after)},
-                 framed(now_, Wear::right, Wear::right_inches));
+    sheet_.grade(card_.line(card::from), worn_by_state(now_, Wear::sides));
+    sheet_.grade(card_.at(card::after), worn_by_state(now_, Wear::left));
+    sheet_.grade(card_.value(card::after), framed(now_, Wear::right, Wear::right_inches));
     sheet_.grade(card_.line(card::then), worn_by_state(then_, Wear::foot));
   }
 

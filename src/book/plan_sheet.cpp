@@ -44,7 +44,7 @@ class PlanMaker {
  private:
   int total_row() const { return first_row + count_; }
   int boxes_row() const { return total_row() + 2; }
-  int lists_row() const { return boxes_row() + 8; }
+  int lists_row() const { return boxes_row() + 12; }
   int last_row() const { return lists_row() + 2 + count_; }
 
   static Area line(int row) { return {{first_column, row}, {last_column, row}}; }
@@ -81,7 +81,10 @@ class PlanMaker {
   }
 
   void valves() {
-    heading(line(head_row - 1), "Valve by valve");
+    heading(line(head_row - 1), "");
+    sheet_.formula({first_column, head_row - 1},
+                   "=IF(OR(plan_stands;NOT(add_in_there));\"Valve by valve\";"
+                   "\"Mend the entries first: no plan can be trusted until then\")");
     const std::pair<const char*, std::string_view> heads[] = {
         {"valve", style::table_head_left},  {"gap", style::table_head},
         {"shim now", style::table_head},    {"do", style::table_head_centre},
@@ -106,7 +109,8 @@ class PlanMaker {
     sheet_.style(line(total_row()), style::total_text);
     sheet_.text({first_column, total_row()}, "total");
     sheet_.result(At{last_column, total_row()},
-                  written("=SUM({x})", {{"x", block({last_column, first_row}, 1, count_)}}),
+                  written("=IF(plan_stands;SUM({x});\"\u2013\")",
+                          {{"x", block({last_column, first_row}, 1, count_)}}),
                   style::total_money);
   }
 
@@ -126,8 +130,9 @@ class PlanMaker {
         length(Map::clearance),
         length(Map::shim),
         written("=IFERROR(IF({x}=\"none\";\"none fits\";{x});\"\")", {{"x", cell(Map::action)}}),
-        written("=IF({x}=\"\";\"\";IF({label}=\"needs\";\"see below\";{x}))",
-                {{"x", cell(Map::source)}, {"label", cell(Map::source_label)}}),
+        written("=IFERROR(IF({x}=\"move\";{from};IF({x}=\"spare\";\"spares\";IF({x}=\"buy\";"
+                "\"order\";IF({x}=\"none\";\"see below\";\"\"))));\"\")",
+                {{"x", cell(Map::action)}, {"from", cell(Map::from)}}),
         where_changed("{size}/mm_each"),
         length(Map::after),
         length(Map::margin),
@@ -196,13 +201,11 @@ class PlanMaker {
 
   void boxes() {
     const int row = boxes_row();
-    sheet_.result({{first_column, row}, {last_column, row + 1}},
-                  "=IF(" + in_workings(map_.fact(Map::serving)) + "=\"\";\"\";" +
-                      in_workings(map_.fact(Map::serving)) + ")",
-                  style::note);
-    make_trouble_box(sheet_, {{first_column, row + 2}, {last_column, row + 4}},
+    make_trouble_box(sheet_, {{first_column, row}, {last_column, row + 4}},
                      in_workings(map_.trouble_lines(Map::all_box)));
-    sheet_.label({{first_column, row + 5}, {last_column, row + 6}},
+    sheet_.result({{first_column, row + 5}, {last_column, row + 8}},
+                  "=" + in_workings(map_.fact(Map::serving)), style::list);
+    sheet_.label({{first_column, row + 9}, {last_column, row + 10}},
                  "The engine\u2019s own manual comes first. Never turn the crank while a valve is "
                  "without its shim. After fitting, turn it by hand through two full turns and "
                  "measure every gap again.",

@@ -78,6 +78,7 @@ inline constexpr std::string_view card_entry_length = "Card entry length";
 inline constexpr std::string_view card_entry_mark = "Card entry mark";
 inline constexpr std::string_view card_entry_choice = "Card entry choice";
 inline constexpr std::string_view card_do = "Card what to do";
+inline constexpr std::string_view card_source = "Card source";
 inline constexpr std::string_view card_foot = "Card foot";
 
 inline constexpr std::string_view working = "Working";

@@ -56,9 +56,16 @@ void make_limits(Sheet& sheet, const Map& map) {
     sheet.formula(map.limit(side, Map::doubt), "=doubt");
     sheet.formula(
         map.limit(side, Map::limit_trouble),
-        written("=IF({bias}=\"\";\"\";IF(ISERROR(CLEARANCE.AIM(0;1;{bias}));"
-                "\"where to aim, {side}: a number from 0 to 1 is due; 0.75 is taken\";\"\"))",
-                {{"bias", engine(engine_place::bias_row)}, {"side", word_for(side)}}));
+        written(
+            "=TEXTJOIN(CHAR(10);TRUE();IF({bias}=\"\";\"\";IF(ISERROR(CLEARANCE.AIM(0;1;{bias}));"
+            "\"where to aim, {side}: a number from 0 to 1 is due; 0.75 is taken\";\"\"));"
+            "IF(AND(COUNT({readings})>0;OR({min}=\"\";{max}=\"\"));"
+            "\"{side} side: enter the smallest and the largest clearance allowed\";\"\"))",
+            {{"bias", engine(engine_place::bias_row)},
+             {"side", word_for(side)},
+             {"readings", map.all(Map::clearance)},
+             {"min", map.limit(side, Map::min)},
+             {"max", map.limit(side, Map::max)}}));
   }
 }
 
@@ -111,12 +118,7 @@ void make_facts(Sheet& sheet, const Map& map) {
                    {{"x", Area(map.sale(0, Map::stock_size),
                                map.sale(Map::sale_rows - 1, Map::stock_size))}}));
   row_fact(Map::serving, "would serve",
-           written("=TEXTJOIN(CHAR(10);TRUE();IF(ISNUMBER({low});\"No listed size fits valve \"&"
-                   "{name}&\": one from \"&FIXED({low}/mm_each;decimals;TRUE())&\" to \"&"
-                   "FIXED({high}/mm_each;decimals;TRUE())&\" would.\";\"\"))",
-                   {{"low", map.all(Map::thinnest)},
-                    {"high", map.all(Map::thickest)},
-                    {"name", map.all(Map::name)}}));
+           written("=TEXTJOIN(CHAR(10);TRUE();{told})", {{"told", map.all(Map::serving_told)}}));
   const int last = shims_place::ladders - 1;
   fact(Map::sales, "sizes on sale",
        written("={start}+{sizes}-1",
@@ -152,7 +154,7 @@ std::vector<std::string> entries_of(const Card& card, const std::string& valve_n
                    {"marked", own(Map::marked)},
                    {"measured", own(Map::measured)}}),
           written("=IF(ISNUMBER({c});IFERROR(CLEARANCE.STATE({c};{min};{max};{doubt});"
-                  "\"no limits\");\"unread\")",
+                  "\"limits?\");\"unread\")",
                   {{"c", own(Map::clearance)},
                    {"min", own(Map::min)},
                    {"max", own(Map::max)},
@@ -162,6 +164,18 @@ std::vector<std::string> entries_of(const Card& card, const std::string& valve_n
 
 std::string one_decimal_less(const std::string& cell) {
   return written("ROUND({x}/mm_each;decimals-1)=ROUND({x}/mm_each;decimals+2)", {{"x", cell}});
+}
+
+// Two lengths as one text, short enough for a card: without a last decimal that is nought in
+// both, and inches without the nought before the decimal mark.
+std::string span_told(const std::string& from, const std::string& to) {
+  const auto told = [&](const std::string& x) {
+    return written(
+        "MID(FIXED({x}/mm_each;decimals-AND({from_less};{to_less});TRUE());"
+        "IF(AND(unit=\"inch\";{x}<25.4);2;1);9)",
+        {{"x", x}, {"from_less", one_decimal_less(from)}, {"to_less", one_decimal_less(to)}});
+  };
+  return told(from) + "&\"\u2013\"&" + told(to);
 }
 
 // What to show of the plan for one valve.
@@ -180,49 +194,49 @@ std::vector<std::string> answers_for(const Card& card, const Map& map, int index
          {"doubt", own(Map::doubt)},
          {"column", column}});
   };
-  return {"=" + with_sign(own(Map::then)),
-          written("=IF(ISERROR({action});IF(add_in_there;\"mend entries\";\"\");"
-                  "IF({action}=\"keep\";\"keep\";IF({action}=\"none\";\"none fits\";"
-                  "IF({action}=\"unread\";IF(AND(ISNUMBER({c});{now}<>\"no limits\");"
-                  "\"which shim?\";IF(ISNUMBER({shim});\"which gap?\";\"\"));"
-                  "{action}&\" \"&FIXED({size}/mm_each;decimals;TRUE())))))",
-                  {{"action", own(Map::action)},
-                   {"c", own(Map::clearance)},
-                   {"now", own(Map::now)},
-                   {"shim", own(Map::shim)},
-                   {"size", own(Map::size)}}),
-          written("=IF(IFERROR({action}=\"none\";FALSE());\"needs\";\"from\")",
-                  {{"action", own(Map::action)}}),
-          written("=IFERROR(IF({action}=\"move\";{from};IF({action}=\"spare\";\"spares\";"
-                  "IF({action}=\"buy\";\"order\";IF({action}=\"none\";IF({low}=\"\";\"no size\";"
-                  "FIXED({low}/mm_each;decimals;TRUE())&\"\u2013\"&"
-                  "FIXED({high}/mm_each;decimals;TRUE()));\"\"))));\"\")",
-                  {{"action", own(Map::action)},
-                   {"from", own(Map::from)},
-                   {"low", own(Map::thinnest)},
-                   {"high", own(Map::thickest)}}),
-          serving(1), serving(2),
-          written("=IF(AND({x}<>\"\";{marked}=\"\");\"valve \"&{name}&\": the mark \"&{x}&\" "
-                  "stands for no size; measure the shim\";\"\")",
-                  {{"x", on_head(card.value(card::mark))},
-                   {"marked", own(Map::marked)},
-                   {"name", own(Map::name)}}),
-          // Without a last decimal that is nought in both.
-          written("=IF(AND(ISNUMBER({min});ISNUMBER({max}));FIXED({min}/mm_each;decimals-{less};"
-                  "TRUE())&\"\u2013\"&FIXED({max}/mm_each;decimals-{less};TRUE());\"\")",
-                  {{"min", own(Map::min)},
-                   {"max", own(Map::max)},
-                   {"less", written("AND({min_less};{max_less})",
-                                    {{"min_less", one_decimal_less(own(Map::min))},
-                                     {"max_less", one_decimal_less(own(Map::max))}})}})};
+  return {
+      "=" + with_sign(own(Map::then)),
+      written("=IF(ISERROR({action});IF(add_in_there;\"mend entries\";\"\");"
+              "IF({action}=\"keep\";\"keep\";IF({action}=\"none\";\"none fits\";"
+              "IF({action}=\"unread\";IF(AND(ISNUMBER({c});{now}<>\"limits?\");"
+              "\"which shim?\";IF(ISNUMBER({shim});\"which gap?\";\"\"));"
+              "{action}&\" \"&FIXED({size}/mm_each;decimals;TRUE())))))",
+              {{"action", own(Map::action)},
+               {"c", own(Map::clearance)},
+               {"now", own(Map::now)},
+               {"shim", own(Map::shim)},
+               {"size", own(Map::size)}}),
+      written("=IFERROR(IF({action}=\"move\";\"from \"&{from};IF({action}=\"spare\";"
+              "\"from the spares\";IF({action}=\"buy\";\"to order\";IF({action}=\"none\";"
+              "IF({low}=\"\";\"no size serves\";\"needs \"&{range});\"\"))));\"\")",
+              {{"action", own(Map::action)},
+               {"from", own(Map::from)},
+               {"low", own(Map::thinnest)},
+               {"range", span_told(own(Map::thinnest), own(Map::thickest))}}),
+      written(
+          "=IF(ISNUMBER({low});\"No listed size fits valve \"&{name}&\": one from \"&"
+          "FIXED({low}/mm_each;decimals;TRUE())&\" to \"&"
+          "FIXED({high}/mm_each;decimals;TRUE())&\" would.\";\"\")",
+          {{"low", own(Map::thinnest)}, {"high", own(Map::thickest)}, {"name", own(Map::name)}}),
+      serving(1),
+      serving(2),
+      written("=IF(AND({x}<>\"\";{marked}=\"\");{name}&\" (\"&{x}&\")\";\"\")",
+              {{"x", on_head(card.value(card::mark))},
+               {"marked", own(Map::marked)},
+               {"name", own(Map::name)}}),
+      written("=IF(AND(ISNUMBER({min});ISNUMBER({max}));{span};\"\")",
+              {{"min", own(Map::min)},
+               {"max", own(Map::max)},
+               {"span", span_told(own(Map::min), own(Map::max))}})};
 }
 
 void make_valves(Sheet& sheet, const Places& places, const Map& map) {
-  heads(sheet, {0, map.valves().from.row - 1},
-        {"valve",  "series", "clearance", "shim",     "min",    "max",        "aim",   "doubt",
-         "locked", "marked", "measured",  "trust",    "now",    "told",       "valve", "action",
-         "from",   "size",   "after",     "state",    "margin", "cost",       "told",  "to do",
-         "label",  "source", "thinnest",  "thickest", "mark",   "limits told"});
+  heads(
+      sheet, {0, map.valves().from.row - 1},
+      {"valve",  "series",      "clearance", "shim",     "min",    "max",        "aim",   "doubt",
+       "locked", "marked",      "measured",  "trust",    "now",    "told",       "valve", "action",
+       "from",   "size",        "after",     "state",    "margin", "cost",       "told",  "to do",
+       "source", "would serve", "thinnest",  "thickest", "mark",   "limits told"});
   std::vector<std::vector<std::string>> entries;
   std::vector<std::vector<std::string>> answers;
   for (int i = 0; i < places.count(); ++i) {

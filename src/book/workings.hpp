@@ -40,9 +40,9 @@ class WorkingsMap {
     margin,
     cost,
     then_told,
-    to_do,  // in words
-    source_label,
-    source,  // where the shim comes from, or what size would serve
+    to_do,         // in words
+    source,        // where the shim comes from, or what size would serve
+    serving_told,  // the latter as a sentence
     thinnest,
     thickest,
     mark_trouble,

@@ -7,20 +7,28 @@ namespace {
 
 using Map = WorkingsMap;
 
-constexpr int most_shown = 3;  // sentences in a box; the rest are counted
+constexpr int most_shown = 2;  // sentences in a box; the rest are counted
+
+// Whether rows are about that table. What is wrong with a limit is told once, on Engine, and not
+// again for each valve.
+std::string about(std::string_view table, std::string_view tables, std::string_view columns) {
+  std::string condition = written("({x}=\"{table}\")", {{"x", tables}, {"table", table}});
+  if (table == "valves")
+    for (const char* column : {"series", "min", "max", "aim", "doubt"})
+      condition += written("*({x}<>\"{column}\")", {{"x", columns}, {"column", column}});
+  return condition;
+}
 
 // The sentence of this row where it is about that table and among the first few, else nothing.
 std::string sentence_about(std::string_view table, const Map& map) {
-  const At first = map.troubles(Map::table).from;
-  const std::string mine = "$" + relative(first);
-  return written(
-      "=IFERROR(IF(AND({mine}=\"{table}\";SUMPRODUCT(--({first}:{mine}=\"{table}\"))<={most});"
-      "{words};\"\");\"\")",
-      {{"mine", mine},
-       {"first", first},
-       {"table", table},
-       {"most", most_shown},
-       {"words", "$" + relative(map.troubles(Map::words).from)}});
+  const At first_table = map.troubles(Map::table).from;
+  const At first_column = map.troubles(Map::column).from;
+  const auto so_far = [](At first) { return absolute(first) + ":$" + relative(first); };
+  return written("=IFERROR(IF({mine};IF(SUMPRODUCT({all})<={most};{words};\"\");\"\");\"\")",
+                 {{"mine", about(table, "$" + relative(first_table), "$" + relative(first_column))},
+                  {"all", about(table, so_far(first_table), so_far(first_column))},
+                  {"most", most_shown},
+                  {"words", "$" + relative(map.troubles(Map::words).from)}});
 }
 
 // One column of a table function's answer, blank beyond its end. A single row would otherwise be
@@ -44,8 +52,9 @@ std::string box(std::string_view first_cell, std::string_view sentences, std::st
 }
 
 std::string count_of(std::string_view table, const Map& map) {
-  return written("SUMPRODUCT(--IFERROR({tables}=\"{table}\";FALSE()))",
-                 {{"tables", map.troubles(Map::table)}, {"table", table}});
+  return written("SUMPRODUCT(IFERROR({all};0))",
+                 {{"all", about(table, absolute(map.troubles(Map::table)),
+                                absolute(map.troubles(Map::column)))}});
 }
 
 void make_troubles(Sheet& sheet, const Map& map) {
@@ -65,7 +74,13 @@ void make_troubles(Sheet& sheet, const Map& map) {
   const std::string table = absolute(map.troubles(Map::table).from);
   sheet.formula(
       map.trouble_lines(Map::head_box),
-      box(table, absolute(map.all(Map::mark_trouble)) + ";" + absolute(map.troubles(Map::on_head)),
+      box(table,
+          written("IF({engine}=\"\";\"\";\"Engine has entries to be mended first\");"
+                  "IF({marks}=\"\";\"\";\"marks that stand for no size: \"&{marks});{sentences}",
+                  {{"engine", map.trouble_lines(Map::engine_box)},
+                   {"marks",
+                    written("TEXTJOIN(\", \";TRUE();{x})", {{"x", map.all(Map::mark_trouble)}})},
+                   {"sentences", map.troubles(Map::on_head)}}),
           count_of("valves", map)));
   const std::string ladders = absolute({map.ladder(0, Map::ladder_trouble),
                                         map.ladder(shims_place::ladders - 1, Map::ladder_trouble)});
