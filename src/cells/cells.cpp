@@ -181,7 +181,8 @@ class AddIn : public cppu::WeakImplHelper2<org::shimwright::XCells, css::lang::X
   Any SAL_CALL shimSteps(const Any& valves, const Any& shims, const Any& stops, const Any& rules,
                          const Any& part) override {
     return answer([&] {
-      return steps_table(entries(valves, shims, rules), optional_table("stops", stops),
+      return steps_table({table("valves", valves), table("shims", shims),
+                          optional_table("stops", stops), optional_table("rules", rules)},
                          word("part", part));
     });
   }

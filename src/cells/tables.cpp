@@ -2,6 +2,7 @@
 #include "cells/tables.hpp"
 
 #include <string>
+#include <utility>
 
 #include "cells/encode.hpp"
 #include "core/plan.hpp"
@@ -39,6 +40,21 @@ std::vector<Entry> row_of(const Valve& valve, const PlanLine& line,
 std::vector<Entry> blank_row() {
   const Entry text = std::string();
   return {text, text, text, Entry(), Entry(), text, Entry(), Entry()};
+}
+
+EntryTable steps_rows(const StepsAsked& asked) {
+  const Entries entries = read_entries(asked.valves, asked.shims, asked.rules);
+  const PlanQuestion& question = sound_question(entries);
+  EntryTable rows;
+  for (const Step& step :
+       told_steps(fitting_steps(read_fitting(question, best_plan(question), asked.stops)))) {
+    const auto number = static_cast<std::int64_t>(rows.size() + 1);
+    rows.push_back({entry_of(number), step.stop ? entry_of(std::int64_t{*step.stop}) : Entry(),
+                    entry_of(step.valve ? question.valves[*step.valve].name : std::string()),
+                    entry_of(step.out), entry_of(step.in), entry_of(step.from),
+                    entry_of(step.note)});
+  }
+  return rows;
 }
 
 }  // namespace
@@ -82,16 +98,10 @@ Any surplus_table(const Entries& entries, std::string_view part) {
       {{"series", Column::text}, {"size", Column::number}, {"count", Column::number}}, rows, part);
 }
 
-Any steps_table(const Entries& entries, const EntryTable& stops, std::string_view part) {
-  const PlanQuestion& question = sound_question(entries);
-  EntryTable rows;
-  for (const Step& step : fitting_steps(read_fitting(question, best_plan(question), stops)).steps) {
-    const auto number = static_cast<std::int64_t>(rows.size() + 1);
-    rows.push_back({entry_of(number), step.stop ? entry_of(std::int64_t{*step.stop}) : Entry(),
-                    entry_of(step.valve ? question.valves[*step.valve].name : std::string()),
-                    entry_of(step.out), entry_of(step.in), entry_of(step.from),
-                    entry_of(step.note)});
-  }
+Any steps_table(const StepsAsked& asked, std::string_view part) {
+  // A book asks for each column by itself, and the search can take long: the last answer is kept.
+  static thread_local std::optional<std::pair<StepsAsked, EntryTable>> last;
+  if (!last || last->first != asked) last.emplace(asked, steps_rows(asked));
   return table_result({{"step", Column::number},
                        {"stop", Column::number},
                        {"valve", Column::text},
@@ -99,7 +109,7 @@ Any steps_table(const Entries& entries, const EntryTable& stops, std::string_vie
                        {"in", Column::number},
                        {"from", Column::text},
                        {"note", Column::text}},
-                      rows, part);
+                      last->second, part);
 }
 
 Any check_table(const Entries& entries, std::string_view part) {

@@ -16,11 +16,19 @@ namespace shimwright::cells {
 com::sun::star::uno::Any plan_table(const Entries& entries, std::string_view part);
 com::sun::star::uno::Any order_table(const Entries& entries, std::string_view part);
 com::sun::star::uno::Any surplus_table(const Entries& entries, std::string_view part);
-com::sun::star::uno::Any steps_table(const Entries& entries, const EntryTable& stops,
-                                     std::string_view part);
 com::sun::star::uno::Any check_table(const Entries& entries, std::string_view part);
 
-// None where there is no firing.
+struct StepsAsked {
+  EntryTable valves;
+  EntryTable shims;
+  EntryTable stops;
+  EntryTable rules;
+  bool operator==(const StepsAsked&) const = default;
+};
+
+com::sun::star::uno::Any steps_table(const StepsAsked& asked, std::string_view part);
+
+// No firing: nowhere to stop.
 com::sun::star::uno::Any stops_table(const std::optional<Firing>& firing, const ValveTiming& timing,
                                      CrankAngle margin, std::string_view part);
 

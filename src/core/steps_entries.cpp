@@ -6,6 +6,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/bad_input.hpp"
@@ -71,6 +72,12 @@ FittingQuestion read_fitting(const PlanQuestion& question, const Plan& plan,
       question, plan, camshafts_out ? std::vector<OpenAt>() : read_rows(stops, question.valves));
   fitting.camshafts_out = camshafts_out;
   return fitting;
+}
+
+std::vector<Step> told_steps(FittingSteps found) {
+  if (!found.least && !found.steps.empty())
+    found.steps.back().note += " (These steps are safe, but there may be a way with fewer turns.)";
+  return std::move(found.steps);
 }
 
 }  // namespace shimwright

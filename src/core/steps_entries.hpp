@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// At which stop of the crank each valve is open to work, as a person enters it: a small table
-// beside that of the valves, or word that the camshafts are out.
+// The fitting as a person asks for it: at which stop of the crank each valve is open to work, in a
+// small table beside that of the valves, or word that the camshafts are out.
 #pragma once
+
+#include <vector>
 
 #include "core/entries.hpp"
 #include "core/steps.hpp"
@@ -17,5 +19,9 @@ namespace shimwright {
 // for a single text.
 FittingQuestion read_fitting(const PlanQuestion& question, const Plan& plan,
                              const EntryTable& stops);
+
+// The steps as they are told. Where the search was cut short, the last one says that there may be
+// a shorter way.
+std::vector<Step> told_steps(FittingSteps found);
 
 }  // namespace shimwright

@@ -143,5 +143,28 @@ TEST_F(StepsEntries, one_column_is_too_narrow) {
             "stops: the table has 1 column; at least 2 are due: valve and stop");
 }
 
+FittingSteps one_step(bool least) {
+  FittingSteps found;
+  found.steps.resize(2);
+  found.steps[1].note = "Measure again.";
+  found.least = least;
+  return found;
+}
+
+TEST(ToldSteps, proved_the_fewest_are_as_they_are) {
+  const auto steps = told_steps(one_step(true));
+  ASSERT_EQ(steps.size(), 2U);
+  EXPECT_EQ(steps[0].note, "");
+  EXPECT_EQ(steps[1].note, "Measure again.");
+}
+
+TEST(ToldSteps, not_proved_the_fewest_say_so_at_the_end) {
+  const auto steps = told_steps(one_step(false));
+  EXPECT_EQ(steps[0].note, "");
+  EXPECT_EQ(steps[1].note,
+            "Measure again. (These steps are safe, but there may be a way with fewer turns.)");
+  EXPECT_TRUE(told_steps({.steps = {}, .least = false}).empty());
+}
+
 }  // namespace
 }  // namespace shimwright

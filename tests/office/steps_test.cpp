@@ -122,6 +122,18 @@ TEST_F(Steps, of_a_plan_that_opens_no_valve_are_one_row_of_empty_text) {
   EXPECT_EQ(sheet.number_of("=COUNT(SHIM.STEPS(A1:F4;H1:L4;N1:O3))"), 0);
 }
 
+TEST_F(Steps, follow_every_entry_that_changes) {
+  sheet.put_matrix("Z1:Z3", "=SHIM.STEPS(A1:F4;H1:L4;Q1;;\"valve\")");
+  sheet.put_matrix("AA1:AA3", "=SHIM.STEPS(A1:F4;H1:L4;Q1;;\"in\")");
+  EXPECT_EQ(sheet.texts("Z1:AA1"), (Texts{"Ex 1", "2.7"}));
+  sheet.put("C2", 0.18);
+  EXPECT_EQ(sheet.texts("Z1:AA1"), (Texts{"Ex 2", "2.8"}));
+  sheet.put("Q1", 1.5);
+  EXPECT_EQ(sheet.error("Z1"), bad_argument);
+  sheet.put("Q1", "");
+  EXPECT_EQ(sheet.texts("Z1:AA1"), (Texts{"Ex 2", "2.8"}));
+}
+
 TEST_F(Steps, heed_the_rules) {
   put_row("N10", {"touch good", "yes"});
   put_row("N11", {"first", "aim"});
