@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "cells/tables.hpp"
 
+#include <algorithm>
 #include <string>
 #include <utility>
 
 #include "cells/encode.hpp"
+#include "core/entry_row.hpp"
 #include "core/plan.hpp"
 #include "core/steps.hpp"
 #include "core/steps_entries.hpp"
@@ -40,6 +42,13 @@ std::vector<Entry> row_of(const Valve& valve, const PlanLine& line,
 std::vector<Entry> blank_row() {
   const Entry text = std::string();
   return {text, text, text, Entry(), Entry(), text, Entry(), Entry()};
+}
+
+// Whole columns are mostly blank: not worth keeping. A first row stays, blank or not, as a table
+// laid out is not one left out.
+void drop_blank_tail(EntryTable& table) {
+  while (table.size() > 1 && std::ranges::all_of(table.back(), is_blank)) table.pop_back();
+  table.shrink_to_fit();
 }
 
 EntryTable steps_rows(const StepsAsked& asked) {
@@ -98,10 +107,15 @@ Any surplus_table(const Entries& entries, std::string_view part) {
       {{"series", Column::text}, {"size", Column::number}, {"count", Column::number}}, rows, part);
 }
 
-Any steps_table(const StepsAsked& asked, std::string_view part) {
+Any steps_table(StepsAsked asked, std::string_view part) {
   // A book asks for each column by itself, and the search can take long: the last answer is kept.
   static thread_local std::optional<std::pair<StepsAsked, EntryTable>> last;
-  if (!last || last->first != asked) last.emplace(asked, steps_rows(asked));
+  for (EntryTable* table : {&asked.valves, &asked.shims, &asked.stops, &asked.rules})
+    drop_blank_tail(*table);
+  if (!last || last->first != asked) {
+    EntryTable rows = steps_rows(asked);
+    last.emplace(std::move(asked), std::move(rows));
+  }
   return table_result({{"step", Column::number},
                        {"stop", Column::number},
                        {"valve", Column::text},

@@ -26,7 +26,7 @@ struct StepsAsked {
   bool operator==(const StepsAsked&) const = default;
 };
 
-com::sun::star::uno::Any steps_table(const StepsAsked& asked, std::string_view part);
+com::sun::star::uno::Any steps_table(StepsAsked asked, std::string_view part);
 
 // No firing: nowhere to stop.
 com::sun::star::uno::Any stops_table(const std::optional<Firing>& firing, const ValveTiming& timing,

@@ -159,6 +159,11 @@ TEST_F(Steps, refuse_stops_that_make_no_sense) {
   EXPECT_EQ(refused("N1:O4"), 0);
 }
 
+TEST_F(Steps, take_long_columns_mostly_blank) {
+  EXPECT_EQ(sheet.text_of("=INDEX(SHIM.STEPS(A1:F5000;H1:L5000;N1:O5000;;\"valve\");4)"), "Ex 2");
+  EXPECT_EQ(sheet.error_of("=SHIM.STEPS(A1:F5000;H1:L5000;S1:T5000)"), bad_argument);
+}
+
 TEST_F(Steps, refuse_what_the_plan_refuses) {
   sheet.put("E3", 0.3);  // min above max
   EXPECT_EQ(sheet.error_of("=SHIM.STEPS(A1:F4;H1:L4;N1:O3)"), bad_argument);
