@@ -86,6 +86,10 @@ void Form::label(const Place& place, std::string_view words) {
   set(model, "VerticalAlign", css::style::VerticalAlignment_MIDDLE);
 }
 
+void Form::unseen_label(std::string_view words) {
+  set(add("FixedText", "", Place()), "Label", to_office(words));
+}
+
 void Form::note(const Place& place, std::string_view words, Weight weight) {
   const auto model = add("FixedText", "", place);
   set(model, "Label", to_office(words));

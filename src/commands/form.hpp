@@ -43,6 +43,8 @@ class Form {
 
   // The label of the field added next.
   void label(const Place& place, std::string_view words);
+  // The same, for a screen reader alone: where a table's heads say it to the eye.
+  void unseen_label(std::string_view words);
   // Words that lead nowhere.
   void note(const Place& place, std::string_view words, Weight weight = Weight::normal);
   // A title with a line after it.

@@ -144,9 +144,16 @@ class NewBookDialog {
     field(Field::currency, left(8), "A word or sign shown with sums; may be blank.");
   }
 
+  void exhaust_name(std::string_view name) {
+    std::string words(name);
+    std::erase(words, '~');
+    form_.unseen_label(words + ", exhaust");
+  }
+
   void pair(int row, std::string_view name, Field inlet, Field exhaust, const std::string& what) {
     right_name(row, name);
     field(inlet, right(row, 0), "Inlet side: " + what);
+    exhaust_name(name);
     field(exhaust, right(row, 1), "Exhaust side: " + what);
   }
 
@@ -154,8 +161,10 @@ class NewBookDialog {
     form_.heading({right_x, margin, width - margin - right_x, 10}, "Valves and shims");
     form_.note(right(0, 0), "inlet", Weight::bold);
     form_.note(right(0, 1), "exhaust", Weight::bold);
-    right_name(1, "~Valves a cylinder");
+    constexpr std::string_view valves = "~Valves a cylinder";
+    right_name(1, valves);
     list(Field::inlet_valves, right(1, 0), {"1", "2", "3"}, "Inlet valves of each cylinder.");
+    exhaust_name(valves);
     list(Field::exhaust_valves, right(1, 1), {"1", "2", "3"}, "Exhaust valves of each cylinder.");
     pair(2, "~Smallest clearance", Field::inlet_min, Field::exhaust_min,
          "the smallest clearance allowed, engine cold, from the engine\u2019s own manual.");
@@ -163,12 +172,12 @@ class NewBookDialog {
          "the largest clearance allowed, engine cold, from the engine\u2019s own manual.");
     pair(4, "S~him series", Field::inlet_series, Field::exhaust_series,
          "any word. A shim fits only valves of its own series: the same word where all fit.");
-    pair(5, "Sizes on sale f~rom", Field::inlet_from, Field::exhaust_from,
+    pair(5, "On sale f~rom", Field::inlet_from, Field::exhaust_from,
          "the thinnest shim that can be bought.");
-    pair(6, "~to", Field::inlet_to, Field::exhaust_to, "the thickest shim that can be bought.");
-    pair(7, "in ste~ps of", Field::inlet_step, Field::exhaust_step,
+    pair(6, "On sale ~to", Field::inlet_to, Field::exhaust_to, "the thickest shim that can be bought.");
+    pair(7, "On sale in ste~ps of", Field::inlet_step, Field::exhaust_step,
          "from one size on sale to the next.");
-    pair(8, "pr~ice of one", Field::inlet_price, Field::exhaust_price,
+    pair(8, "Pr~ice of one", Field::inlet_price, Field::exhaust_price,
          "what one shim costs; may be blank.");
   }
 

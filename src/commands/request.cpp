@@ -126,13 +126,13 @@ class RequestReader {
                   ? "how many cylinders has the engine? It may have 1 to 16"
                   : "an engine may have 1 to 16 cylinders: " +
                         shimwright::quoted(text(Field::cylinders)) + " is no such number");
+    valves(cylinders);
     if (cylinders)
       reading(Field::banks, [&] {
         request_.layout.banks =
             banks_in(entries_[Field::banks], request_.layout.arrangement, *cylinders);
       });
     firing(cylinders);
-    valves(cylinders);
   }
 
   void firing(std::optional<int> cylinders) {

@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "desk.hpp"
+
+#include <algorithm>
+#include <com/sun/star/accessibility/AccessibleRole.hpp>
+#include <com/sun/star/accessibility/AccessibleStateType.hpp>
+#include <com/sun/star/accessibility/XAccessible.hpp>
+#include <com/sun/star/accessibility/XAccessibleAction.hpp>
+#include <com/sun/star/accessibility/XAccessibleStateSet.hpp>
+#include <com/sun/star/awt/XButton.hpp>
+#include <com/sun/star/awt/XExtendedToolkit.hpp>
+#include <com/sun/star/awt/XFixedText.hpp>
+#include <com/sun/star/awt/XListBox.hpp>
+#include <com/sun/star/awt/XTextComponent.hpp>
+#include <com/sun/star/awt/XVclContainer.hpp>
+#include <com/sun/star/awt/XWindow2.hpp>
+#include <stdexcept>
+#include <thread>
+
+namespace shimwright::tests {
+namespace {
+
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
+using office::from_office;
+using office::to_office;
+
+std::string without_mark(std::string words) {
+  std::erase(words, '~');
+  return words;
+}
+
+Reference<css::accessibility::XAccessibleContext> accessible(
+    const Reference<css::awt::XWindow>& window) {
+  const Reference<css::accessibility::XAccessible> object(window, UNO_QUERY);
+  return object.is() ? object->getAccessibleContext() : nullptr;
+}
+
+std::string name_of(const Reference<css::awt::XWindow>& window) {
+  const auto context = accessible(window);
+  return context.is() ? from_office(context->getAccessibleName()) : "";
+}
+
+std::optional<std::string> label_words(const Reference<css::awt::XWindow>& window) {
+  const Reference<css::awt::XFixedText> label(window, UNO_QUERY);
+  if (!label.is()) return std::nullopt;
+  return without_mark(from_office(label->getText()));
+}
+
+bool is_unseen_label(const Reference<css::awt::XWindow>& window) {
+  return label_words(window).has_value() && window->getPosSize().Width == 0;
+}
+
+bool takes_entries(const Reference<css::awt::XWindow>& window) {
+  return Reference<css::awt::XListBox>(window, UNO_QUERY).is() ||
+         Reference<css::awt::XTextComponent>(window, UNO_QUERY).is();
+}
+
+}  // namespace
+
+bool comes_true(const std::function<bool()>& condition, std::chrono::milliseconds time) {
+  const auto deadline = std::chrono::steady_clock::now() + time;
+  for (;;) {
+    if (condition()) return true;
+    if (std::chrono::steady_clock::now() > deadline) return false;
+    std::this_thread::sleep_for(std::chrono::milliseconds(30));
+  }
+}
+
+std::vector<Window::Control> Window::controls() const {
+  const Reference<css::awt::XVclContainer> container(window_, UNO_QUERY_THROW);
+  std::vector<Control> all;
+  for (const Control& control : container->getWindows()) {
+    // A field stands in a frame of its own.
+    const auto frame = accessible(control);
+    const bool framed = frame.is() &&
+                        frame->getAccessibleRole() == css::accessibility::AccessibleRole::PANEL &&
+                        frame->getAccessibleChildCount() == 1;
+    const Control inside(framed ? frame->getAccessibleChild(0) : nullptr, UNO_QUERY);
+    all.push_back(inside.is() ? inside : control);
+  }
+  return all;
+}
+
+Window::Control Window::after(std::string_view label, int place) const {
+  const auto all = controls();
+  auto at = std::ranges::find_if(
+      all, [&](const Control& control) { return label_words(control) == std::string(label); });
+  if (at == all.end()) throw std::runtime_error("no label " + std::string(label));
+  // The second column's fields have labels of their own, which only a screen reader sees.
+  for (++at; at != all.end() && (takes_entries(*at) || is_unseen_label(*at)); ++at)
+    if (takes_entries(*at) && place-- == 0) return *at;
+  throw std::runtime_error("no such field after " + std::string(label));
+}
+
+Window::Control Window::button(std::string_view words) const {
+  for (const Control& control : controls())
+    if (Reference<css::awt::XButton>(control, UNO_QUERY).is() && name_of(control) == words)
+      return control;
+  throw std::runtime_error("no button " + std::string(words));
+}
+
+void Window::enter(std::string_view label, int place, std::string_view text) const {
+  Reference<css::awt::XTextComponent>(after(label, place), UNO_QUERY_THROW)
+      ->setText(to_office(text));
+}
+
+void Window::choose(std::string_view label, int place, std::string_view choice) const {
+  const Reference<css::awt::XListBox> list(after(label, place), UNO_QUERY_THROW);
+  const auto choices = list->getItems();
+  for (sal_Int32 i = 0; i < choices.getLength(); ++i)
+    if (from_office(choices[i]) == choice)
+      return list->selectItemPos(static_cast<sal_Int16>(i), true);
+  throw std::runtime_error("no choice " + std::string(choice));
+}
+
+std::string Window::entry(std::string_view label, int place) const {
+  const Control control = after(label, place);
+  const Reference<css::awt::XListBox> list(control, UNO_QUERY);
+  if (list.is()) return from_office(list->getSelectedItem());
+  return from_office(Reference<css::awt::XTextComponent>(control, UNO_QUERY_THROW)->getText());
+}
+
+bool Window::can_enter(std::string_view label, int place) const {
+  return Reference<css::awt::XWindow2>(after(label, place), UNO_QUERY_THROW)->isEnabled();
+}
+
+bool Window::can_press(std::string_view words) const {
+  return Reference<css::awt::XWindow2>(button(words), UNO_QUERY_THROW)->isEnabled();
+}
+
+void Window::press(std::string_view words) const {
+  Reference<css::accessibility::XAccessibleAction>(accessible(button(words)), UNO_QUERY_THROW)
+      ->doAccessibleAction(0);
+}
+
+std::vector<std::string> Window::labels() const {
+  std::vector<std::string> all;
+  for (const Control& control : controls())
+    if (auto words = label_words(control); words && !is_unseen_label(control))
+      all.push_back(*words);
+  return all;
+}
+
+std::string Window::focused() const {
+  std::string label;
+  int place = 0;
+  for (const Control& control : controls()) {
+    const auto states = accessible(control)->getAccessibleStateSet();
+    const bool here = states->contains(css::accessibility::AccessibleStateType::FOCUSED);
+    if (is_unseen_label(control)) continue;
+    if (const auto words = label_words(control)) {
+      label = *words;
+      place = 0;
+    } else if (takes_entries(control)) {
+      if (here) return label + " " + std::to_string(place);
+      ++place;
+    } else if (here) {
+      return name_of(control);
+    }
+  }
+  return {};
+}
+
+std::optional<Window> window_titled(const office::Office& office, std::string_view title) {
+  const Reference<css::awt::XExtendedToolkit> toolkit(office.service("com.sun.star.awt.Toolkit"),
+                                                      UNO_QUERY_THROW);
+  for (sal_Int32 i = 0; i < toolkit->getTopWindowCount(); ++i) {
+    const Reference<css::awt::XWindow> window(toolkit->getTopWindow(i), UNO_QUERY);
+    const Reference<css::awt::XWindow2> seen(window, UNO_QUERY);
+    if (seen.is() && seen->isVisible() && name_of(window) == title) return Window(window);
+  }
+  return std::nullopt;
+}
+
+}  // namespace shimwright::tests

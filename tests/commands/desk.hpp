@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The office's windows as a person at the desk finds them: by title, and their fields by the
+// label before them.
+#pragma once
+
+#include <chrono>
+#include <com/sun/star/awt/XWindow.hpp>
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "office/office.hpp"
+
+namespace shimwright::tests {
+
+namespace css = com::sun::star;
+
+// True as soon as `condition` is; false where it has not come true in `time`.
+bool comes_true(const std::function<bool()>& condition,
+                std::chrono::milliseconds time = std::chrono::seconds(30));
+
+class Window {
+ public:
+  explicit Window(const css::uno::Reference<css::awt::XWindow>& window) : window_(window) {}
+
+  // The fields and lists after the label; `place` counts them from 0. Throws std::runtime_error
+  // where there is none.
+  void enter(std::string_view label, int place, std::string_view text) const;
+  void choose(std::string_view label, int place, std::string_view choice) const;
+  std::string entry(std::string_view label, int place = 0) const;
+  bool can_enter(std::string_view label, int place = 0) const;
+
+  bool can_press(std::string_view button) const;
+  void press(std::string_view button) const;
+
+  // Every label's words, in order.
+  std::vector<std::string> labels() const;
+  // The label of what has the focus, with its place: `Firing 0`; a button's words; empty for none.
+  std::string focused() const;
+
+ private:
+  using Control = css::uno::Reference<css::awt::XWindow>;
+  std::vector<Control> controls() const;
+  Control after(std::string_view label, int place) const;
+  Control button(std::string_view words) const;
+
+  css::uno::Reference<css::awt::XWindow> window_;
+};
+
+// The visible top window of that title, or none.
+std::optional<Window> window_titled(const office::Office& office, std::string_view title);
+
+}  // namespace shimwright::tests

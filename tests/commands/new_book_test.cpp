@@ -1,0 +1,356 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The command New service book in an office with a window: the menu, the dialog, the book.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <array>
+#include <com/sun/star/awt/XWindow2.hpp>
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/document/XUndoManagerSupplier.hpp>
+#include <com/sun/star/frame/XDesktop.hpp>
+#include <com/sun/star/frame/XDispatchProvider.hpp>
+#include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+#include <com/sun/star/table/XCellRange.hpp>
+#include <com/sun/star/text/XText.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
+#include <com/sun/star/util/XModifiable.hpp>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "book/places.hpp"
+#include "desk.hpp"
+#include "screen.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
+using office::from_office;
+using office::to_office;
+using testing::Contains;
+using testing::HasSubstr;
+using testing::StartsWith;
+using Document = Reference<css::sheet::XSpreadsheetDocument>;
+
+constexpr const char* dialog_title = "New service book";
+constexpr const char* make_button = "Make the book";
+
+class NewBook : public testing::Test {
+ protected:
+  static void SetUpTestSuite() {
+    screen_.emplace();
+    office::Settings settings;
+    settings.extension = PACKAGE;
+    settings.display = screen_->display();
+    office_.emplace(settings);
+    // A window made on any other thread than the office's own may wait for ever for the clipboard.
+    css::uno::Sequence<css::beans::PropertyValue> how(1);
+    how.getArray()[0].Name = to_office("OnMainThread");
+    how.getArray()[0].Value <<= true;
+    sheet_ = Document(office_->desktop()->loadComponentFromURL(to_office("private:factory/scalc"),
+                                                               to_office("_blank"), 0, how),
+                      UNO_QUERY_THROW);
+    screen_->maximize("Calc");
+  }
+
+  static void TearDownTestSuite() {
+    close(sheet_);
+    sheet_.clear();
+    office_.reset();
+    screen_.reset();
+  }
+
+  void TearDown() override {
+    if (const auto dialog = window_titled(*office_, dialog_title)) dialog->press("Cancel");
+    for (const Document& document : new_documents()) close(document);
+  }
+
+  static void close(const Document& document) {
+    Reference<css::util::XModifiable>(document, UNO_QUERY_THROW)->setModified(false);
+    Reference<css::util::XCloseable>(document, UNO_QUERY_THROW)->close(true);
+  }
+
+  // As the menu does it.
+  static void dispatch() {
+    const auto frame =
+        Reference<css::frame::XModel>(sheet_, UNO_QUERY_THROW)->getCurrentController()->getFrame();
+    css::util::URL url;
+    url.Complete = to_office("vnd.org.shimwright:new-book");
+    url.Protocol = to_office("vnd.org.shimwright:");
+    const auto command = Reference<css::frame::XDispatchProvider>(frame, UNO_QUERY_THROW)
+                             ->queryDispatch(url, to_office("_self"), 0);
+    ASSERT_TRUE(command.is());
+    command->dispatch(url, {});
+  }
+
+  static Window dialog() {
+    std::optional<Window> found;
+    comes_true([&] { return (found = window_titled(*office_, dialog_title)).has_value(); });
+    if (!found) throw std::runtime_error("no dialog has come up");
+    return *found;
+  }
+
+  static bool dialog_closes() {
+    return comes_true([] { return !window_titled(*office_, dialog_title); });
+  }
+
+  // Every document but the one that was there first.
+  static std::vector<Document> new_documents() {
+    std::vector<Document> documents;
+    const auto all = Reference<css::frame::XDesktop>(office_->desktop(), UNO_QUERY_THROW)
+                         ->getComponents()
+                         ->createEnumeration();
+    while (all->hasMoreElements()) {
+      const Document document(all->nextElement(), UNO_QUERY);
+      if (document.is() && document != sheet_) documents.push_back(document);
+    }
+    return documents;
+  }
+
+  static Document new_document() {
+    EXPECT_TRUE(comes_true([] { return new_documents().size() == 1; }));
+    const auto documents = new_documents();
+    if (documents.size() != 1) throw std::runtime_error("no new document, or more than one");
+    return documents.front();
+  }
+
+  static std::string text_in(const Document& document, std::string_view sheet, book::At at) {
+    const Reference<css::table::XCellRange> cells(
+        Reference<css::container::XNameAccess>(document->getSheets(), UNO_QUERY_THROW)
+            ->getByName(to_office(sheet)),
+        UNO_QUERY_THROW);
+    return from_office(
+        Reference<css::text::XText>(cells->getCellByPosition(at.column, at.row), UNO_QUERY_THROW)
+            ->getString());
+  }
+
+  static void fill_in(const Window& dialog) {
+    dialog.choose("Kind", 0, "inline four");
+    dialog.choose("Unit", 0, "mm");
+    dialog.enter("Smallest clearance", 0, "0.16");
+    dialog.enter("Smallest clearance", 1, "0.22");
+    dialog.enter("Largest clearance", 0, "0.22");
+    dialog.enter("Largest clearance", 1, "0.28");
+    dialog.enter("Shim series", 0, "A");
+    dialog.enter("Shim series", 1, "A");
+    dialog.enter("On sale from", 0, "2.20");
+    dialog.enter("On sale to", 0, "3.20");
+    dialog.enter("On sale in steps of", 0, "0.05");
+  }
+
+  static std::string sentence(const Window& dialog) { return dialog.labels().back(); }
+
+  static std::optional<Screen> screen_;
+  static std::optional<office::Office> office_;
+  static Document sheet_;
+};
+
+std::optional<Screen> NewBook::screen_;
+std::optional<office::Office> NewBook::office_;
+Document NewBook::sheet_;
+
+TEST_F(NewBook, the_menu_opens_the_dialog_and_escape_closes_it) {
+  screen_->focus("Calc");
+  screen_->press("alt+l");
+  screen_->picture(PICTURES "/menu.png");
+  screen_->press("n");
+  dialog();
+  screen_->focus(dialog_title);
+  screen_->press("Escape");
+  EXPECT_TRUE(dialog_closes());
+  EXPECT_TRUE(new_documents().empty());
+}
+
+TEST_F(NewBook, what_is_missing_is_told_before_anything_is_typed) {
+  dispatch();
+  const Window window = dialog();
+  EXPECT_EQ(sentence(window), "The sizes on sale are still missing: from, to and step.");
+  EXPECT_FALSE(window.can_press(make_button));
+  screen_->picture(PICTURES "/dialog.png");
+}
+
+TEST_F(NewBook, makes_a_book_that_holds_what_was_entered) {
+  dispatch();
+  const Window window = dialog();
+  fill_in(window);
+  window.choose("Kind", 0, "V8");
+  window.choose("Valves a cylinder", 0, "3");
+  window.enter("Shim series", 1, "B");
+  window.enter("On sale from", 1, "1.5");
+  window.enter("On sale to", 1, "2,5");
+  window.enter("On sale in steps of", 1, "0.1");
+  window.enter("Price of one", 1, "4.20");
+  window.enter("Currency", 0, "EUR");
+  EXPECT_EQ(sentence(window), "Ready: a book for V8, 40 valves.");
+  screen_->picture(PICTURES "/dialog-v8.png");
+  ASSERT_TRUE(window.can_press(make_button));
+  window.press(make_button);
+  ASSERT_TRUE(dialog_closes());
+
+  const Document document = new_document();
+  namespace place = book::engine_place;
+  const auto engine = [&](book::At at) { return text_in(document, book::sheet_name::engine, at); };
+  EXPECT_EQ(engine(place::unit), "mm");
+  EXPECT_EQ(engine(place::of(book::Side::inlet, place::min_row)), "0.160");
+  EXPECT_EQ(engine(place::of(book::Side::inlet, place::max_row)), "0.220");
+  EXPECT_EQ(engine(place::of(book::Side::exhaust, place::min_row)), "0.220");
+  EXPECT_EQ(engine(place::of(book::Side::exhaust, place::max_row)), "0.280");
+  EXPECT_EQ(engine(place::of(book::Side::inlet, place::series_row)), "A");
+  EXPECT_EQ(engine(place::of(book::Side::exhaust, place::series_row)), "B");
+  EXPECT_EQ(engine(place::currency), "EUR");
+  const auto ladder = [&](int row, int column) {
+    return text_in(document, book::sheet_name::shims,
+                   right_of(below(book::shims_place::first_ladder, row), column));
+  };
+  EXPECT_EQ(ladder(0, 0), "A");
+  EXPECT_EQ(ladder(0, 5), "21 sizes");
+  EXPECT_EQ(ladder(1, 0), "B");
+  EXPECT_EQ(ladder(1, 5), "11 sizes");
+  EXPECT_EQ(ladder(2, 0), "");
+
+  EXPECT_FALSE(Reference<css::util::XModifiable>(document, UNO_QUERY_THROW)->isModified());
+  const auto undo =
+      Reference<css::document::XUndoManagerSupplier>(document, UNO_QUERY_THROW)->getUndoManager();
+  EXPECT_FALSE(undo->isUndoPossible());
+  const Reference<css::awt::XWindow2> frame(Reference<css::frame::XModel>(document, UNO_QUERY_THROW)
+                                                ->getCurrentController()
+                                                ->getFrame()
+                                                ->getContainerWindow(),
+                                            UNO_QUERY_THROW);
+  EXPECT_TRUE(frame->isVisible());
+  screen_->maximize("Untitled");
+  screen_->picture(PICTURES "/new-book.png");
+}
+
+TEST_F(NewBook, remembers_the_last_entries_and_forgets_those_cancelled) {
+  dispatch();
+  Window window = dialog();
+  fill_in(window);
+  window.choose("Kind", 0, "flat four");
+  window.enter("Currency", 0, "crowns");
+  window.press(make_button);
+  ASSERT_TRUE(dialog_closes());
+  new_document();
+
+  dispatch();
+  window = dialog();
+  window.enter("Currency", 0, "beads");
+  window.press("Cancel");
+  ASSERT_TRUE(dialog_closes());
+
+  dispatch();
+  window = dialog();
+  EXPECT_EQ(window.entry("Kind"), "flat four");
+  EXPECT_EQ(window.entry("Banks"), "right 2-4 / left 1-3");
+  EXPECT_EQ(window.entry("Currency"), "crowns");
+  EXPECT_EQ(window.entry("On sale from"), "2.20");
+  EXPECT_TRUE(window.can_press(make_button));
+}
+
+TEST_F(NewBook, cancel_leaves_nothing_behind) {
+  dispatch();
+  const Window window = dialog();
+  fill_in(window);
+  window.press("Cancel");
+  EXPECT_TRUE(dialog_closes());
+  EXPECT_TRUE(new_documents().empty());
+  EXPECT_FALSE(Reference<css::util::XModifiable>(sheet_, UNO_QUERY_THROW)->isModified());
+  EXPECT_FALSE(Reference<css::document::XUndoManagerSupplier>(sheet_, UNO_QUERY_THROW)
+                   ->getUndoManager()
+                   ->isUndoPossible());
+}
+
+TEST_F(NewBook, a_bad_entry_keeps_the_dialog_open_with_a_sentence) {
+  struct Bad {
+    const char* label;
+    int place;
+    const char* entry;
+    const char* sentence;
+  };
+  const Bad all[] = {
+      {"Firing", 0, "1-3-4", "leaves out cylinder 2"},
+      {"Firing", 0, "1-3-3-2", "names cylinder 3 more than once"},
+      {"Firing", 0, "1 at 0, 2 at 180, 3 at 360, 4 at 730", "between 0\u00b0 and 720\u00b0"},
+      {"Cylinders", 0, "0", "1 to 16 cylinders"},
+      {"Cylinders", 0, "17", "1 to 16 cylinders"},
+      {"Cylinders", 0, "13", "a book has room for 48"},
+      {"Banks", 0, "1-2-3", "leave out cylinder 4"},
+      {"Smallest clearance", 0, "0.23", "above the largest"},
+      {"Largest clearance", 1, "wide", "not a number"},
+      {"On sale to", 0, "2.10", "no sizes on sale"},
+      {"On sale in steps of", 0, "0", "can only lie between"},
+      {"On sale in steps of", 0, "", "still missing"},
+  };
+  dispatch();
+  const Window window = dialog();
+  for (const Bad& bad : all) {
+    fill_in(window);
+    window.choose("Kind", 0, "V8");  // so that the next line fills in everything afresh
+    window.choose("Kind", 0, "inline four");
+    ASSERT_TRUE(window.can_press(make_button)) << sentence(window);
+    window.enter(bad.label, bad.place, bad.entry);
+    EXPECT_THAT(sentence(window), HasSubstr(bad.sentence)) << bad.entry;
+    EXPECT_FALSE(window.can_press(make_button)) << bad.entry;
+    screen_->focus(dialog_title);
+    screen_->press("Return");
+    EXPECT_TRUE(window_titled(*office_, dialog_title)) << bad.entry;
+    EXPECT_TRUE(new_documents().empty()) << bad.entry;
+    if (std::string(bad.sentence) == "above the largest")
+      screen_->picture(PICTURES "/dialog-refuses.png");
+    // What was typed stays.
+    EXPECT_EQ(window.entry(bad.label, bad.place), bad.entry);
+  }
+}
+
+TEST_F(NewBook, an_uneven_v_is_refused_when_it_is_chosen) {
+  dispatch();
+  const Window window = dialog();
+  fill_in(window);
+  window.enter("Cylinders", 0, "5");
+  window.choose("Arrangement", 0, "V");
+  EXPECT_EQ(window.entry("Kind"), "own layout");
+  EXPECT_THAT(sentence(window), HasSubstr("5 do not come out even"));
+}
+
+TEST_F(NewBook, can_be_filled_in_by_keys_alone) {
+  dispatch();
+  const Window window = dialog();
+  fill_in(window);
+  screen_->focus(dialog_title);
+  screen_->press("alt+c");  // Cylinders
+  screen_->type("3");
+  screen_->press("Tab");  // Banks, filled in by the number
+  screen_->press("Tab");
+  screen_->type("1-3-2");
+  screen_->press("alt+s");  // Smallest clearance, inlet
+  screen_->type("0.1");
+  screen_->press("Tab");
+  screen_->type("0.2");
+  ASSERT_TRUE(comes_true([&] { return window.entry("Smallest clearance", 1) == "0.2"; }))
+      << window.entry("Smallest clearance", 1);
+  EXPECT_EQ(window.entry("Cylinders"), "3");
+  EXPECT_EQ(window.entry("Banks"), "1-2-3");
+  EXPECT_EQ(window.entry("Firing"), "1-3-2");
+  EXPECT_EQ(window.entry("Smallest clearance", 0), "0.1");
+  screen_->press("Return");
+  EXPECT_TRUE(dialog_closes());
+  new_document();
+}
+
+TEST_F(NewBook, sizes_of_one_series_are_entered_once) {
+  dispatch();
+  const Window window = dialog();
+  fill_in(window);
+  EXPECT_FALSE(window.can_enter("On sale from", 1));
+  window.enter("Shim series", 1, "B");
+  EXPECT_TRUE(window.can_enter("On sale from", 1));
+}
+
+}  // namespace
+}  // namespace shimwright::tests

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "screen.hpp"
+
+#include <stdlib.h>
+
+#include <cctype>
+#include <chrono>
+#include <stdexcept>
+#include <thread>
+
+namespace shimwright::tests {
+namespace {
+
+using std::chrono_literals::operator""ms;
+using std::chrono_literals::operator""s;
+
+constexpr int width = 1280;
+constexpr int height = 860;
+
+}  // namespace
+
+Screen::Screen() {
+  std::string name = (std::filesystem::temp_directory_path() / "shimwright-screen-XXXXXX").string();
+  if (mkdtemp(name.data()) == nullptr) throw std::runtime_error("cannot make a folder");
+  folder_ = name;
+  const std::string size = std::to_string(width) + "x" + std::to_string(height) + "x24";
+  server_.emplace(
+      std::vector<std::string>{"Xvfb", "-displayfd", "1", "-screen", "0", size, "-nolisten", "tcp"},
+      std::map<std::string, std::string>{}, folder_ / "server.log");
+  const auto deadline = std::chrono::steady_clock::now() + 20s;
+  for (;;) {
+    const std::string output = server_->output();
+    const auto digits = output.find_first_of("0123456789");
+    const auto end = output.find('\n', digits == std::string::npos ? 0 : digits);
+    if (digits != std::string::npos && end != std::string::npos) {
+      display_ = ":" + output.substr(digits, end - digits);
+      return;
+    }
+    if (server_->wait_for(50ms) || std::chrono::steady_clock::now() > deadline)
+      throw std::runtime_error("no screen: " + output);
+  }
+}
+
+Screen::~Screen() {
+  server_.reset();
+  std::error_code ignored;
+  std::filesystem::remove_all(folder_, ignored);
+}
+
+std::string Screen::run(const std::vector<std::string>& command) const {
+  office::Process process(command, {{"DISPLAY", display_}}, folder_ / "tool.log");
+  const auto code = process.wait_for(20s);
+  if (!code || *code != 0)
+    throw std::runtime_error(command.front() + " failed: " + process.output());
+  return process.output();
+}
+
+void Screen::picture(const std::filesystem::path& file) const {
+  std::filesystem::create_directories(file.parent_path());
+  run({"import", "-window", "root", file.string()});
+}
+
+void Screen::press(const std::string& keys) const {
+  run({"xdotool", "key", "--clearmodifiers", keys});
+}
+
+void Screen::type(const std::string& text) const { run({"xdotool", "type", "--", text}); }
+
+void Screen::focus(const std::string& title) const {
+  run({"xdotool", "search", "--onlyvisible", "--name", title, "windowfocus", "--sync"});
+}
+
+void Screen::maximize(const std::string& title) const {
+  run({"xdotool", "search", "--onlyvisible", "--name", title, "windowmove", "0", "0", "windowsize",
+       std::to_string(width), std::to_string(height)});
+}
+
+}  // namespace shimwright::tests

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// A screen of one's own without a monitor (Xvfb), on which an office's window can be looked at and
+// typed into.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+
+#include "office/process.hpp"
+
+namespace shimwright::tests {
+
+class Screen {
+ public:
+  // Throws std::runtime_error where Xvfb cannot be started.
+  Screen();
+
+  const std::string& display() const { return display_; }  // such as `:99`
+
+  // What is on it now, as a PNG.
+  void picture(const std::filesystem::path& file) const;
+
+  // Keys as xdotool calls them (`alt+l`, `Tab`, `Return`), to the window that has the focus.
+  void press(const std::string& keys) const;
+  void type(const std::string& text) const;
+  // What a window manager would do for the window whose title holds these words: gives it the
+  // focus; fills the screen with it.
+  void focus(const std::string& title) const;
+  void maximize(const std::string& title) const;
+
+ private:
+  std::string run(const std::vector<std::string>& command) const;
+
+  std::filesystem::path folder_;
+  std::optional<office::Process> server_;
+  std::string display_;
+
+ public:
+  Screen(const Screen&) = delete;
+  Screen& operator=(const Screen&) = delete;
+  ~Screen();
+};
+
+}  // namespace shimwright::tests
