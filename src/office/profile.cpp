@@ -112,8 +112,9 @@ void Profile::install(const fs::path& extension) {
   const bool root = getuid() == 0;
   if (root) {
     give_to(nobody, folder_);
-    command.insert(command.begin(),
-                   {"setpriv", "--reuid=65534", "--regid=65534", "--clear-groups"});
+    // The folder where we stand, perhaps root's own, may be closed to nobody.
+    command.insert(command.begin(), {"env", "--chdir=" + folder_.string(), "setpriv",
+                                     "--reuid=65534", "--regid=65534", "--clear-groups"});
   }
   Process unopkg(command, environment(), folder_ / "unopkg.log");
   const auto code = unopkg.wait_for(std::chrono::minutes(2));
