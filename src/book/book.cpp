@@ -10,6 +10,7 @@
 #include <com/sun/star/sheet/XNamedRanges.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/sheet/XViewFreezable.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
 
@@ -88,15 +89,13 @@ void set_properties(const Document& book, std::string_view title) {
   properties->setModifiedBy(rtl::OUString());
 }
 
-}  // namespace
-
-Document build_book(const Ref<css::uno::XComponentContext>& context, const Layout& layout,
-                    std::string_view title) {
+void lay_out(const Document& book, const Layout& layout, std::string_view title) {
   const Places places(layout);
-  const Document book = new_document(context);
   const auto calculation = as<css::sheet::XCalculatable>(book);
   calculation->enableAutomaticCalculation(false);
   as<css::frame::XModel>(book)->lockControllers();
+  // For Undo the office would copy every conditional format each time one is added.
+  set(book, "IsUndoEnabled", false);
   style::make_styles(book);
   make_sheets(book);
   name_ranges(book, places);
@@ -110,7 +109,22 @@ Document build_book(const Ref<css::uno::XComponentContext>& context, const Layou
   set_properties(book, title);
   calculation->enableAutomaticCalculation(true);
   calculation->calculateAll();
+  set(book, "IsUndoEnabled", true);
   as<css::util::XModifiable>(book)->setModified(false);
+}
+
+}  // namespace
+
+Document build_book(const Ref<css::uno::XComponentContext>& context, const Layout& layout,
+                    std::string_view title) {
+  const Document book = new_document(context);
+  try {
+    lay_out(book, layout, title);
+  } catch (...) {
+    // Hidden, it would keep the office from ending.
+    as<css::util::XCloseable>(book)->close(true);
+    throw;
+  }
   return book;
 }
 
