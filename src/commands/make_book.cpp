@@ -66,7 +66,6 @@ Document make_book(const Ref<css::uno::XComponentContext>& context, const BookRe
     // The book is a document of its own and made in one go: Undo in it begins with what its owner
     // does, so the steps of the making are forgotten.
     as<css::document::XUndoManagerSupplier>(document)->getUndoManager()->clear();
-    as<css::util::XModifiable>(document)->setModified(false);
   } catch (...) {
     as<css::util::XCloseable>(document)->close(true);
     throw;
@@ -74,12 +73,15 @@ Document make_book(const Ref<css::uno::XComponentContext>& context, const BookRe
   return document;
 }
 
-void show(const Document& document) {
+void show(const Document& document, const book::Layout& layout) {
   const auto frame = as<css::frame::XModel>(document)->getCurrentController()->getFrame();
   const auto window = frame->getContainerWindow();
   window->setVisible(true);
+  book::set_views(document, layout);
   as<css::awt::XTopWindow>(window)->toFront();
   window->setFocus();
+  // It holds entries that were typed: whoever closes it is asked whether to keep them.
+  as<css::util::XModifiable>(document)->setModified(true);
 }
 
 }  // namespace shimwright::commands

@@ -11,12 +11,13 @@
 
 namespace shimwright::commands {
 
-// A new, hidden, unmodified document. Throws css::uno::Exception where the office fails; nothing is
-// left behind then.
+// A new, hidden document with nothing to undo. Throws css::uno::Exception where the office fails;
+// nothing is left behind then.
 book::Ref<com::sun::star::sheet::XSpreadsheetDocument> make_book(
     const book::Ref<com::sun::star::uno::XComponentContext>& context, const BookRequest& request);
 
-// Brings a hidden document's window up.
-void show(const book::Ref<com::sun::star::sheet::XSpreadsheetDocument>& book);
+// Brings the hidden document's window up; the document then counts as changed.
+void show(const book::Ref<com::sun::star::sheet::XSpreadsheetDocument>& book,
+          const book::Layout& layout);
 
 }  // namespace shimwright::commands

@@ -174,7 +174,8 @@ class NewBookDialog {
          "any word. A shim fits only valves of its own series: the same word where all fit.");
     pair(5, "On sale f~rom", Field::inlet_from, Field::exhaust_from,
          "the thinnest shim that can be bought.");
-    pair(6, "On sale ~to", Field::inlet_to, Field::exhaust_to, "the thickest shim that can be bought.");
+    pair(6, "On sale ~to", Field::inlet_to, Field::exhaust_to,
+         "the thickest shim that can be bought.");
     pair(7, "On sale in ste~ps of", Field::inlet_step, Field::exhaust_step,
          "from one size on sale to the next.");
     pair(8, "Pr~ice of one", Field::inlet_price, Field::exhaust_price,

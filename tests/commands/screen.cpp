@@ -14,12 +14,9 @@ namespace {
 using std::chrono_literals::operator""ms;
 using std::chrono_literals::operator""s;
 
-constexpr int width = 1280;
-constexpr int height = 860;
-
 }  // namespace
 
-Screen::Screen() {
+Screen::Screen(int width, int height) : width_(width), height_(height) {
   std::string name = (std::filesystem::temp_directory_path() / "shimwright-screen-XXXXXX").string();
   if (mkdtemp(name.data()) == nullptr) throw std::runtime_error("cannot make a folder");
   folder_ = name;
@@ -72,7 +69,7 @@ void Screen::focus(const std::string& title) const {
 
 void Screen::maximize(const std::string& title) const {
   run({"xdotool", "search", "--onlyvisible", "--name", title, "windowmove", "0", "0", "windowsize",
-       std::to_string(width), std::to_string(height)});
+       std::to_string(width_), std::to_string(height_)});
 }
 
 }  // namespace shimwright::tests

@@ -14,12 +14,12 @@ namespace shimwright::tests {
 
 class Screen {
  public:
-  // Throws std::runtime_error where Xvfb cannot be started.
-  Screen();
+  // In pixels. Throws std::runtime_error where Xvfb cannot be started.
+  explicit Screen(int width = 1280, int height = 860);
 
   const std::string& display() const { return display_; }  // such as `:99`
 
-  // What is on it now, as a PNG.
+  // What is on it now, in the format that the file's name ends in.
   void picture(const std::filesystem::path& file) const;
 
   // Keys as xdotool calls them (`alt+l`, `Tab`, `Return`), to the window that has the focus.
@@ -33,6 +33,8 @@ class Screen {
  private:
   std::string run(const std::vector<std::string>& command) const;
 
+  int width_;
+  int height_;
   std::filesystem::path folder_;
   std::optional<office::Process> server_;
   std::string display_;
