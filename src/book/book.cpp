@@ -17,6 +17,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "book/fit_map.hpp"
 #include "book/sheets.hpp"
 #include "book/styles.hpp"
 #include "book/workings.hpp"
@@ -36,6 +37,7 @@ struct SheetPlan {
 At top(const Places&) { return {0, 0}; }
 At engine_top(const Places&) { return engine_place::name; }
 At shims_top(const Places&) { return shims_place::first_spare; }
+At fit_top(const Places& places) { return FitMap(places).at(0, FitMap::done); }
 At head_top(const Places& places) {
   const auto above = [](const Card& a, const Card& b) {
     return std::pair(a.corner.row, a.corner.column) < std::pair(b.corner.row, b.corner.column);
@@ -50,6 +52,7 @@ constexpr SheetPlan sheet_plans[] = {
     {sheet_name::head, make_head, head_top, HeadMap::first_deck_row - 1},
     {sheet_name::shims, make_shims, shims_top, 0},
     {sheet_name::plan, make_plan, top, 0},
+    {sheet_name::fit, make_fit, fit_top, FitMap::first_row},
     {sheet_name::workings, make_workings, top, 0},
 };
 

@@ -13,7 +13,7 @@ namespace place = engine_place;
 
 constexpr int label_column = 1;
 constexpr int note_column = 5;
-constexpr double row_mm = 8.2;
+constexpr double row_mm = 8;
 
 class EngineMaker {
  public:
@@ -23,7 +23,7 @@ class EngineMaker {
     const double widths[] = {3, 61, 25, 25, 4, 72};
     for (int column = 0; column < 6; ++column) sheet_.column_width(column, widths[column]);
     sheet_.row_heights(0, last_row, row_mm);
-    for (const int gap : {9, 16, 21, 28}) sheet_.row_height(gap, 4);
+    for (const int gap : {9, 16, 21, 28, 35}) sheet_.row_height(gap, 4);
     sheet_.row_height(0, 11);
     sheet_.result({{label_column, 0}, {note_column, 0}}, titled(sheet_.name()), style::title);
     make_banner(sheet_, {{label_column, 1}, {note_column, 1}});
@@ -31,16 +31,17 @@ class EngineMaker {
     limits();
     readings();
     plan();
-    heading(29, "To be mended on this sheet");
+    crank();
+    heading(36, "To be mended on this sheet");
     make_trouble_box(
-        sheet_, {{label_column, 30}, {note_column, 32}},
+        sheet_, {{label_column, 37}, {note_column, 39}},
         in_workings(WorkingsMap(places_.count()).trouble_lines(WorkingsMap::engine_box)));
     sheet_.print({{0, 0}, {note_column, last_row}}, style::portrait);
     sheet_.protect();
   }
 
  private:
-  static constexpr int last_row = 33;
+  static constexpr int last_row = 40;
 
   void heading(int row, std::string_view words) {
     sheet_.style({{label_column, row}, {note_column, row}}, style::heading);
@@ -80,7 +81,7 @@ class EngineMaker {
     fact(7, "Valves",
          std::to_string(places_.count()) + ": " + std::to_string(layout.exhaust_valves) +
              " exhaust and " + std::to_string(layout.inlet_valves) + " inlet to each cylinder");
-    fact(8, "Firing order", layout.firing);
+    fact(8, "Cylinders", numbering());
   }
 
   void limits() {
@@ -163,6 +164,63 @@ class EngineMaker {
     sheet_.check(place::work, money_check(place::work));
     line(place::currency.row, "Currency", "A word or sign, shown with sums.");
     sheet_.style(place::currency, style::entry_choice);
+  }
+
+  // As they lie on Head.
+  std::string numbering() const {
+    std::string words;
+    for (const Bank& bank : places_.layout.banks) {
+      if (!words.empty()) words += "; ";
+      words += bank.name.empty() ? "from left to right" : bank.name + " bank";
+      for (const int cylinder : bank.cylinders) words += " " + std::to_string(cylinder);
+    }
+    return words;
+  }
+
+  void crank() {
+    heading(29, "Turning the crank");
+    line(place::firing.row, "Firing order",
+         "1-3-4-2; where it fires unevenly, each cylinder\u2019s degrees: 1 at 0, 2 at 270. The "
+         "manual has the last word.");
+    const Area order{place::firing, right_of(place::firing)};
+    sheet_.label(order, places_.layout.firing, style::entry_words);
+    const std::string cylinders = std::to_string(cylinders_of(places_.layout));
+    sheet_.check(
+        place::firing,
+        {.rule = written(
+             "OR(NOT(add_in_there);IFERROR(MAX(CRANK.STOPS({x};;;\"cylinder\"))={n};FALSE()))",
+             {{"x", relative(place::firing)}, {"n", cylinders}}),
+         .title = "Firing order",
+         .refusal = "Name each of the " + cylinders +
+                    " cylinders once in the order of firing, such as 1-3-4-2; or give the degrees "
+                    "of the crank at which each fires: 1 at 0, 2 at 270."});
+    line(place::opens_row, "Valve opens, degrees before dead centre",
+         "Exhaust before bottom, inlet before top. Blank: 60 and 20.");
+    line(place::closes_row, "Valve closes, degrees after dead centre",
+         "Exhaust after top, inlet after bottom. Blank: 20 and 60.");
+    for (const Side side : {Side::exhaust, Side::inlet})
+      for (const int row : {place::opens_row, place::closes_row})
+        degrees(place::of(side, row), -180, "Valve timing");
+    line(place::margin.row, "Keep clear of the lobe by, degrees",
+         "At both ends, as the crank is set by eye. Blank: 10.");
+    degrees(place::margin, 0, "Clear of the lobe");
+    line(place::opened.row, "How it is opened to fit shims",
+         "With the camshafts out all valves are open at once.");
+    const Area opened{place::opened, right_of(place::opened)};
+    sheet_.merge(opened);
+    choice(place::opened,
+           written("\"{in}\";\"{out}\"", {{"in", place::cams_in_place}, {"out", place::cams_out}}),
+           place::cams_in_place, "How it is opened");
+    sheet_.style(right_of(place::opened), style::entry_choice);
+  }
+
+  void degrees(At at, int least, std::string_view title) {
+    const std::string from = std::to_string(least);
+    sheet_.style(at, style::entry_choice);
+    sheet_.check(at, {.rule = written("AND(ISNUMBER({x});{x}>={least};{x}<=180)",
+                                      {{"x", relative(at)}, {"least", from}}),
+                      .title = std::string(title),
+                      .refusal = "Degrees of the crank: a number from " + from + " to 180."});
   }
 
   Sheet& sheet_;

@@ -71,11 +71,12 @@ class Filler {
       return;
     }
     const std::map<std::string, At> cells{
-        {"name", place::name},    {"unit", place::unit},
-        {"doubt", place::doubt},  {"allowed", place::allowed},
-        {"marks", place::scheme}, {"use doubt", place::use_doubt},
-        {"first", place::first},  {"touch good", place::touch_good},
-        {"work", place::work},    {"currency", place::currency}};
+        {"name", place::name},     {"unit", place::unit},
+        {"doubt", place::doubt},   {"allowed", place::allowed},
+        {"marks", place::scheme},  {"use doubt", place::use_doubt},
+        {"first", place::first},   {"touch good", place::touch_good},
+        {"work", place::work},     {"currency", place::currency},
+        {"firing", place::firing}, {"opened", place::opened}};
     const auto cell = cells.find(pair[0]);
     if (cell == cells.end()) throw BadInput("the engine has no \"" + pair[0] + "\"");
     enter(engine_, cell->second, pair[1]);

@@ -32,7 +32,7 @@ void write(const Ref<css::lang::XMultiServiceFactory>& maker, const Ref<css::tex
 }
 
 void make_page(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_view name,
-               bool landscape) {
+               bool landscape, sal_Int16 pages_high = 1) {
   const auto maker = as<css::lang::XMultiServiceFactory>(book);
   const auto styles = as<css::container::XNameContainer>(
       as<css::style::XStyleFamiliesSupplier>(book)->getStyleFamilies()->getByName("PageStyles"));
@@ -45,7 +45,7 @@ void make_page(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_vi
     set(page, margin, hundredths(10));
   set(page, "CenterHorizontally", true);
   set(page, "ScaleToPagesX", sal_Int16{1});
-  set(page, "ScaleToPagesY", sal_Int16{1});
+  set(page, "ScaleToPagesY", pages_high);
   set(page, "HeaderIsOn", false);
   set(page, "FooterIsOn", true);
   set(page, "FooterHeight", hundredths(6));
@@ -64,6 +64,8 @@ void make_page(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_vi
 void make_page_styles(const Ref<css::sheet::XSpreadsheetDocument>& book) {
   make_page(book, portrait, false);
   make_page(book, landscape, true);
+  constexpr sal_Int16 any_number = 0;
+  make_page(book, portrait_long, false, any_number);
 }
 
 }  // namespace shimwright::book::style

@@ -21,6 +21,7 @@ inline constexpr std::string_view engine = "Engine";
 inline constexpr std::string_view head = "Head";
 inline constexpr std::string_view shims = "Shims";
 inline constexpr std::string_view plan = "Plan";
+inline constexpr std::string_view fit = "Fit";
 inline constexpr std::string_view workings = "Workings";
 }  // namespace sheet_name
 
@@ -42,6 +43,13 @@ inline constexpr At touch_good{2, 24};
 inline constexpr At first{2, 25};
 inline constexpr At work{2, 26};
 inline constexpr At currency{2, 27};
+inline constexpr At firing{2, 30};
+inline constexpr int opens_row = 31;   // degrees before dead centre: exhaust bottom, inlet top
+inline constexpr int closes_row = 32;  // degrees after: exhaust top, inlet bottom
+inline constexpr At margin{2, 33};
+inline constexpr At opened{2, 34};
+inline constexpr std::string_view cams_in_place = "valve by valve, cams in place";
+inline constexpr std::string_view cams_out = "camshafts out";
 constexpr At of(Side side, int row) {
   return {side == Side::exhaust ? exhaust_column : inlet_column, row};
 }

@@ -3,6 +3,7 @@
 // Read me first: what the book is for, what must never be done, the steps, and how far one is.
 #include "book/formula.hpp"
 #include "book/sheets.hpp"
+#include "book/steps_map.hpp"
 #include "book/styles.hpp"
 #include "book/workings.hpp"
 
@@ -12,6 +13,7 @@ namespace {
 using Map = WorkingsMap;
 
 constexpr int last_column = 4;
+constexpr double stops_mm = 20;
 
 constexpr const char* cautions[] = {
     "The engine\u2019s own manual, the rules of the place and a licensed mechanic come first. "
@@ -43,7 +45,8 @@ constexpr Step steps[] = {
      "Read what to keep, move, fit or buy. If a dark box speaks, mend those entries first."},
     {sheet_name::plan,
      "Order what it says. Measure every shim that comes before you trust its mark."},
-    {sheet_name::head, "Fit each valve\u2019s shim as its card says."},
+    {sheet_name::fit,
+     "Fit the shims step by step, in this order and no other. Tick each step as you go."},
     {sheet_name::head,
      "Turn the crank by hand through two full turns and measure every gap again. Save a copy of "
      "this book for the new readings."},
@@ -52,7 +55,7 @@ constexpr Step steps[] = {
 class ReadMeMaker {
  public:
   ReadMeMaker(Sheet& sheet, const Places& places)
-      : sheet_(sheet), map_(places.count()), count_(places.count()) {}
+      : sheet_(sheet), map_(places.count()), steps_(places), count_(places.count()) {}
 
   void make() {
     const double widths[] = {3, 12, 26, 112, 34};
@@ -70,6 +73,7 @@ class ReadMeMaker {
     sheet_.row_height(2, 9);
     write_cautions();
     write_steps();
+    write_stops();
     write_progress();
     sheet_.print({{0, 0}, {last_column, row_}}, style::portrait);
     sheet_.protect();
@@ -106,9 +110,22 @@ class ReadMeMaker {
     }
   }
 
+  void write_stops() {
+    heading("Where to stop the crank");
+    const Area area{{1, row_}, {last_column, row_}};
+    const std::string wrong = in_workings(steps_.fact(StepsMap::crank_wrong));
+    sheet_.result(
+        area,
+        written("=IF({wrong}<>\"\";{wrong};{said})",
+                {{"wrong", wrong}, {"said", in_workings(steps_.fact(StepsMap::stops_said))}}),
+        style::text);
+    sheet_.row_height(row_++, stops_mm);
+  }
+
   void bar(std::string_view words, const std::string& done, const std::string& of) {
     sheet_.label({{1, row_}, {2, row_}}, words, style::label);
-    sheet_.result(At{3, row_}, written("={done}/{of}", {{"done", done}, {"of", of}}), style::bar);
+    sheet_.result(At{3, row_}, written("=IFERROR({done}/{of};0)", {{"done", done}, {"of", of}}),
+                  style::bar);
     sheet_.bar({3, row_}, style::bar_colour);
     sheet_.result(
         At{4, row_},
@@ -133,6 +150,8 @@ class ReadMeMaker {
     };
     bar("gaps measured", known(Map::clearance), all);
     bar("shims known", known(Map::shim), all);
+    const auto steps = [this](StepsMap::Fact which) { return in_workings(steps_.fact(which)); };
+    bar("steps done", steps(StepsMap::steps_ticked), steps(StepsMap::steps_count));
     figure("entries to look at again", in_workings(map_.trouble_lines(Map::all_count)));
     figure("valves to open",
            "SUMPRODUCT((actions=\"move\")+(actions=\"spare\")+(actions=\"buy\"))");
@@ -142,6 +161,7 @@ class ReadMeMaker {
 
   Sheet& sheet_;
   Map map_;
+  StepsMap steps_;
   int count_;
   int row_ = 3;
 };

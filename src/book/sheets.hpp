@@ -13,6 +13,7 @@ void make_engine(Sheet& sheet, const Places& places);
 void make_head(Sheet& sheet, const Places& places);
 void make_shims(Sheet& sheet, const Places& places);
 void make_plan(Sheet& sheet, const Places& places);
+void make_fit(Sheet& sheet, const Places& places);
 
 // `"Quillfen 1.4 · Head"`, or the sheet's own name until the engine has one.
 std::string titled(std::string_view sheet);

@@ -25,6 +25,7 @@ void make_text_styles(Maker& m) {
   m.make(aside, subtitle, {right()});
   m.make(banner, subtitle, {wrapped(), upright(upright_at::TOP)});
   m.make(heading, page, {size(11), bold(), text_colour(accent), {"BottomBorder", line(accent, 1)}});
+  m.make(heading_tally, heading, {right()});
   m.make(label, page, {});
   m.make(text, page, {wrapped()});
   m.make(note, page, {size(9), text_colour(quiet_ink), wrapped()});
@@ -58,6 +59,8 @@ void make_entry_styles(Maker& m) {
           {"RightBorder", line(well_light, 0.75)}});
   m.make(entry_text, entry, {left(), indent(1)});
   m.make(entry_choice, entry, {centre()});
+  m.make(entry_words, entry, {centre(), m.format("@")});
+  m.make(entry_tick, entry_choice, {size(11), bold()});
   m.make(entry_length, entry, {right(), padding(1.3), m.format(length_format)});
   m.make(entry_count, entry, {right(), padding(1.3), m.format(count_format)});
   m.make(entry_money, entry, {right(), padding(1.3), m.format(money_format)});
@@ -84,12 +87,30 @@ void make_table_styles(Maker& m) {
   m.make(table_length, table_text, {right(), padding(1.3), m.format(length_format)});
   m.make(table_count, table_text, {right(), padding(1.3), m.format(count_format)});
   m.make(table_money, table_text, {right(), padding(1.3), m.format(money_format)});
+  m.make(table_note, table_text, {size(8), {"ShrinkToFit", Any(false)}, wrapped()});
   m.make(table_tally, note, {left(), indent(1.5)});
   m.make(row_number, note, {centre()});
   m.make(total_text, page, {bold(), left(), indent(1), {"TopBorder", line(accent, 1)}});
   m.make(total_count, total_text, {right(), padding(1.3), m.format(count_format)});
   m.make(total_money, total_text, {right(), padding(1.3), m.format(money_format)});
   m.make(no_row, "", {{"BottomBorder", line(paper, 0.75)}});
+
+  const Any no_line = line(paper, 0.75);
+  m.make(no_entry, "",
+         {fill(paper),
+          {"TopBorder", no_line},
+          {"LeftBorder", no_line},
+          {"BottomBorder", no_line},
+          {"RightBorder", no_line}});
+  m.make(fit_turn, "", {fill(accent), text_colour(well), bold()});
+  m.make(fit_done, "",
+         {fill(done_paper),
+          text_colour(quiet_ink),
+          {"CharWeight", Any(css::awt::FontWeight::NORMAL)}});
+  m.make(fit_done_inches, fit_done, {m.format(inch_format)});
+  m.make(fit_borrow, "",
+         {fill(well), bold(), {"TopBorder", line(accent, 2)}, {"BottomBorder", line(accent, 2)}});
+  m.make(fit_stand_in, "", {bold(), text_colour(accent)});
 
   m.make(working, page, {size(8), text_colour(quiet_ink)});
   m.make(working_head, working, {bold(), {"BottomBorder", line(hairline, 0.75)}});

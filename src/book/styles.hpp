@@ -23,6 +23,7 @@ inline constexpr std::string_view subtitle = "Book subtitle";
 inline constexpr std::string_view aside = "Book aside";    // small, to the right
 inline constexpr std::string_view banner = "Book banner";  // which add-in is there
 inline constexpr std::string_view heading = "Book heading";
+inline constexpr std::string_view heading_tally = "Book heading tally";
 inline constexpr std::string_view label = "Book label";
 inline constexpr std::string_view text = "Book text";  // a paragraph, wrapped
 inline constexpr std::string_view note = "Book note";
@@ -41,6 +42,8 @@ inline constexpr std::string_view figure_money = "Book figure money";
 inline constexpr std::string_view entry = "Entry";  // all other entries derive from it
 inline constexpr std::string_view entry_text = "Entry text";
 inline constexpr std::string_view entry_choice = "Entry choice";
+inline constexpr std::string_view entry_words = "Entry words";  // never taken for a date
+inline constexpr std::string_view entry_tick = "Entry tick";
 inline constexpr std::string_view entry_length = "Entry length";
 inline constexpr std::string_view entry_count = "Entry count";
 inline constexpr std::string_view entry_money = "Entry money";
@@ -52,7 +55,9 @@ inline constexpr std::string_view table_text = "Table text";
 inline constexpr std::string_view table_strong = "Table strong";
 inline constexpr std::string_view table_head_centre = "Table head centre";
 inline constexpr std::string_view table_strong_centre = "Table strong centre";
-inline constexpr std::string_view no_row = "Table no row";  // laid over a row without an entry
+inline constexpr std::string_view no_row = "Table no row";    // laid over a row without an entry
+inline constexpr std::string_view no_entry = "Entry no row";  // likewise, over a cell to fill in
+inline constexpr std::string_view table_note = "Table note";
 inline constexpr std::string_view table_tally = "Table tally";
 inline constexpr std::string_view row_number = "Table row number";
 inline constexpr std::string_view table_centre = "Table centre";
@@ -62,6 +67,13 @@ inline constexpr std::string_view table_money = "Table money";
 inline constexpr std::string_view total_text = "Total text";
 inline constexpr std::string_view total_count = "Total count";
 inline constexpr std::string_view total_money = "Total money";
+
+// Laid over the rows of steps.
+inline constexpr std::string_view fit_turn = "Fit turn";  // of the crank
+inline constexpr std::string_view fit_done = "Fit done";
+inline constexpr std::string_view fit_done_inches = "Fit done in inches";
+inline constexpr std::string_view fit_borrow = "Fit borrow";  // a stand-in that is not there
+inline constexpr std::string_view fit_stand_in = "Fit stand-in";
 
 inline constexpr std::string_view trouble_box = "Trouble box";
 inline constexpr std::string_view trouble_found = "Trouble found";  // laid over the box
@@ -101,6 +113,7 @@ inline constexpr std::int32_t bar_colour = 0x27425F;
 inline constexpr std::int32_t outline_colour = 0x8A9099;  // of the drawn head
 
 inline constexpr std::string_view portrait = "Book portrait";
+inline constexpr std::string_view portrait_long = "Book portrait long";  // over several pages
 inline constexpr std::string_view landscape = "Book landscape";
 
 // Makes every style above in a new book.

@@ -2,6 +2,7 @@
 #include "book/workings.hpp"
 
 #include "book/formula.hpp"
+#include "book/steps_map.hpp"
 #include "book/styles.hpp"
 #include "book/workings_parts.hpp"
 
@@ -259,7 +260,8 @@ void make_valves(Sheet& sheet, const Places& places, const Map& map) {
 
 void make_workings(Sheet& sheet, const Places& places) {
   const WorkingsMap map(places.count());
-  const Area whole{{0, 0}, {WorkingsMap::valve_columns - 1, map.last_row()}};
+  const StepsMap steps(places);
+  const Area whole{{0, 0}, {WorkingsMap::valve_columns - 1, steps.last_row()}};
   sheet.style(whole, style::working);
   for (int column = 0; column < WorkingsMap::valve_columns; ++column)
     sheet.column_width(column, 18);
@@ -273,7 +275,8 @@ void make_workings(Sheet& sheet, const Places& places) {
   make_rules(sheet, map);
   make_facts(sheet, map);
   workings::make_stock(sheet, map);
-  workings::make_answers(sheet, map);
+  workings::make_answers(sheet, map, steps.fact(StepsMap::crank_wrong));
+  workings::make_steps(sheet, places);
   // Rows of a matrix beyond its answer hold #N/A.
   sheet.grade({{0, 3}, whole.to}, {{"ISERROR(A4)", std::string(style::hushed)}});
   sheet.print({{0, 0}, {whole.to.column, map.fact(WorkingsMap::facts).row}}, style::landscape);

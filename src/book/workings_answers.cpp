@@ -57,7 +57,7 @@ std::string count_of(std::string_view table, const Map& map) {
                                 absolute(map.troubles(Map::column)))}});
 }
 
-void make_troubles(Sheet& sheet, const Map& map) {
+void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
   heads(sheet, {0, map.troubles(Map::table).from.row - 1},
         {"table", "row", "column", "trouble", "on Head", "on Shims", "on Engine", "", "boxes"});
   const std::pair<Map::Trouble, const char*> parts[] = {
@@ -92,10 +92,11 @@ void make_troubles(Sheet& sheet, const Map& map) {
                 written("=IF(NOT(add_in_there);\"Not checked: the Shimwright add-in is missing.\";"
                         "IF(ISERROR({first});\"Not checked: the limits cannot be read.\";"
                         "TEXTJOIN(CHAR(10);TRUE();IF({first}=\"nothing found\";\"\";{first});"
-                        "{exhaust};{inlet})))",
+                        "{exhaust};{inlet};{crank})))",
                         {{"first", engine},
                          {"exhaust", map.limit(Side::exhaust, Map::limit_trouble)},
-                         {"inlet", map.limit(Side::inlet, Map::limit_trouble)}}));
+                         {"inlet", map.limit(Side::inlet, Map::limit_trouble)},
+                         {"crank", crank_wrong}}));
   sheet.formula(map.trouble_lines(Map::all_box),
                 written("=TEXTJOIN(CHAR(10);TRUE();{head};{shims};{engine})",
                         {{"head", map.trouble_lines(Map::head_box)},
@@ -103,20 +104,22 @@ void make_troubles(Sheet& sheet, const Map& map) {
                          {"engine", map.trouble_lines(Map::engine_box)}}));
   sheet.formula(map.trouble_lines(Map::all_count),
                 written("={valves}+{shims}+{rules}+SUMPRODUCT(--({marks}<>\"\"))+"
-                        "SUMPRODUCT(--({ladders}<>\"\"))+SUMPRODUCT(--({limits}<>\"\"))",
+                        "SUMPRODUCT(--({ladders}<>\"\"))+SUMPRODUCT(--({limits}<>\"\"))+"
+                        "({crank}<>\"\")",
                         {{"valves", count_of("valves", map)},
                          {"shims", count_of("shims", map)},
                          {"rules", count_of("rules", map)},
                          {"marks", map.all(Map::mark_trouble)},
                          {"ladders", ladders},
+                         {"crank", crank_wrong},
                          {"limits", Area(map.limit(Side::exhaust, Map::limit_trouble),
                                          map.limit(Side::inlet, Map::limit_trouble))}}));
 }
 
 }  // namespace
 
-void make_answers(Sheet& sheet, const Map& map) {
-  make_troubles(sheet, map);
+void make_answers(Sheet& sheet, const Map& map, At crank_wrong) {
+  make_troubles(sheet, map, crank_wrong);
   const At order = map.order(Map::order_series).from;
   heads(sheet, {0, order.row - 1},
         {"to buy: series", "size", "count", "price", "cost", "", "left over: series", "size",

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "book/places.hpp"
 #include "book/workings.hpp"
 
 namespace shimwright::book::workings {
@@ -20,7 +21,11 @@ void heads(Sheet& sheet, At from, const std::vector<std::string>& words);
 // The spares, the single sizes on sale, and the rows of sizes on sale, one row a size.
 void make_stock(Sheet& sheet, const WorkingsMap& map);
 
-// What to buy, what is left over, and what makes no sense.
-void make_answers(Sheet& sheet, const WorkingsMap& map);
+// What to buy, what is left over, and what makes no sense. `crank_wrong` holds what is amiss with
+// the entries about the crank.
+void make_answers(Sheet& sheet, const WorkingsMap& map, At crank_wrong);
+
+// Where to stop the crank, and the steps of fitting.
+void make_steps(Sheet& sheet, const Places& places);
 
 }  // namespace shimwright::book::workings

@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Fit: the steps of fitting the plan, in the order in which nothing is ever turned over an open
+// valve: a checklist to print and tick at the bench.
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XPrintAreas.hpp>
+
+#include "book/fit_map.hpp"
+#include "book/formula.hpp"
+#include "book/sheets.hpp"
+#include "book/steps_map.hpp"
+#include "book/styles.hpp"
+#include "book/workings.hpp"
+
+namespace shimwright::book {
+namespace {
+
+using Map = StepsMap;
+
+constexpr double row_mm = 7.2;
+constexpr int last_column = FitMap::done;
+constexpr int caution_row = 2;
+constexpr int said_row = 3;
+constexpr int heading_row = FitMap::head_row - 1;
+constexpr int most_rows_on_a_page = 48;
+
+class FitMaker {
+ public:
+  FitMaker(Sheet& sheet, const Places& places) : sheet_(sheet), map_(places), fit_(places) {}
+
+  void make() {
+    const double widths[] = {2, 10, 10, 19, 17, 17, 20, 90, 13};
+    for (int column = 0; column <= last_column; ++column)
+      sheet_.column_width(column, widths[column]);
+    sheet_.row_heights(FitMap::first_row, last_row(), row_mm);
+    sheet_.row_height(0, 11);
+    sheet_.result(line(0), titled(sheet_.name()), style::title);
+    make_banner(sheet_, line(1));
+    top();
+    heads();
+    rows();
+    grades();
+    foot();
+    const bool one_page = fit_.rows <= most_rows_on_a_page;
+    sheet_.print({{0, 0}, {last_column, last_row()}},
+                 one_page ? style::portrait : style::portrait_long);
+    if (!one_page) repeat_heads();
+    sheet_.protect();
+  }
+
+ private:
+  int foot_row() const { return FitMap::first_row + fit_.rows + 1; }
+  int last_row() const { return foot_row() + 1; }
+
+  static Area line(int row) { return {{1, row}, {last_column, row}}; }
+  std::string fact(Map::Fact which) const { return in_workings(map_.fact(which)); }
+
+  void top() {
+    sheet_.label(line(caution_row),
+                 "Turn the crank by hand only, and only the way the engine runs. Never turn it "
+                 "while a valve is without its shim. The engine\u2019s own manual comes first.",
+                 style::caution);
+    sheet_.row_height(caution_row, 10);
+    const Area said{{1, said_row}, {last_column, said_row + 1}};
+    sheet_.result(said,
+                  written("=TEXTJOIN(CHAR(10);TRUE();{ticks};{steps})",
+                          {{"ticks", fact(Map::ticks_wrong)}, {"steps", fact(Map::fit_said)}}),
+                  style::list);
+    sheet_.grade(said, {{absolute(said.from) + "<>\"\"", std::string(style::trouble_found)}});
+    sheet_.row_heights(said_row, said_row + 1, 5);
+    sheet_.row_height(said_row + 2, 2.5);
+  }
+
+  void heads() {
+    sheet_.style(line(heading_row), style::heading);
+    sheet_.result(At{1, heading_row},
+                  written("=IF({out};\"With the camshafts out\";\"Valve by valve, cams in place\")",
+                          {{"out", fact(Map::cams_out)}}),
+                  style::heading);
+    sheet_.result({{FitMap::note, heading_row}, {last_column, heading_row}},
+                  written("=IF({n}=0;\"\";{ticked}&\" of \"&{n}&\" done\")",
+                          {{"n", fact(Map::steps_count)}, {"ticked", fact(Map::steps_ticked)}}),
+                  style::heading_tally);
+    sheet_.row_height(heading_row, 7);
+    const std::pair<const char*, std::string_view> words[] = {
+        {"step", style::table_head_centre}, {"stop", style::table_head_centre},
+        {"valve", style::table_head_left},  {"take out", style::table_head},
+        {"put in", style::table_head},      {"from", style::table_head_left},
+        {"note", style::table_head_left},   {"done", style::table_head_centre}};
+    int column = FitMap::step;
+    for (const auto& [word, head_style] : words)
+      sheet_.label(At{column++, FitMap::head_row}, word, head_style);
+    sheet_.row_height(FitMap::head_row, 6);
+  }
+
+  // Every row's formulas are the first's, moved down.
+  void rows() {
+    const auto cell = [this](Map::Steps column) {
+      return written("$'{sheet}'.{at}",
+                     {{"sheet", sheet_name::workings}, {"at", relative(map_.step_at(0, column))}});
+    };
+    const auto number = [](const std::string& x) {
+      return written("=IF(ISNUMBER({x});{x};\"\")", {{"x", x}});
+    };
+    const auto length = [](const std::string& x) {
+      return written("=IF(ISNUMBER({x});{x}/mm_each;\"\")", {{"x", x}});
+    };
+    sheet_.formulas(
+        fit_.at(0, FitMap::step),
+        {{number(cell(Map::step)), number(cell(Map::step_stop)),
+          written("=IF({valve}<>\"\";{valve};IF(ISNUMBER({step});\"turn\";\"\"))",
+                  {{"valve", cell(Map::step_valve)}, {"step", cell(Map::step)}}),
+          length(cell(Map::out)), length(cell(Map::in)), "=" + cell(Map::from), note(cell)}});
+    sheet_.fill_down({fit_.at(0, FitMap::step), fit_.at(fit_.rows - 1, FitMap::note)});
+    const std::string_view styles[] = {
+        style::table_centre, style::table_centre, style::table_strong, style::table_length,
+        style::table_length, style::table_text,   style::table_note,   style::entry_tick};
+    for (int column = FitMap::step; column <= last_column; ++column)
+      sheet_.style(fit_.all(static_cast<FitMap::Column>(column)), styles[column - FitMap::step]);
+    sheet_.check(fit_.all(FitMap::done), {.kind = EntryCheck::Kind::choice,
+                                          .rule = "\"x\"",
+                                          .title = "Done",
+                                          .refusal = "x when the step is done, else nothing."});
+  }
+
+  // The function's own words, short where they would not find room; a turn with the place to turn
+  // to.
+  template <class Cell>
+  std::string note(const Cell& cell) const {
+    return written(
+        "=IF(NOT(ISNUMBER({step}));\"\";IF({valve}=\"\";IF(ISNUMBER({stop});"
+        "\"Every valve has its shim? By hand, \"&IFERROR(LEFT(INDEX({words};{stop});"
+        "FIND(\";\";INDEX({words};{stop}))-1);\"turn forwards to stop \"&{stop})&\".\";"
+        "IF({out};\"Every valve has its shim and the camshafts are back as the manual says? \";"
+        "\"Every valve has its shim? \")&\"By hand, two full turns forwards; stop if it binds. "
+        "Measure every gap again.\");SUBSTITUTE(SUBSTITUTE(SUBSTITUTE({note};"
+        "\"There is no stand-in for this valve: borrow or buy a shim\";"
+        "\"Borrow or buy a stand-in\");\"Until it is there\";\"Until then\");"
+        "\"the shims they have\";\"theirs\")))",
+        {{"step", cell(Map::step)},
+         {"valve", cell(Map::step_valve)},
+         {"stop", cell(Map::step_stop)},
+         {"words", in_workings(map_.stop_lines(Map::line_words))},
+         {"out", fact(Map::cams_out)},
+         {"note", cell(Map::note)}});
+  }
+
+  void grades() {
+    const auto own = [this](FitMap::Column column) { return "$" + relative(fit_.at(0, column)); };
+    const Grade no_step{own(FitMap::step) + "=\"\"", std::string(style::no_row)};
+    const Grade done{own(FitMap::done) + "<>\"\"", std::string(style::fit_done)};
+    const Grade turn{own(FitMap::valve) + "=\"turn\"", std::string(style::fit_turn)};
+    const Grade borrow{
+        written(
+            "AND({valve}<>\"turn\";{out}=\"\";{in}=\"\")",
+            {{"valve", own(FitMap::valve)}, {"out", own(FitMap::out)}, {"in", own(FitMap::in)}}),
+        std::string(style::fit_borrow)};
+    const Grade stand_in{own(FitMap::from) + "=\"stand-in\"", std::string(style::fit_stand_in)};
+    const Grade inches{"unit=\"inch\"", std::string(style::in_inches)};
+    const Grade done_inches{
+        written("AND({done}<>\"\";unit=\"inch\")", {{"done", own(FitMap::done)}}),
+        std::string(style::fit_done_inches)};
+    sheet_.grade({fit_.at(0, FitMap::step), fit_.at(fit_.rows - 1, FitMap::valve)},
+                 {no_step, done, turn, borrow});
+    sheet_.grade({fit_.at(0, FitMap::out), fit_.at(fit_.rows - 1, FitMap::in)},
+                 {no_step, done_inches, done, turn, borrow, inches});
+    sheet_.grade({fit_.at(0, FitMap::from), fit_.at(fit_.rows - 1, FitMap::note)},
+                 {no_step, done, turn, borrow, stand_in});
+    sheet_.grade(fit_.all(FitMap::done),
+                 {{written("AND({step}=\"\";{done}=\"\")",
+                           {{"step", own(FitMap::step)}, {"done", own(FitMap::done)}}),
+                   std::string(style::no_entry)},
+                  done});
+  }
+
+  void foot() {
+    sheet_.row_height(foot_row() - 1, 3);
+    sheet_.label({{1, foot_row()}, {last_column, foot_row() + 1}},
+                 "After the last step every gap is measured again: type the new readings into a "
+                 "copy of this book. A tick belongs to the plan as it stands: when an entry "
+                 "changes the plan, see which shim each valve has, and clear the ticks.",
+                 style::note);
+  }
+
+  // On each further page.
+  void repeat_heads() {
+    const auto areas = as<css::sheet::XPrintAreas>(sheet_.sheet());
+    areas->setPrintTitleRows(true);
+    areas->setTitleRows(as<css::sheet::XCellRangeAddressable>(
+                            sheet_.range({{0, FitMap::head_row}, {last_column, FitMap::head_row}}))
+                            ->getRangeAddress());
+  }
+
+  Sheet& sheet_;
+  Map map_;
+  FitMap fit_;
+};
+
+}  // namespace
+
+void make_fit(Sheet& sheet, const Places& places) { FitMaker(sheet, places).make(); }
+
+}  // namespace shimwright::book

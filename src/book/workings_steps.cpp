@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Workings of the crank and of the fitting: where to stop, which valve is open where, and the steps
+// in order.
+#include "book/fit_map.hpp"
+#include "book/formula.hpp"
+#include "book/steps_map.hpp"
+#include "book/workings_parts.hpp"
+
+namespace shimwright::book::workings {
+namespace {
+
+using Map = StepsMap;
+
+std::string on_engine(At at) { return on(sheet_name::engine, at); }
+
+class StepsMaker {
+ public:
+  StepsMaker(Sheet& sheet, const Places& places) : sheet_(sheet), places_(places), map_(places) {}
+
+  void make() {
+    heads(sheet_, {0, map_.first_row()}, {"crank and steps", ""});
+    entries();
+    stops();
+    open();
+    steps();
+    sheet_.text(left_of(Map::crank_wrong), "crank entries");
+    sheet_.matrix(map_.fact(Map::crank_wrong), crank_wrong());
+    fit_said();
+    ticks();
+  }
+
+ private:
+  At left_of(Map::Fact which) const { return right_of(map_.fact(which), -1); }
+
+  void fact(Map::Fact which, std::string_view name, std::string_view formula) {
+    sheet_.text(left_of(which), name);
+    sheet_.formula(map_.fact(which), formula);
+    // So that a long text ends here.
+    sheet_.formula(right_of(map_.fact(which)), "=\"\"");
+  }
+
+  void entries() {
+    namespace place = engine_place;
+    const auto timing = [](Side side, int row) { return entered(on_engine(place::of(side, row))); };
+    fact(Map::firing, "firing", entered(on_engine(place::firing)));
+    fact(Map::inlet_opens, "inlet opens", timing(Side::inlet, place::opens_row));
+    fact(Map::inlet_closes, "inlet closes", timing(Side::inlet, place::closes_row));
+    fact(Map::exhaust_opens, "exhaust opens", timing(Side::exhaust, place::opens_row));
+    fact(Map::exhaust_closes, "exhaust closes", timing(Side::exhaust, place::closes_row));
+    fact(Map::margin, "margin", entered(on_engine(place::margin)));
+    fact(Map::cams_out, "camshafts out",
+         written("={x}=\"{word}\"", {{"x", on_engine(place::opened)}, {"word", place::cams_out}}));
+    fact(Map::stop_rows, "rows of STOPS", "=IFERROR(ROWS(" + asked_stops("stop") + ");0)");
+  }
+
+  std::string asked_stops(std::string_view part) const {
+    return written("CRANK.STOPS({firing};{timing};{margin};\"{part}\")",
+                   {{"firing", map_.fact(Map::firing)},
+                    {"timing", map_.timing()},
+                    {"margin", map_.fact(Map::margin)},
+                    {"part", part}});
+  }
+
+  std::string asked_steps(std::string_view part) const {
+    return written("SHIM.STEPS(valves;shims;IF({out};1;{open});rules;\"{part}\")",
+                   {{"out", map_.fact(Map::cams_out)}, {"open", map_.open_at()}, {"part", part}});
+  }
+
+  // One column of an answer, blank beyond its end and where there is none.
+  void answer(const Area& area, const std::string& asked, At rows) {
+    sheet_.matrix(
+        area,
+        written("=IFERROR(IF(ROW({area})-{before}<={rows};{asked};\"\");\"\")",
+                {{"area", area}, {"before", area.from.row}, {"rows", rows}, {"asked", asked}}));
+  }
+
+  void stops() {
+    heads(sheet_, {0, map_.stops(Map::stop).from.row - 1},
+          {"stop", "angle", "cylinder", "side", "words", "", "stop", "in words"});
+    const std::pair<Map::Stops, const char*> parts[] = {{Map::stop, "stop"},
+                                                        {Map::angle, "angle"},
+                                                        {Map::cylinder, "cylinder"},
+                                                        {Map::side, "side"},
+                                                        {Map::words, "words"}};
+    for (const auto& [column, part] : parts)
+      answer(map_.stops(column), asked_stops(part), map_.fact(Map::stop_rows));
+    for (int row = 0; row < map_.stops(Map::words).rows(); ++row)
+      sheet_.formula(below(right_of(map_.stops(Map::words).from), row), "=\"\"");
+    for (int i = 0; i < map_.most_stops(); ++i) {
+      const At number = map_.stop_line(i, Map::line_stop);
+      sheet_.formula(number, written("=IF({n}<=MAX({stops});{n};\"\")",
+                                     {{"n", i + 1}, {"stops", map_.stops(Map::stop)}}));
+      sheet_.formula(map_.stop_line(i, Map::line_words),
+                     written("=IFERROR(INDEX({words};MATCH({n};{stops};0));\"\")",
+                             {{"n", number},
+                              {"words", map_.stops(Map::words)},
+                              {"stops", map_.stops(Map::stop)}}));
+    }
+    sheet_.text(left_of(Map::stops_said), "stops in words");
+    sheet_.matrix(
+        map_.fact(Map::stops_said),
+        written(
+            "=TEXTJOIN(CHAR(10);TRUE();IF(ISNUMBER({n});\"Stop \"&{n}&\": \"&{words}&\".\";"
+            "\"\"))",
+            {{"n", map_.stop_lines(Map::line_stop)}, {"words", map_.stop_lines(Map::line_words)}}));
+    sheet_.formula(right_of(map_.fact(Map::stops_said)), "=\"\"");
+  }
+
+  // Columns: valve, stop where it is open there, cylinder, side, number of the stop.
+  void open() {
+    const Area open = map_.open_at();
+    heads(sheet_, {0, open.from.row - 1},
+          {"valve", "open at", "cylinder", "side", "stop", "", "first stop"});
+    std::vector<std::vector<std::string>> names;
+    std::vector<std::vector<std::string>> places;
+    for (int stop = 1; stop <= map_.most_stops(); ++stop) {
+      for (const ValveId& valve : places_.valves) {
+        names.push_back({name_of(valve, places_.layout)});
+        places.push_back(
+            {std::to_string(valve.cylinder), word_for(valve.side), std::to_string(stop)});
+      }
+    }
+    sheet_.formulas(open.from, names);
+    sheet_.formulas(right_of(open.from, 2), places);
+    const auto own = [&open](int column) { return "$" + relative(right_of(open.from, column)); };
+    const Area at{right_of(open.from), open.to};
+    sheet_.formula(at.from, written("=IF(SUMPRODUCT(({stops}={n})*({cylinders}={cylinder})*"
+                                    "({sides}={side}))>0;{n};\"\")",
+                                    {{"stops", map_.stops(Map::stop)},
+                                     {"n", own(4)},
+                                     {"cylinders", map_.stops(Map::cylinder)},
+                                     {"cylinder", own(2)},
+                                     {"sides", map_.stops(Map::side)},
+                                     {"side", own(3)}}));
+    sheet_.fill_down(at);
+
+    std::string all;
+    for (int stop = 0; stop < map_.most_stops(); ++stop)
+      all += (stop == 0 ? "" : ";") + relative(map_.open_at(0, stop));
+    const At first = map_.first_stop(0);
+    sheet_.formula(first, written("=IF(COUNT({all})=0;\"\";MIN({all}))", {{"all", all}}));
+    sheet_.fill_down(block(first, 1, places_.count()));
+  }
+
+  void steps() {
+    heads(sheet_, {0, map_.steps(Map::step).from.row - 1},
+          {"step", "stop", "valve", "out", "in", "from", "note"});
+    fact(Map::step_rows, "rows of STEPS", "=IFERROR(ROWS(" + asked_steps("step") + ");0)");
+    const std::pair<Map::Steps, const char*> parts[] = {
+        {Map::step, "step"}, {Map::step_stop, "stop"}, {Map::step_valve, "valve"},
+        {Map::out, "out"},   {Map::in, "in"},          {Map::from, "from"},
+        {Map::note, "note"}};
+    for (const auto& [column, part] : parts)
+      answer(map_.steps(column), asked_steps(part), map_.fact(Map::step_rows));
+    fact(Map::steps_count, "steps", written("=COUNT({x})", {{"x", map_.steps(Map::step)}}));
+  }
+
+  std::string crank_wrong() const {
+    return written(
+        "=IF(NOT(add_in_there);\"\";IF({firing}=\"\";\"Firing order: it is not entered, and "
+        "without it nothing tells where to stop the crank.\";"
+        "IF(ISERROR(ROWS(CRANK.STOPS({firing})));\"Firing order: name each cylinder once, as "
+        "1-3-4-2; or give the degrees at which each fires, as 1 at 0, 2 at 270.\";"
+        "IF(MAX(CRANK.STOPS({firing};;;\"cylinder\"))<>{n};\"Firing order: the engine has {n} "
+        "cylinders, the order another number.\";"
+        "IF({rows}=0;\"Valve timing: with these degrees a valve is never clear of its lobe, or "
+        "never opens.\";IF(MAX({stops})>{most};\"Valve timing: with these degrees more than {most} "
+        "stops would be due.\";\"\"))))))",
+        {{"firing", map_.fact(Map::firing)},
+         {"n", cylinders_of(places_.layout)},
+         {"rows", map_.fact(Map::stop_rows)},
+         {"stops", map_.stops(Map::stop)},
+         {"most", map_.most_stops()}});
+  }
+
+  void fit_said() {
+    const std::string waiting = written("SUMPRODUCT(({valve}<>\"\")*({in}=\"\")*({out}=\"\"))",
+                                        {{"valve", map_.steps(Map::step_valve)},
+                                         {"in", map_.steps(Map::in)},
+                                         {"out", map_.steps(Map::out)}});
+    fact(Map::fit_said, "of the steps",
+         written(
+             "=IF(NOT(add_in_there);\"No steps: the Shimwright add-in is missing.\";"
+             "IF(NOT(plan_stands);\"No steps yet: mend the entries first, as Plan says.\";"
+             "IF(AND(NOT({out});{wrong}<>\"\");{wrong};"
+             "IF({rows}=0;\"No steps: a valve to be opened is open at none of the stops.\";"
+             "IF({count}=0;\"Nothing to fit: the plan opens no valve.\";"
+             "IF({count}>{room};\"More steps than this sheet has rows: read them all on Workings "
+             "before you begin.\";"
+             "IF({waiting}>0;\"Some shims change places in a ring and need a stand-in that is not "
+             "there: see the framed row.\";"
+             "IF(ISNUMBER(SEARCH(\"fewer turns\";INDEX({notes};{count})));\"These steps are safe, "
+             "but there may be a way with fewer turns.\";\"\"))))))))",
+             {{"out", map_.fact(Map::cams_out)},
+              {"wrong", map_.fact(Map::crank_wrong)},
+              {"rows", map_.fact(Map::step_rows)},
+              {"count", map_.fact(Map::steps_count)},
+              {"room", FitMap(places_).rows},
+              {"waiting", waiting},
+              {"notes", map_.steps(Map::note)}}));
+  }
+
+  void ticks() {
+    const FitMap fit(places_);
+    const std::string done = on(sheet_name::fit, fit.all(FitMap::done));
+    const Area steps = block(map_.steps(Map::step).from, 1, fit.rows);
+    fact(Map::steps_ticked, "steps ticked",
+         written("=SUMPRODUCT(({done}<>\"\")*ISNUMBER({steps}))",
+                 {{"done", done}, {"steps", steps}}));
+    fact(Map::ticks_wrong, "of the ticks",
+         written("=IF(SUMPRODUCT(({done}<>\"\")*NOT(ISNUMBER({steps})))>0;\"The plan has changed "
+                 "since these were ticked: see which shim each valve has, then clear the ticks.\";"
+                 "IF(SUMPRODUCT(MAX(({done}<>\"\")*(ROW({done})-{before})))>{ticked};\"A step "
+                 "before the last tick is not ticked: go in order, and leave none out.\";\"\"))",
+                 {{"done", done},
+                  {"steps", steps},
+                  {"before", FitMap::first_row},
+                  {"ticked", map_.fact(Map::steps_ticked)}}));
+  }
+
+  Sheet& sheet_;
+  const Places& places_;
+  Map map_;
+};
+
+}  // namespace
+
+void make_steps(Sheet& sheet, const Places& places) { StepsMaker(sheet, places).make(); }
+
+}  // namespace shimwright::book::workings
