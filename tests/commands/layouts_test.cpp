@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Every kind of layout a book can be built for, from one cylinder to sixteen. A PDF of each book
+// stays under build/screens/layouts, to be looked at.
+#include <gtest/gtest.h>
+
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/frame/XStorable.hpp>
+#include <com/sun/star/sheet/FormulaResult.hpp>
+#include <com/sun/star/sheet/XCellRangesQuery.hpp>
+#include <com/sun/star/sheet/XSheetCellRanges.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <set>
+#include <sstream>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "book/book.hpp"
+#include "book/filling.hpp"
+#include "book/places.hpp"
+#include "book/presets.hpp"
+#include "book/sheet.hpp"
+#include "commands/request.hpp"
+#include "office/office.hpp"
+
+namespace shimwright::commands {
+namespace {
+
+namespace css = com::sun::star;
+using book::as;
+using book::Ref;
+using book::to_office;
+using Document = Ref<css::sheet::XSpreadsheetDocument>;
+
+book::Layout layout(book::Arrangement arrangement, int cylinders, int exhaust, int inlet) {
+  book::Layout made{.name = {},
+                    .arrangement = arrangement,
+                    .banks = book::usual_banks(arrangement, cylinders),
+                    .exhaust_valves = exhaust,
+                    .inlet_valves = inlet,
+                    .firing = {}};
+  for (int cylinder = 1; cylinder <= cylinders; ++cylinder)
+    made.firing += (cylinder == 1 ? "" : "-") + std::to_string(cylinder);
+  made.name = book::full_name(made);
+  return made;
+}
+
+std::vector<book::Layout> all_layouts() {
+  using enum book::Arrangement;
+  std::vector<book::Layout> all;
+  for (const book::Preset& preset : book::presets()) {
+    all.push_back(preset.layout);
+    for (const auto& [exhaust, inlet] : {std::pair{1, 1}, {2, 3}}) {
+      if (book::cylinders_of(preset.layout) * (exhaust + inlet) > 48) continue;
+      book::Layout other = preset.layout;
+      other.exhaust_valves = exhaust;
+      other.inlet_valves = inlet;
+      other.name = book::full_name(other);
+      all.push_back(other);
+    }
+  }
+  for (const book::Layout& other :
+       {layout(in_line, 5, 2, 2), layout(in_line, 8, 2, 2), layout(in_line, 12, 2, 2),
+        layout(in_line, 16, 1, 2), layout(vee, 6, 2, 2), layout(vee, 10, 2, 2),
+        layout(vee, 12, 2, 2), layout(vee, 16, 1, 2), layout(flat, 2, 2, 2), layout(flat, 6, 2, 2),
+        layout(flat, 12, 2, 2), layout(in_line, 3, 1, 3), layout(in_line, 4, 3, 1)})
+    all.push_back(other);
+  return all;
+}
+
+class Layouts : public testing::TestWithParam<book::Layout> {
+ protected:
+  static void SetUpTestSuite() {
+    office::Settings settings;
+    settings.extension = PACKAGE;
+    office_ = std::make_unique<office::Office>(settings);
+  }
+  static void TearDownTestSuite() { office_.reset(); }
+
+  static std::unique_ptr<office::Office> office_;
+};
+
+std::unique_ptr<office::Office> Layouts::office_;
+
+// Readings that fill every card: all states in turn.
+std::string readings_for(const book::Layout& layout) {
+  std::ostringstream text;
+  text << "[engine]\nunit = mm\nexhaust = 0.22 | 0.28 | 0.75 | A\ninlet = 0.16 | 0.22 | 0.75 | A\n"
+          "doubt = 0.01\n[valves]\n";
+  const char* const gaps[] = {"0.25", "0.14", "0.22", "0.18", "0.31", "0.28", "0.20"};
+  std::size_t i = 0;
+  for (const book::ValveId& valve : book::valves_of(layout))
+    text << book::name_of(valve, layout) << " | " << gaps[i++ % std::size(gaps)]
+         << " | 270 | 2.702\n";
+  text << "[rows of sizes]\nA | 2.20 | 3.20 | 0.05 | 6.90\n";
+  return text.str();
+}
+
+// Cells with a formula that came to an error, on the sheets a person looks at.
+std::vector<std::string> errors_in(const Document& document) {
+  std::vector<std::string> errors;
+  const auto sheets = as<css::container::XNameAccess>(document->getSheets());
+  for (const rtl::OUString& name : sheets->getElementNames()) {
+    if (office::from_office(name) == book::sheet_name::workings) continue;
+    const auto found = as<css::sheet::XCellRangesQuery>(sheets->getByName(name))
+                           ->queryFormulaCells(css::sheet::FormulaResult::ERROR)
+                           ->getRangeAddressesAsString();
+    if (!found.isEmpty()) errors.push_back(office::from_office(found));
+  }
+  return errors;
+}
+
+void keep_pdf(const Document& document, const std::filesystem::path& file) {
+  css::uno::Sequence<css::beans::PropertyValue> how(1);
+  how.getArray()[0].Name = to_office("FilterName");
+  how.getArray()[0].Value <<= to_office("calc_pdf_Export");
+  std::filesystem::create_directories(file.parent_path());
+  as<css::frame::XStorable>(document)->storeToURL(to_office(office::url_of(file)), how);
+}
+
+TEST_P(Layouts, a_book_is_built_and_answers_for_every_valve) {
+  const book::Layout& layout = GetParam();
+  const Document document = book::build_book(office_->context(), layout, layout.name);
+  std::istringstream entries(readings_for(layout));
+  book::fill(document, layout, entries);
+  const book::Places places(layout);
+  ASSERT_EQ(places.head.cards.size(), book::valves_of(layout).size());
+  const book::Sheet head(document, book::sheet_name::head);
+  for (const book::Card& card : places.head.cards) {
+    const auto after = head.range(card.value(book::card::after))->getCellByPosition(0, 0);
+    EXPECT_GT(after->getValue(), 0.1) << book::name_of(card.valve, layout);
+  }
+  EXPECT_EQ(errors_in(document), std::vector<std::string>());
+  keep_pdf(document, std::filesystem::path(PICTURES) / "layouts" / (layout.name + ".pdf"));
+  as<css::util::XCloseable>(document)->close(true);
+}
+
+std::string name_of(const testing::TestParamInfo<book::Layout>& info) {
+  std::string name = info.param.name;
+  for (char& c : name)
+    if (!std::isalnum(static_cast<unsigned char>(c))) c = '_';
+  return name + "_" + std::to_string(info.param.exhaust_valves) + "_" +
+         std::to_string(info.param.inlet_valves);
+}
+
+INSTANTIATE_TEST_SUITE_P(Any, Layouts, testing::ValuesIn(all_layouts()), name_of);
+
+}  // namespace
+}  // namespace shimwright::commands
