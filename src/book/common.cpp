@@ -2,6 +2,9 @@
 #include "book/formula.hpp"
 #include "book/sheets.hpp"
 #include "book/styles.hpp"
+#include "core/bad_input.hpp"
+#include "core/crank.hpp"
+#include "core/firing_written.hpp"
 
 namespace shimwright::book {
 
@@ -26,10 +29,25 @@ void make_banner(Sheet& sheet, const Area& area) {
   sheet.result(area,
                "=IFERROR(IF(INFO(\"system\")=\"\";\"\";\"Shimwright \")&SHIM.VERSION();\"The "
                "Shimwright add-in is missing: nothing "
-               "here is calculated. Install shimwright.oxt (Tools, Extensions), then open this "
-               "book again.\")",
+               "here is calculated. Install shimwright.oxt, then open this book again.\")",
                style::banner);
   sheet.grade(area, {{"NOT(add_in_there)", std::string(style::trouble_found)}});
+}
+
+int lines_of_stops(const Layout& layout, int letters) {
+  constexpr std::size_t between = 40;  // `Stop 2: `, `; valves open to the gauge: `
+  try {
+    const Firing firing = firing_written(layout.firing);
+    const std::vector<CrankStop> stops = crank_stops(firing);
+    std::size_t lines = 0;
+    for (std::size_t i = 0; i < stops.size(); ++i)
+      lines +=
+          1 + (turn_in_words(firing, stops, i).size() + between + reach_in_words(stops[i]).size()) /
+                  static_cast<std::size_t>(letters);
+    return static_cast<int>(lines);
+  } catch (const BadInput&) {
+    return 4;  // of an engine whose firing is still to be entered
+  }
 }
 
 EntryCheck length_check(At first, double least_mm, double most_mm, std::string_view title,

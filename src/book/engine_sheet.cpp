@@ -20,10 +20,10 @@ class EngineMaker {
   EngineMaker(Sheet& sheet, const Places& places) : sheet_(sheet), places_(places) {}
 
   void make() {
-    const double widths[] = {3, 61, 25, 25, 4, 72};
+    const double widths[] = {3, 67, 26, 26, 4, 90};
     for (int column = 0; column < 6; ++column) sheet_.column_width(column, widths[column]);
     sheet_.row_heights(0, last_row, row_mm);
-    for (const int gap : {9, 16, 21, 28, 35}) sheet_.row_height(gap, 4);
+    for (const int gap : {2, 9, 16, 21, 28, 35}) sheet_.row_height(gap, 4);
     sheet_.row_height(0, 11);
     sheet_.result({{label_column, 0}, {note_column, 0}}, titled(sheet_.name()), style::title);
     make_banner(sheet_, {{label_column, 1}, {note_column, 1}});
@@ -180,8 +180,7 @@ class EngineMaker {
   void crank() {
     heading(29, "Turning the crank");
     line(place::firing.row, "Firing order",
-         "1-3-4-2; where it fires unevenly, each cylinder\u2019s degrees: 1 at 0, 2 at 270. The "
-         "manual has the last word.");
+         "The manual has the last word. Where it fires unevenly, degrees: 1 at 0, 2 at 270.");
     const Area order{place::firing, right_of(place::firing)};
     sheet_.label(order, places_.layout.firing, style::entry_words);
     const std::string cylinders = std::to_string(cylinders_of(places_.layout));

@@ -17,7 +17,7 @@ namespace {
 
 using Map = StepsMap;
 
-constexpr double row_mm = 7.2;
+constexpr double row_mm = 7;
 constexpr int last_column = FitMap::done;
 constexpr int caution_row = 2;
 constexpr int said_row = 3;
@@ -29,8 +29,8 @@ class FitMaker {
   FitMaker(Sheet& sheet, const Places& places) : sheet_(sheet), map_(places), fit_(places) {}
 
   void make() {
-    const double widths[] = {2, 10, 10, 19, 17, 17, 20, 90, 13};
-    for (int column = 0; column <= last_column; ++column)
+    const double widths[] = {2, 11, 11, 20, 18, 18, 22, 118, 15, 1};
+    for (int column = 0; column <= last_column + 1; ++column)
       sheet_.column_width(column, widths[column]);
     sheet_.row_heights(FitMap::first_row, last_row(), row_mm);
     sheet_.row_height(0, 11);
@@ -42,7 +42,7 @@ class FitMaker {
     grades();
     foot();
     const bool one_page = fit_.rows <= most_rows_on_a_page;
-    sheet_.print({{0, 0}, {last_column, last_row()}},
+    sheet_.print({{0, 0}, {last_column + 1, last_row()}},
                  one_page ? style::portrait : style::portrait_long);
     if (!one_page) repeat_heads();
     sheet_.protect();

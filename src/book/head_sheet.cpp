@@ -2,12 +2,14 @@
 //
 // Head: the valves as they lie, seen from above. Readings go in and answers come out on the same
 // card, and the card's colour, sign and word tell its state.
+#include <numeric>
 #include <string>
 #include <vector>
 
 #include "book/formula.hpp"
 #include "book/head_drawing.hpp"
 #include "book/sheets.hpp"
+#include "book/steps_map.hpp"
 #include "book/styles.hpp"
 #include "book/workings.hpp"
 #include "core/palette.hpp"
@@ -52,6 +54,7 @@ class CardMaker {
   CardMaker(Sheet& sheet, const Places& places, int index)
       : sheet_(sheet),
         map_(places.count()),
+        first_stop_(in_workings(StepsMap(places).first_stop(index))),
         card_(places.head.cards[static_cast<std::size_t>(index)]),
         name_(name_of(card_.valve, places.layout)),
         index_(index),
@@ -80,7 +83,10 @@ class CardMaker {
   }
 
   void readings() {
-    line(card::gap, "gap", style::card_entry_length);
+    line(card::gap, "", style::card_entry_length);
+    sheet_.formula(
+        card_.at(card::gap),
+        written("=IF(ISNUMBER({stop});\"gap, stop \"&{stop};\"gap\")", {{"stop", first_stop_}}));
     line(card::limits, "limits", style::card_text);
     sheet_.formula(card_.value(card::limits), "=" + cell(Map::limits_told));
     line(card::mark, "mark", style::card_entry_mark);
@@ -143,6 +149,7 @@ class CardMaker {
 
   Sheet& sheet_;
   Map map_;
+  std::string first_stop_;
   const Card& card_;
   std::string name_;
   int index_;
@@ -179,9 +186,34 @@ void make_deck(Sheet& sheet, const BankDeck& deck, const Bank& bank) {
     sheet.label(strip.area, "cylinder " + std::to_string(strip.cylinder), style::deck_strip);
 }
 
+// Below the chart: where the crank stops to measure the valves. Gives the last row.
+int make_stops(Sheet& sheet, const Places& places) {
+  const StepsMap steps(places);
+  const HeadMap& map = places.head;
+  const auto row = [&map](int of) { return map.across(0, 1, map.last_row + of); };
+  sheet.row_height(map.last_row + 1, 1.5);
+  sheet.label(row(2),
+              "Turn the crank by hand only, and only the way the engine runs. Never turn it while "
+              "a valve is without its shim.",
+              style::caution);
+  sheet.row_height(map.last_row + 2, 6.5);
+  sheet.result(row(3),
+               written("=IF({wrong}<>\"\";{wrong};{said})",
+                       {{"wrong", in_workings(steps.fact(StepsMap::crank_wrong))},
+                        {"said", in_workings(steps.fact(StepsMap::stops_said))}}),
+               style::list);
+  constexpr double letter_mm = 1.7;
+  constexpr double line_mm = 4;
+  const double width = std::accumulate(map.column_mm.begin(), map.column_mm.end(), 0.0);
+  sheet.row_height(
+      map.last_row + 3,
+      2 + line_mm * lines_of_stops(places.layout, static_cast<int>(width / letter_mm)));
+  return map.last_row + 3;
+}
+
 void set_heights(Sheet& sheet, const HeadMap& map) {
   sheet.row_height(HeadMap::title_row, 10);
-  sheet.row_height(HeadMap::banner_row, 6);
+  sheet.row_height(HeadMap::banner_row, 7.5);
   sheet.row_height(HeadMap::legend_row, 6.5);
   sheet.row_height(HeadMap::first_deck_row - 1, 2.5);
   for (const BankDeck& bank : map.banks) {
@@ -200,7 +232,6 @@ void set_heights(Sheet& sheet, const HeadMap& map) {
 
 void make_head(Sheet& sheet, const Places& places) {
   const HeadMap& map = places.head;
-  const Area whole{{0, 0}, {map.last_column, map.last_row}};
   for (int column = 0; column <= map.last_column; ++column)
     sheet.column_width(column, map.column_mm[static_cast<std::size_t>(column)]);
   set_heights(sheet, map);
@@ -218,7 +249,8 @@ void make_head(Sheet& sheet, const Places& places) {
     make_deck(sheet, map.banks[i], places.layout.banks[i]);
   for (int i = 0; i < places.count(); ++i) CardMaker(sheet, places, i).make();
   draw_heads(sheet, map);
-  sheet.print(whole, style::landscape);
+  const int last_row = make_stops(sheet, places);
+  sheet.print({{0, 0}, {map.last_column, last_row}}, style::landscape);
   sheet.protect();
 }
 

@@ -44,7 +44,7 @@ class PlanMaker {
  private:
   int total_row() const { return first_row + count_; }
   int boxes_row() const { return total_row() + 2; }
-  int lists_row() const { return boxes_row() + 12; }
+  int lists_row() const { return boxes_row() + 7; }
   int last_row() const { return lists_row() + 2 + count_; }
 
   static Area line(int row) { return {{first_column, row}, {last_column, row}}; }
@@ -201,11 +201,17 @@ class PlanMaker {
 
   void boxes() {
     const int row = boxes_row();
-    make_trouble_box(sheet_, {{first_column, row}, {last_column, row + 4}},
-                     in_workings(map_.trouble_lines(Map::all_box)));
-    sheet_.result({{first_column, row + 5}, {last_column, row + 8}},
-                  "=" + in_workings(map_.fact(Map::serving)), style::list);
-    sheet_.label({{first_column, row + 9}, {last_column, row + 10}},
+    const Area box{{first_column, row}, {last_column, row + 3}};
+    const std::string troubles = in_workings(map_.trouble_lines(Map::all_box));
+    sheet_.result(
+        box,
+        written("=IF({troubles}&{serving}=\"\";\"Nothing found amiss in the entries.\";"
+                "TEXTJOIN(CHAR(10);TRUE();{troubles};{serving}))",
+                {{"troubles", troubles}, {"serving", in_workings(map_.fact(Map::serving))}}),
+        style::trouble_box);
+    sheet_.grade(box, {{written("{troubles}<>\"\"", {{"troubles", troubles}}),
+                        std::string(style::trouble_found)}});
+    sheet_.label({{first_column, row + 4}, {last_column, row + 5}},
                  "The engine\u2019s own manual comes first. Never turn the crank while a valve is "
                  "without its shim. After fitting, turn it by hand through two full turns and "
                  "measure every gap again.",

@@ -13,7 +13,6 @@ namespace {
 using Map = WorkingsMap;
 
 constexpr int last_column = 4;
-constexpr double stops_mm = 20;
 
 constexpr const char* cautions[] = {
     "The engine\u2019s own manual, the rules of the place and a licensed mechanic come first. "
@@ -55,10 +54,14 @@ constexpr Step steps[] = {
 class ReadMeMaker {
  public:
   ReadMeMaker(Sheet& sheet, const Places& places)
-      : sheet_(sheet), map_(places.count()), steps_(places), count_(places.count()) {}
+      : sheet_(sheet),
+        layout_(places.layout),
+        map_(places.count()),
+        steps_(places),
+        count_(places.count()) {}
 
   void make() {
-    const double widths[] = {3, 12, 26, 112, 34};
+    const double widths[] = {3, 12, 30, 128, 34};
     for (int column = 0; column <= last_column; ++column)
       sheet_.column_width(column, widths[column]);
     sheet_.row_height(0, 14);
@@ -119,7 +122,9 @@ class ReadMeMaker {
         written("=IF({wrong}<>\"\";{wrong};{said})",
                 {{"wrong", wrong}, {"said", in_workings(steps_.fact(StepsMap::stops_said))}}),
         style::text);
-    sheet_.row_height(row_++, stops_mm);
+    constexpr double line_mm = 4.4;
+    constexpr int letters = 110;
+    sheet_.row_height(row_++, 2 + line_mm * lines_of_stops(layout_, letters));
   }
 
   void bar(std::string_view words, const std::string& done, const std::string& of) {
@@ -160,6 +165,7 @@ class ReadMeMaker {
   }
 
   Sheet& sheet_;
+  const Layout& layout_;
   Map map_;
   StepsMap steps_;
   int count_;

@@ -24,6 +24,10 @@ void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentenc
 // The version of the add-in, or in plain words what to do where it is missing.
 void make_banner(Sheet& sheet, const Area& area);
 
+// The lines that the stops of the engine as it comes take when told in words, with so many letters
+// to a line. A person may enter another firing order, but hardly one with more stops.
+int lines_of_stops(const Layout& layout, int letters);
+
 // A rule for lengths typed in the book's unit: from `least` to `most` mm, both ends in. Text with
 // a unit, as `4 thou`, is welcome.
 EntryCheck length_check(At first, double least_mm, double most_mm, std::string_view title,

@@ -23,7 +23,7 @@ void make_text_styles(Maker& m) {
   m.make(title, page, {size(20), bold(), text_colour(accent)});
   m.make(subtitle, page, {size(9), text_colour(quiet_ink)});
   m.make(aside, subtitle, {right()});
-  m.make(banner, subtitle, {wrapped(), upright(upright_at::TOP)});
+  m.make(banner, subtitle, {size(8.5), wrapped(), upright(upright_at::TOP)});
   m.make(heading, page, {size(11), bold(), text_colour(accent), {"BottomBorder", line(accent, 1)}});
   m.make(heading_tally, heading, {right()});
   m.make(label, page, {});
@@ -87,7 +87,7 @@ void make_table_styles(Maker& m) {
   m.make(table_length, table_text, {right(), padding(1.3), m.format(length_format)});
   m.make(table_count, table_text, {right(), padding(1.3), m.format(count_format)});
   m.make(table_money, table_text, {right(), padding(1.3), m.format(money_format)});
-  m.make(table_note, table_text, {size(8), {"ShrinkToFit", Any(false)}, wrapped()});
+  m.make(table_note, table_text, {size(8.5), {"ShrinkToFit", Any(false)}, wrapped()});
   m.make(table_tally, note, {left(), indent(1.5)});
   m.make(row_number, note, {centre()});
   m.make(total_text, page, {bold(), left(), indent(1), {"TopBorder", line(accent, 1)}});

@@ -119,7 +119,9 @@ void make_facts(Sheet& sheet, const Map& map) {
                    {{"x", Area(map.sale(0, Map::stock_size),
                                map.sale(Map::sale_rows - 1, Map::stock_size))}}));
   row_fact(Map::serving, "would serve",
-           written("=TEXTJOIN(CHAR(10);TRUE();{told})", {{"told", map.all(Map::serving_told)}}));
+           written("=IF(TEXTJOIN(\"\";TRUE();{told})=\"\";\"\";\"No listed size fits. One between "
+                   "these would: \"&TEXTJOIN(\", \";TRUE();{told}))",
+                   {{"told", map.all(Map::serving_told)}}));
   const int last = shims_place::ladders - 1;
   fact(Map::sales, "sizes on sale",
        written("={start}+{sizes}-1",
@@ -195,40 +197,38 @@ std::vector<std::string> answers_for(const Card& card, const Map& map, int index
          {"doubt", own(Map::doubt)},
          {"column", column}});
   };
-  return {
-      "=" + with_sign(own(Map::then)),
-      written("=IF(ISERROR({action});IF(add_in_there;\"mend entries\";\"\");"
-              "IF({action}=\"keep\";\"keep\";IF({action}=\"none\";\"none fits\";"
-              "IF({action}=\"unread\";IF(AND(ISNUMBER({c});{now}<>\"limits?\");"
-              "\"which shim?\";IF(ISNUMBER({shim});\"which gap?\";\"\"));"
-              "{action}&\" \"&FIXED({size}/mm_each;decimals;TRUE())))))",
-              {{"action", own(Map::action)},
-               {"c", own(Map::clearance)},
-               {"now", own(Map::now)},
-               {"shim", own(Map::shim)},
-               {"size", own(Map::size)}}),
-      written("=IFERROR(IF({action}=\"move\";\"from \"&{from};IF({action}=\"spare\";"
-              "\"from the spares\";IF({action}=\"buy\";\"to order\";IF({action}=\"none\";"
-              "IF({low}=\"\";\"no size serves\";\"needs \"&{range});\"\"))));\"\")",
-              {{"action", own(Map::action)},
-               {"from", own(Map::from)},
-               {"low", own(Map::thinnest)},
-               {"range", span_told(own(Map::thinnest), own(Map::thickest))}}),
-      written(
-          "=IF(ISNUMBER({low});\"No listed size fits valve \"&{name}&\": one from \"&"
-          "FIXED({low}/mm_each;decimals;TRUE())&\" to \"&"
-          "FIXED({high}/mm_each;decimals;TRUE())&\" would.\";\"\")",
-          {{"low", own(Map::thinnest)}, {"high", own(Map::thickest)}, {"name", own(Map::name)}}),
-      serving(1),
-      serving(2),
-      written("=IF(AND({x}<>\"\";{marked}=\"\");{name}&\" (\"&{x}&\")\";\"\")",
-              {{"x", on_head(card.value(card::mark))},
-               {"marked", own(Map::marked)},
-               {"name", own(Map::name)}}),
-      written("=IF(AND(ISNUMBER({min});ISNUMBER({max}));{span};\"\")",
-              {{"min", own(Map::min)},
-               {"max", own(Map::max)},
-               {"span", span_told(own(Map::min), own(Map::max))}})};
+  return {"=" + with_sign(own(Map::then)),
+          written("=IF(ISERROR({action});IF(add_in_there;\"mend entries\";\"\");"
+                  "IF({action}=\"keep\";\"keep\";IF({action}=\"none\";\"none fits\";"
+                  "IF({action}=\"unread\";IF(AND(ISNUMBER({c});{now}<>\"limits?\");"
+                  "\"which shim?\";IF(ISNUMBER({shim});\"which gap?\";\"\"));"
+                  "{action}&\" \"&FIXED({size}/mm_each;decimals;TRUE())))))",
+                  {{"action", own(Map::action)},
+                   {"c", own(Map::clearance)},
+                   {"now", own(Map::now)},
+                   {"shim", own(Map::shim)},
+                   {"size", own(Map::size)}}),
+          written("=IFERROR(IF({action}=\"move\";\"from \"&{from};IF({action}=\"spare\";"
+                  "\"from the spares\";IF({action}=\"buy\";\"to order\";IF({action}=\"none\";"
+                  "IF({low}=\"\";\"no size serves\";\"needs \"&{range});\"\"))));\"\")",
+                  {{"action", own(Map::action)},
+                   {"from", own(Map::from)},
+                   {"low", own(Map::thinnest)},
+                   {"range", span_told(own(Map::thinnest), own(Map::thickest))}}),
+          written("=IF(ISNUMBER({low});{name}&\" needs \"&{range};\"\")",
+                  {{"low", own(Map::thinnest)},
+                   {"name", own(Map::name)},
+                   {"range", span_told(own(Map::thinnest), own(Map::thickest))}}),
+          serving(1),
+          serving(2),
+          written("=IF(AND({x}<>\"\";{marked}=\"\");{name}&\" (\"&{x}&\")\";\"\")",
+                  {{"x", on_head(card.value(card::mark))},
+                   {"marked", own(Map::marked)},
+                   {"name", own(Map::name)}}),
+          written("=IF(AND(ISNUMBER({min});ISNUMBER({max}));{span};\"\")",
+                  {{"min", own(Map::min)},
+                   {"max", own(Map::max)},
+                   {"span", span_told(own(Map::min), own(Map::max))}})};
 }
 
 void make_valves(Sheet& sheet, const Places& places, const Map& map) {
