@@ -44,7 +44,7 @@ class PlanMaker {
  private:
   int total_row() const { return first_row + count_; }
   int boxes_row() const { return total_row() + 2; }
-  int lists_row() const { return boxes_row() + 7; }
+  int lists_row() const { return boxes_row() + 8; }
   int last_row() const { return lists_row() + 2 + count_; }
 
   static Area line(int row) { return {{first_column, row}, {last_column, row}}; }
@@ -201,7 +201,7 @@ class PlanMaker {
 
   void boxes() {
     const int row = boxes_row();
-    const Area box{{first_column, row}, {last_column, row + 3}};
+    const Area box{{first_column, row}, {last_column, row + 4}};
     const std::string troubles = in_workings(map_.trouble_lines(Map::all_box));
     sheet_.result(
         box,
@@ -211,7 +211,7 @@ class PlanMaker {
         style::trouble_box);
     sheet_.grade(box, {{written("{troubles}<>\"\"", {{"troubles", troubles}}),
                         std::string(style::trouble_found)}});
-    sheet_.label({{first_column, row + 4}, {last_column, row + 5}},
+    sheet_.label({{first_column, row + 5}, {last_column, row + 6}},
                  "The engine\u2019s own manual comes first. Never turn the crank while a valve is "
                  "without its shim. After fitting, turn it by hand through two full turns and "
                  "measure every gap again.",

@@ -7,6 +7,7 @@ namespace {
 
 using Map = WorkingsMap;
 
+constexpr std::string_view engine_first = "Engine has entries to be mended first";
 constexpr int most_shown = 2;  // sentences in a box; the rest are counted
 
 // Whether rows are about that table. What is wrong with a limit is told once, on Engine, and not
@@ -75,9 +76,10 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
   sheet.formula(
       map.trouble_lines(Map::head_box),
       box(table,
-          written("IF({engine}=\"\";\"\";\"Engine has entries to be mended first\");"
+          written("IF({engine}=\"\";\"\";\"{hint}\");"
                   "IF({marks}=\"\";\"\";\"marks that stand for no size: \"&{marks});{sentences}",
                   {{"engine", map.trouble_lines(Map::engine_box)},
+                   {"hint", engine_first},
                    {"marks",
                     written("TEXTJOIN(\", \";TRUE();{x})", {{"x", map.all(Map::mark_trouble)}})},
                    {"sentences", map.troubles(Map::on_head)}}),
@@ -98,8 +100,10 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
                          {"inlet", map.limit(Side::inlet, Map::limit_trouble)},
                          {"crank", crank_wrong}}));
   sheet.formula(map.trouble_lines(Map::all_box),
-                written("=TEXTJOIN(CHAR(10);TRUE();{head};{shims};{engine})",
-                        {{"head", map.trouble_lines(Map::head_box)},
+                written("=TEXTJOIN(CHAR(10);TRUE();{engine};"
+                        "SUBSTITUTE({head};\"{hint}\"&CHAR(10);\"\");{shims})",
+                        {{"hint", engine_first},
+                         {"head", map.trouble_lines(Map::head_box)},
                          {"shims", map.trouble_lines(Map::shims_box)},
                          {"engine", map.trouble_lines(Map::engine_box)}}));
   sheet.formula(map.trouble_lines(Map::all_count),
