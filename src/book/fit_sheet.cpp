@@ -17,7 +17,7 @@ namespace {
 
 using Map = StepsMap;
 
-constexpr double row_mm = 7;
+constexpr double row_mm = 7.4;
 constexpr int last_column = FitMap::done;
 constexpr int caution_row = 2;
 constexpr int said_row = 3;

@@ -13,7 +13,7 @@ constexpr double margin_mm = 1;
 constexpr double between_valves_mm = 1;
 constexpr double between_cylinders_mm = 3.5;
 constexpr int first_card_column = 2;    // after the side's name and the deck's edge
-constexpr std::size_t least_cards = 4;  // so many find room beside each other, for the title
+constexpr std::size_t least_cards = 5;  // so many find room beside each other, for the title
 constexpr int rows_between_banks = 2;
 
 // Where more valves lie on the other side of the cylinder, a pair keeps to the outside.

@@ -250,7 +250,8 @@ void make_head(Sheet& sheet, const Places& places) {
   for (int i = 0; i < places.count(); ++i) CardMaker(sheet, places, i).make();
   draw_heads(sheet, map);
   const int last_row = make_stops(sheet, places);
-  sheet.print({{0, 0}, {map.last_column, last_row}}, style::landscape);
+  const Area whole{{0, 0}, {map.last_column, last_row}};
+  sheet.print(whole, sheet.taller_than_wide(whole) ? style::portrait : style::landscape);
   sheet.protect();
 }
 

@@ -3,6 +3,7 @@
 
 #include "book/styles.hpp"
 
+#include <com/sun/star/awt/Size.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/sheet/ConditionEntryType.hpp>
@@ -196,6 +197,11 @@ void Sheet::result(const Area& area, std::string_view words, std::string_view st
   style(area, style_name);
   if (!(area.from == area.to)) merge(area);
   formula(area.from, words);
+}
+
+bool Sheet::taller_than_wide(const Area& area) const {
+  const auto size = as<css::beans::XPropertySet>(range(area))->getPropertyValue("Size");
+  return size.get<css::awt::Size>().Height > size.get<css::awt::Size>().Width;
 }
 
 void Sheet::print(const Area& area, std::string_view page_style) {

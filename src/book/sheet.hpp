@@ -71,6 +71,8 @@ class Sheet {
   void label(const Area& area, std::string_view words, std::string_view style);
   void result(const Area& area, std::string_view formula, std::string_view style);
 
+  bool taller_than_wide(const Area& area) const;
+
   // Prints this area and nothing else, as the page style says.
   void print(const Area& area, std::string_view page_style);
   // Without a password: it keeps the hand from slipping, no more.

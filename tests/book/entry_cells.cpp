@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "entry_cells.hpp"
 
+#include "book/fit_map.hpp"
+
 namespace shimwright::tests {
 
 std::vector<EntryCell> entry_cells(const book::Places& places) {
@@ -22,6 +24,18 @@ std::vector<EntryCell> entry_cells(const book::Places& places) {
   for (const book::At at : {engine::unit, engine::doubt, engine::allowed, engine::scheme,
                             engine::use_doubt, engine::touch_good, engine::first, engine::work})
     cells.push_back({on_engine, at});
+
+  for (const book::Side side : {book::Side::exhaust, book::Side::inlet})
+    for (const int row : {engine::opens_row, engine::closes_row})
+      cells.push_back({on_engine, engine::of(side, row)});
+  for (const book::At at : {engine::firing, engine::margin, engine::opened})
+    cells.push_back({on_engine, at});
+  // These go over two columns.
+  for (const book::At at : {engine::firing, engine::opened})
+    cells.push_back({on_engine, right_of(at), true});
+  const book::FitMap fit(places);
+  for (int row = 0; row < fit.rows; ++row)
+    cells.push_back({book::sheet_name::fit, fit.at(row, book::FitMap::done)});
 
   const auto list = [&cells](book::At first, int rows, int columns, int free_column) {
     for (int row = 0; row < rows; ++row)

@@ -1,0 +1,321 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Fit: the steps in the book are the steps that are told without any book, and ticks are seen.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/sheet/XSheetCondition.hpp>
+#include <com/sun/star/sheet/XSheetConditionalEntries.hpp>
+#include <com/sun/star/sheet/XSheetConditionalEntry.hpp>
+
+#include "book/fit_map.hpp"
+#include "book/steps_map.hpp"
+#include "book/styles.hpp"
+#include "core/crank.hpp"
+#include "core/entries.hpp"
+#include "core/steps.hpp"
+#include "job.hpp"
+#include "the_book.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+namespace engine = book::engine_place;
+namespace style = book::style;
+using book::as;
+using book::FitMap;
+using book::StepsMap;
+constexpr auto on_fit = book::sheet_name::fit;
+constexpr auto on_engine = book::sheet_name::engine;
+
+const FitMap fit(the_places());
+const StepsMap steps_map(the_places());
+const WorkingsMap map(the_places().count());
+
+// A table of the workings, as the functions get it.
+EntryTable table(const OpenBook& book, const Area& area) {
+  const auto range =
+      book.sheet(book::sheet_name::workings)
+          ->getCellRangeByPosition(area.from.column, area.from.row, area.to.column, area.to.row);
+  EntryTable rows;
+  for (const auto& cells : as<css::sheet::XCellRangeData>(range)->getDataArray()) {
+    auto& row = rows.emplace_back();
+    for (const auto& cell : cells) {
+      double number = 0;
+      rtl::OUString text;
+      if (cell >>= number)
+        row.emplace_back(number);
+      else if (cell >>= text)
+        row.emplace_back(office::from_office(text));
+      else
+        row.emplace_back();
+    }
+  }
+  return rows;
+}
+
+PlanQuestion asked_in(const OpenBook& book) {
+  return sound_question(
+      read_entries(table(book, map.valves()), table(book, map.stock()), table(book, map.rules())));
+}
+
+// The same question without a book. No firing: the camshafts are out.
+std::vector<Step> steps_told(const PlanQuestion& question, std::string_view firing) {
+  std::vector<OpenAt> open;
+  if (!firing.empty()) {
+    const auto stops = crank_stops(Firing::in_order(firing));
+    for (std::size_t stop = 0; stop < stops.size(); ++stop)
+      for (const ValvePlace& place : stops[stop].reachable)
+        for (std::size_t i = 0; i < question.valves.size(); ++i) {
+          const book::ValveId& valve = the_places().valves[i];
+          if (valve.cylinder == place.cylinder &&
+              (valve.side == book::Side::inlet) == (place.side == Side::inlet))
+            open.push_back({i, static_cast<int>(stop) + 1});
+        }
+  }
+  return fitting_steps(fitting_of(question, best_plan(question), open)).steps;
+}
+
+std::string shown(const OpenBook& book, int row, FitMap::Column column) {
+  return book.shown(on_fit, fit.at(row, column));
+}
+
+std::optional<double> length(const OpenBook& book, int row, FitMap::Column column) {
+  if (shown(book, row, column).empty()) return std::nullopt;
+  return Length::of(book.number(on_fit, fit.at(row, column)), Unit::mm).mm();
+}
+
+std::optional<double> mm(const std::optional<Length>& size) {
+  return size ? std::optional(size->mm()) : std::nullopt;
+}
+
+void expect_steps(const OpenBook& book, const PlanQuestion& question,
+                  const std::vector<Step>& steps) {
+  ASSERT_LE(static_cast<int>(steps.size()), fit.rows);
+  EXPECT_EQ(book.number(book::sheet_name::workings, steps_map.fact(StepsMap::steps_count)),
+            static_cast<double>(steps.size()));
+  for (int row = 0; row < fit.rows; ++row) {
+    const ::testing::ScopedTrace place(__FILE__, __LINE__, "step " + std::to_string(row + 1));
+    const auto index = static_cast<std::size_t>(row);
+    if (index >= steps.size()) {
+      for (int column = FitMap::step; column <= FitMap::note; ++column)
+        EXPECT_EQ(shown(book, row, static_cast<FitMap::Column>(column)), "");
+      continue;
+    }
+    const Step& step = steps[index];
+    EXPECT_EQ(shown(book, row, FitMap::step), std::to_string(row + 1));
+    EXPECT_EQ(shown(book, row, FitMap::stop), step.stop ? std::to_string(*step.stop) : "");
+    EXPECT_EQ(shown(book, row, FitMap::valve),
+              step.valve ? question.valves[*step.valve].name : "turn");
+    EXPECT_EQ(length(book, row, FitMap::out), mm(step.out));
+    EXPECT_EQ(length(book, row, FitMap::in), mm(step.in));
+    EXPECT_EQ(shown(book, row, FitMap::from), step.from);
+    const bool own_words = !step.valve || step.kind == Step::Kind::wait;
+    if (own_words)
+      EXPECT_FALSE(shown(book, row, FitMap::note).empty());
+    else
+      EXPECT_EQ(shown(book, row, FitMap::note), step.note);
+  }
+}
+
+void expect_told_steps(const OpenBook& book, std::string_view firing) {
+  const PlanQuestion question = asked_in(book);
+  const std::vector<Step> steps = steps_told(question, firing);
+  ASSERT_FALSE(steps.empty());
+  expect_steps(book, question, steps);
+}
+
+// The style laid over a cell of the first row of steps by the first condition that holds.
+std::string laid_over(OpenBook& book, At at) {
+  const auto entries = as<css::sheet::XSheetConditionalEntries>(
+      as<css::beans::XPropertySet>(book.cell(on_fit, at))->getPropertyValue("ConditionalFormat"));
+  for (sal_Int32 i = 0; i < entries->getCount(); ++i) {
+    const auto entry = entries->getByIndex(i);
+    const std::string condition =
+        office::from_office(as<css::sheet::XSheetCondition>(entry)->getFormula1());
+    if (book.value_of(on_fit, "=" + condition) != 0)
+      return office::from_office(as<css::sheet::XSheetConditionalEntry>(entry)->getStyleName());
+  }
+  return {};
+}
+
+std::string said(const OpenBook& book, StepsMap::Fact which) {
+  return book.worked(steps_map.fact(which));
+}
+
+TEST(Fit, tells_the_steps_of_the_demo) {
+  OpenBook demo(the_office(), demo_file());
+  expect_told_steps(demo, "1-3-4-2");
+}
+
+class FittedBook : public ::testing::TestWithParam<int> {};
+
+TEST_P(FittedBook, tells_the_steps_of_its_plan) {
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(static_cast<std::uint64_t>(GetParam()), the_places().layout),
+           the_places());
+  expect_told_steps(book, "1-3-4-2");
+  book.type(on_engine, engine::firing, "1-2-4-3");
+  book.recalculate();
+  expect_told_steps(book, "1-2-4-3");
+}
+
+INSTANTIATE_TEST_SUITE_P(of_made_up_engines, FittedBook, ::testing::Range(0, 6));
+
+TEST(Fit, with_the_camshafts_out_turns_at_the_end_only) {
+  OpenBook demo(the_office(), demo_file());
+  demo.type(on_engine, engine::opened, engine::cams_out);
+  demo.recalculate();
+  expect_told_steps(demo, "");
+  const int count = static_cast<int>(
+      demo.number(book::sheet_name::workings, steps_map.fact(StepsMap::steps_count)));
+  for (int row = 0; row < count; ++row)
+    EXPECT_EQ(shown(demo, row, FitMap::valve) == "turn", row == count - 1) << row;
+}
+
+TEST(Fit, tells_a_turn_in_words_a_hand_can_follow) {
+  OpenBook demo(the_office(), demo_file());
+  ASSERT_EQ(shown(demo, 0, FitMap::stop), "2");
+  EXPECT_EQ(shown(demo, 0, FitMap::note),
+            "Every valve has its shim? By hand, turn forwards to cylinder 4's firing dead centre: "
+            "360\u00b0 after the first stop.");
+}
+
+TEST(Fit, greys_a_ticked_row_and_counts_it) {
+  OpenBook demo(the_office(), demo_file());
+  const At first = fit.at(0, FitMap::valve);
+  EXPECT_EQ(laid_over(demo, first), style::fit_turn);
+  const std::string all = said(demo, StepsMap::steps_count);
+  EXPECT_NO_THROW(demo.find(book::sheet_name::read_me, "0 of " + all));
+  demo.type(on_fit, fit.at(0, FitMap::done), "x");
+  EXPECT_EQ(laid_over(demo, first), style::fit_done);
+  EXPECT_EQ(laid_over(demo, fit.at(0, FitMap::out)), style::fit_done);
+  EXPECT_EQ(laid_over(demo, fit.at(0, FitMap::done)), style::fit_done);
+  EXPECT_NO_THROW(demo.find(book::sheet_name::read_me, "1 of " + all));
+  EXPECT_EQ(said(demo, StepsMap::ticks_wrong), "");
+}
+
+TEST(Fit, warns_where_a_step_before_a_tick_is_not_done) {
+  OpenBook demo(the_office(), demo_file());
+  demo.type(on_fit, fit.at(1, FitMap::done), "x");
+  EXPECT_NE(said(demo, StepsMap::ticks_wrong).find("is not ticked"), std::string::npos);
+}
+
+TEST(Fit, warns_of_ticks_beyond_the_steps) {
+  OpenBook demo(the_office(), demo_file());
+  demo.type(on_fit, fit.at(fit.rows - 1, FitMap::done), "x");
+  EXPECT_NE(said(demo, StepsMap::ticks_wrong).find("plan has changed"), std::string::npos);
+  EXPECT_EQ(said(demo, StepsMap::steps_ticked), "0");
+}
+
+TEST(Fit, of_an_empty_book_says_that_there_is_nothing_to_fit) {
+  OpenBook book(the_office(), template_file());
+  EXPECT_EQ(said(book, StepsMap::fit_said), "Nothing to fit: the plan opens no valve.");
+  expect_steps(book, {}, {});
+  EXPECT_EQ(laid_over(book, fit.at(0, FitMap::step)), style::no_row);
+  EXPECT_EQ(laid_over(book, fit.at(0, FitMap::done)), style::no_entry);
+}
+
+TEST(Fit, says_which_shim_to_borrow_for_a_ring_across_stops) {
+  OpenBook book(the_office(), template_file());
+  const auto card = [](const char* name) {
+    return *std::ranges::find_if(the_places().head.cards, [name](const book::Card& one) {
+      return book::name_of(one.valve, the_places().layout) == name;
+    });
+  };
+  // Two inlet valves at two stops, each of which wants the other's shim.
+  for (const int row : {engine::min_row, engine::max_row})
+    for (const book::Side side : {book::Side::exhaust, book::Side::inlet})
+      book.type(on_engine, engine::of(side, row), row == engine::min_row ? 0.15 : 0.25);
+  const std::pair<const char*, std::pair<double, double>> readings[] = {{"1 IN L", {0.40, 2.5}},
+                                                                        {"4 IN L", {0.0, 2.7}}};
+  for (const auto& [name, reading] : readings) {
+    book.type(book::sheet_name::head, card(name).value(book::card::gap), reading.first);
+    book.type(book::sheet_name::head, card(name).value(book::card::micrometer), reading.second);
+  }
+  book.recalculate();
+  EXPECT_EQ(shown(book, 0, FitMap::valve), "4 IN L");
+  EXPECT_EQ(laid_over(book, fit.at(0, FitMap::note)), style::fit_borrow);
+  const std::string note = shown(book, 0, FitMap::note);
+  EXPECT_TRUE(note.starts_with("Borrow or buy a stand-in no thicker than 2.70 mm")) << note;
+  EXPECT_NE(said(book, StepsMap::fit_said).find("stand-in"), std::string::npos);
+
+  // A thin spare is one.
+  book.type(book::sheet_name::shims, book::shims_place::first_spare, "A");
+  book.type(book::sheet_name::shims, right_of(book::shims_place::first_spare), 2.3);
+  book.recalculate();
+  expect_told_steps(book, "1-3-4-2");
+  EXPECT_EQ(said(book, StepsMap::fit_said), "");
+  bool stand_in = false;
+  for (int row = 0; row < fit.rows; ++row)
+    stand_in = stand_in || shown(book, row, FitMap::from) == "stand-in";
+  EXPECT_TRUE(stand_in);
+}
+
+// Common practice, no source: an inline four is measured at two stops one full turn apart.
+TEST(CrankInTheBook, of_an_inline_four_stops_twice_one_full_turn_apart) {
+  OpenBook book(the_office(), template_file());
+  EXPECT_EQ(said(book, StepsMap::stops_said),
+            "Stop 1: turn forwards to cylinder 1's firing dead centre; valves open to the gauge: "
+            "cylinder 1: inlet and exhaust; cylinder 2: inlet; cylinder 3: exhaust.\n"
+            "Stop 2: turn forwards to cylinder 4's firing dead centre: 360\u00b0 after the first "
+            "stop; valves open to the gauge: cylinder 2: exhaust; cylinder 3: inlet; cylinder 4: "
+            "inlet and exhaust.");
+  for (const auto sheet : {book::sheet_name::read_me, book::sheet_name::head})
+    EXPECT_NO_THROW(book.find(sheet, said(book, StepsMap::stops_said))) << sheet;
+}
+
+TEST(CrankInTheBook, is_told_on_each_card) {
+  OpenBook book(the_office(), template_file());
+  for (const book::Card& card : the_places().head.cards) {
+    const bool inlet = card.valve.side == book::Side::inlet;
+    const int cylinder = card.valve.cylinder;
+    const bool second = cylinder == 4 || cylinder == (inlet ? 3 : 2);
+    EXPECT_EQ(book.shown(book::sheet_name::head, card.at(book::card::gap)),
+              second ? "gap, stop 2" : "gap, stop 1");
+  }
+}
+
+struct CrankSlip {
+  const char* what;
+  At at;
+  std::string entry;
+  const char* said;
+};
+
+const CrankSlip crank_slips[] = {
+    {"no firing order", engine::firing, "", "Firing order: it is not entered"},
+    {"a cylinder twice", engine::firing, "1-3-3-2", "Firing order: name each cylinder once"},
+    {"three cylinders of four", engine::firing, "1-2-3", "Firing order: the engine has 4"},
+    {"words for a margin", engine::margin, "a hair", "Valve timing: "},
+    {"a margin that leaves nothing", engine::margin, "170", "Valve timing: "},
+};
+
+TEST(CrankInTheBook, refuses_in_a_sentence_and_tells_no_steps) {
+  OpenBook demo(the_office(), demo_file());
+  for (const auto& [what, at, entry, words] : crank_slips) {
+    const ::testing::ScopedTrace place(__FILE__, __LINE__, what);
+    const std::string before = demo.formula(on_engine, at);
+    demo.type(on_engine, at, entry);
+    demo.recalculate();
+    for (const auto fact : {StepsMap::crank_wrong, StepsMap::fit_said})
+      EXPECT_TRUE(said(demo, fact).starts_with(words)) << said(demo, fact);
+    EXPECT_NE(demo.worked(map.trouble_lines(WorkingsMap::engine_box)).find(words),
+              std::string::npos);
+    EXPECT_EQ(said(demo, StepsMap::steps_count), "0");
+    EXPECT_TRUE(demo.holds(map.fact(WorkingsMap::plan_stands)));
+    demo.type(on_engine, at, before);
+  }
+}
+
+TEST(CrankInTheBook, takes_uneven_firing_and_other_timing) {
+  OpenBook book(the_office(), template_file());
+  book.type(on_engine, engine::firing, "1 at 0, 2 at 270, 3 at 180, 4 at 450");
+  book.recalculate();
+  EXPECT_EQ(said(book, StepsMap::crank_wrong), "");
+  EXPECT_NE(said(book, StepsMap::stops_said).find("Stop 1: "), std::string::npos);
+}
+
+}  // namespace
+}  // namespace shimwright::tests
