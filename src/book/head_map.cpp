@@ -23,6 +23,36 @@ int slot_of(int place, int valves, int slots) {
   return place == 0 ? 0 : slots - 1;
 }
 
+// About what a row of cards and the rows above and below the chart take, for a glance at how small
+// the chart comes out on paper.
+constexpr double deck_mm = 142;
+constexpr double around_mm = 45;
+constexpr double smallest_scale = 0.5;  // letters half their size can still be read
+
+double scale_on_paper(double width, double height) {
+  return std::max(std::min(277 / width, 181 / height), std::min(190 / width, 268 / height));
+}
+
+// Into how many rows each bank is parted: as few as can be read, else as can be read best.
+std::size_t rows_of_bank(std::size_t cylinders, std::size_t banks, int slots) {
+  std::size_t best = 1;
+  double best_scale = 0;
+  for (std::size_t rows = 1; rows <= cylinders; ++rows) {
+    const std::size_t in_row = (cylinders + rows - 1) / rows;
+    const double scale = scale_on_paper(
+        side_mm + static_cast<double>(in_row) *
+                      (slots * (card::label_mm + card::value_mm + between_valves_mm) +
+                       between_cylinders_mm),
+        around_mm + deck_mm * static_cast<double>(banks * rows));
+    if (scale > best_scale) {
+      best = rows;
+      best_scale = scale;
+    }
+    if (scale >= smallest_scale) return rows;
+  }
+  return best;
+}
+
 }  // namespace
 
 Area HeadMap::across(double from, double to, int row) const {
@@ -53,6 +83,8 @@ HeadMap head_map(const Layout& layout) {
   const int slots = std::max(layout.exhaust_valves, layout.inlet_valves);
   std::size_t widest = 0;
   for (const Bank& bank : layout.banks) widest = std::max(widest, bank.cylinders.size());
+  const std::size_t rows = rows_of_bank(widest, layout.banks.size(), slots);
+  widest = (widest + rows - 1) / rows;
 
   // A cylinder takes `slots` cards with narrow columns between them and a wider one after them.
   const int pitch = slots * 3;
@@ -77,19 +109,23 @@ HeadMap head_map(const Layout& layout) {
 
   std::vector<Card> cards;
   int row = HeadMap::first_deck_row;
-  for (const Bank& bank : layout.banks) {
+  const auto lay = [&](std::size_t index, std::size_t first_of_row) {
+    const Bank& bank = layout.banks[index];
     const int upper = row + 1;  // below the deck's edge
     const int strip = upper + card::rows + 1;
     const int lower = strip + 2;
     const int end = lower + card::rows;
-    BankDeck deck{.deck = {{1, row}, {deck_end, end}},
+    BankDeck deck{.bank = index,
+                  .continued = first_of_row > 0,
+                  .deck = {{1, row}, {deck_end, end}},
                   .upper_side = {{0, upper}, {0, upper + card::rows - 1}},
                   .lower_side = {{0, lower}, {0, end - 1}},
                   .above = bank.exhaust_above ? Side::exhaust : Side::inlet,
                   .strip_row = strip,
                   .strips = {}};
-    for (std::size_t i = 0; i < bank.cylinders.size(); ++i) {
-      const int first = first_card_column + static_cast<int>(i) * pitch;
+    const std::size_t end_of_row = std::min(first_of_row + widest, bank.cylinders.size());
+    for (std::size_t i = first_of_row; i < end_of_row; ++i) {
+      const int first = first_card_column + static_cast<int>(i - first_of_row) * pitch;
       deck.strips.push_back({bank.cylinders[i], {{first, strip}, {first + pitch - 2, strip}}});
       for (const Side side : {Side::exhaust, Side::inlet}) {
         const int valves = side == Side::exhaust ? layout.exhaust_valves : layout.inlet_valves;
@@ -102,7 +138,9 @@ HeadMap head_map(const Layout& layout) {
     map.banks.push_back(std::move(deck));
     map.last_row = end + 1;
     row = end + 1 + rows_between_banks;
-  }
+  };
+  for (std::size_t bank = 0; bank < layout.banks.size(); ++bank)
+    for (std::size_t i = 0; i < layout.banks[bank].cylinders.size(); i += widest) lay(bank, i);
   for (const ValveId& valve : valves_of(layout))
     map.cards.push_back(*std::ranges::find(cards, valve, &Card::valve));
   return map;

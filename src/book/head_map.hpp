@@ -2,9 +2,11 @@
 //
 // Where things lie on the Head sheet: for each bank a row of cards for the valves of the upper
 // side, a strip with the cylinders' numbers, a row of cards for the lower side. A card is two
-// columns wide (what, how much). Pure arithmetic: no office is needed.
+// columns wide (what, how much). A bank too long to be read on paper goes on in a further row.
+// Pure arithmetic: no office is needed.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <vector>
 
@@ -34,8 +36,11 @@ struct CylinderStrip {
   Area area;
 };
 
+// A bank, or as much of it as lies in one row.
 struct BankDeck {
-  Area deck;  // the whole head, its edges included
+  std::size_t bank = 0;    // its place among the layout's
+  bool continued = false;  // not the bank's beginning
+  Area deck;               // the whole head, its edges included
   Area upper_side;
   Area lower_side;  // where the names of the sides stand
   Side above = Side::exhaust;

@@ -172,8 +172,8 @@ void make_legend(Sheet& sheet, const HeadMap& map) {
 void make_deck(Sheet& sheet, const BankDeck& deck, const Bank& bank) {
   sheet.style(deck.deck, style::deck);
   const Side below = deck.above == Side::exhaust ? Side::inlet : Side::exhaust;
-  const auto side_words = [&bank](Side side) {
-    const std::string words = word_for(side) + " side";
+  const auto side_words = [&](Side side) {
+    const std::string words = word_for(side) + (deck.continued ? " side, continued" : " side");
     return bank.name.empty() ? words : bank.name + " bank, " + words;
   };
   sheet.label(deck.upper_side, side_words(deck.above), style::deck_side);
@@ -245,8 +245,7 @@ void make_head(Sheet& sheet, const Places& places) {
   sheet.result({map.head_cell(6, HeadMap::legend_row).from, {map.last_column, HeadMap::legend_row}},
                "=\"seen from above, lengths in \"&unit", style::aside);
 
-  for (std::size_t i = 0; i < map.banks.size(); ++i)
-    make_deck(sheet, map.banks[i], places.layout.banks[i]);
+  for (const BankDeck& deck : map.banks) make_deck(sheet, deck, places.layout.banks[deck.bank]);
   for (int i = 0; i < places.count(); ++i) CardMaker(sheet, places, i).make();
   draw_heads(sheet, map);
   const int last_row = make_stops(sheet, places);
