@@ -18,13 +18,18 @@
 namespace shimwright {
 namespace {
 
+// Beyond these a slip of unit or decimal mark is likelier than the size (common practice, no
+// source).
+constexpr Length unlikely_clearance = Length::nanometres(5'000'000);
+constexpr Length unlikely_thickness = Length::nanometres(20'000'000);
+
 namespace valve {
 enum { name, series, clearance, shim, min, max, aim, doubt, locked };
 constexpr std::array<EntryColumn, 9> columns{
     {{"name"},
      {"series"},
-     {"clearance", "the clearance", "a clearance in mm"},
-     {"shim", "the shim", "a shim's thickness in mm"},
+     {"clearance", "the clearance", "a clearance in mm", unlikely_clearance},
+     {"shim", "the shim", "a shim's thickness in mm", unlikely_thickness, true},
      {"min", "the minimum clearance", "a minimum clearance in mm"},
      {"max", "the maximum clearance", "a maximum clearance in mm"},
      {"aim", "the aim", "a clearance to aim at in mm"},
@@ -35,11 +40,12 @@ constexpr EntryLayout layout{"valves", columns, max + 1, clearance};
 
 namespace stock {
 enum { kind, series, size, count, price };
-constexpr std::array<EntryColumn, 5> columns{{{"kind"},
-                                              {"series"},
-                                              {"size", "the size", "a size in mm"},
-                                              {"count", "the count", "a number of shims"},
-                                              {"price", "the price", "a price"}}};
+constexpr std::array<EntryColumn, 5> columns{
+    {{"kind"},
+     {"series"},
+     {"size", "the size", "a size in mm", unlikely_thickness, true},
+     {"count", "the count", "a number of shims"},
+     {"price", "the price", "a price"}}};
 constexpr EntryLayout layout{"shims", columns, size + 1, size};
 }  // namespace stock
 
@@ -111,6 +117,7 @@ class Reader {
     read_limits(row, read);
     const auto doubt = row.length_at(valve::doubt, EntryRow::Zero::is_meant);
     read.doubt = doubt.value.value_or(Length());
+    check_doubt_leaves_room(row, read);
     if (const auto locked = yes_or_no(row.at(valve::locked)))
       read.locked = *locked;
     else
@@ -153,6 +160,16 @@ class Reader {
     } catch (const BadInput& bad) {
       row.grave(column, bad.what());
     }
+  }
+
+  // Said once for all valves of the same limits and doubt.
+  void check_doubt_leaves_room(EntryRow& row, const Valve& read) {
+    const Length width = read.limits.max - read.limits.min;
+    if (width < Length() || 2 * read.doubt <= width || read.limits.max == Length()) return;
+    if (!no_room_.insert({read.limits.min, read.limits.max, read.doubt}).second) return;
+    row.note(valve::doubt, "a doubt of " + text_of(read.doubt) + " either way is more than the " +
+                               text_of(width) +
+                               " between the limits leaves room for: no reading can prove it good");
   }
 
   void read_stock(EntryRow row) {
@@ -246,8 +263,12 @@ class Reader {
   // Where prices are known, a size without one would look like a gift and be bought first.
   void tell_of_missing_prices() {
     if (!prices_known_) return;
-    for (EntryRow& row : without_price_)
-      row.note(stock::price, "no price is given: counted as free");
+    if (without_price_.empty()) return;
+    const std::size_t more = without_price_.size() - 1;
+    without_price_.front().note(stock::price, more == 0 ? "no price is given: counted as free"
+                                                        : "no price is given here and in " +
+                                                              std::to_string(more) +
+                                                              " more: counted as free");
   }
 
   void read_rule(EntryRow row) {
@@ -302,6 +323,7 @@ class Reader {
   Spellings series_;
   std::map<std::string, std::size_t> valve_names_;  // to the row
   std::set<std::string> valve_series_;
+  std::set<std::tuple<Length, Length, Length>> no_room_;  // limits and doubt already told of
   std::size_t stock_rows_ = 0;
   std::map<std::tuple<Stock::Kind, std::string, Length>, std::size_t> listed_;  // to the row
   bool prices_known_ = false;

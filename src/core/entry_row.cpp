@@ -2,9 +2,11 @@
 #include "core/entry_row.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <variant>
 
 #include "core/bad_input.hpp"
+#include "core/mark.hpp"
 #include "core/words.hpp"
 
 namespace shimwright {
@@ -82,10 +84,20 @@ GivenLength EntryRow::length_at(std::size_t column, Zero zero) {
   try {
     const Length length = Length::of(*number);
     if (length == Length() && zero == Zero::not_given) return {};
-    if (length >= Length()) return {length, true};
-    grave(column, the + ", " + text_of(length) + ", is negative");
+    if (length < Length()) {
+      grave(column, the + ", " + text_of(length) + ", is negative");
+      return {std::nullopt, true};
+    }
+    if (const auto unlikely = layout_.columns[column].unlikely; unlikely && length > *unlikely)
+      note(column,
+           the + ", " + text_of(length) + ", is unlikely: are unit and decimal mark right?");
+    return {length, true};
   } catch (const BadInput& bad) {
-    grave(column, the + " cannot be: " + bad.what());
+    std::string words = the + " cannot be: " + bad.what();
+    if (layout_.columns[column].of_shim && *number == std::floor(*number))
+      if (const auto marked = thickness_marked(text_of(*number)))
+        words += "; is it the mark for " + text_of(*marked) + "?";
+    grave(column, words);
   }
   return {std::nullopt, true};
 }

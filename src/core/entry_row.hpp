@@ -18,8 +18,10 @@ namespace shimwright {
 
 struct EntryColumn {
   std::string_view name;
-  std::string_view the = {};  // how a sentence calls the number there: `the shim`
-  std::string_view due = {};  // and what is due there: `a shim's thickness in mm`
+  std::string_view the = {};            // how a sentence calls the number there: `the shim`
+  std::string_view due = {};            // and what is due there: `a shim's thickness in mm`
+  std::optional<Length> unlikely = {};  // a length above it is sound but worth a second look
+  bool of_shim = false;                 // where a shim's mark may be typed for its thickness
 };
 
 struct EntryLayout {

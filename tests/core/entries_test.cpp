@@ -170,7 +170,11 @@ TEST(Entries, a_number_that_cannot_be_is_grave) {
             Told{"valves|1|clearance|valve V: the clearance, -0.12 mm, is negative|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 275.0, 0.16, 0.20}),
             Told{"valves|1|shim|valve V: the shim cannot be: a length of 275 mm is beyond the 100 "
-                 "mm that any shim or clearance could have|grave"});
+                 "mm that any shim or clearance could have; is it the mark for 2.75 mm?|grave"});
+  EXPECT_EQ(
+      troubles_of_valve({"V", "A", 275.0, 2.75, 0.16, 0.20}),
+      Told{"valves|1|clearance|valve V: the clearance cannot be: a length of 275 mm is beyond "
+           "the 100 mm that any shim or clearance could have|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, -0.16, 0.20}),
             Told{"valves|1|min|valve V: the minimum clearance, -0.16 mm, is negative|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, -infinite}),
@@ -303,6 +307,39 @@ TEST(Entries, prices_are_money) {
             Told{"shims|1|price|sale 2.70 mm: no price is given: counted as free|note"});
 }
 
+TEST(Entries, missing_prices_are_told_in_one_line) {
+  EXPECT_EQ(told(read_entries({sound_valve("V")},
+                              {{"sale", "A", 2.65, blank, blank},
+                               {"sale", "A", 2.70, blank, blank},
+                               {"sale", "A", 2.75, blank, 4.0},
+                               {"sale", "A", 2.80, blank, blank}},
+                              {})),
+            Told{"shims|1|price|sale 2.65 mm: no price is given here and in 2 more: counted as "
+                 "free|note"});
+}
+
+// Common practice, no source: gaps are tenths of a millimetre, shims a few millimetres.
+TEST(Entries, an_unlikely_size_is_asked_about_but_stands) {
+  EXPECT_EQ(troubles_of_valve({"V", "A", 5.0, 20.0, 0.16, 0.20}), Told());
+  EXPECT_EQ(troubles_of_valve({"V", "A", 6.35, 27.5, 0.16, 0.20}),
+            (Told{"valves|1|clearance|valve V: the clearance, 6.35 mm, is unlikely: are unit and "
+                  "decimal mark right?|note",
+                  "valves|1|shim|valve V: the shim, 27.50 mm, is unlikely: are unit and decimal "
+                  "mark right?|note"}));
+  const Entries entries = read_entries({{"V", "A", 6.35, 27.5, 0.16, 0.20}}, {}, {});
+  EXPECT_EQ(sound_question(entries).valves[0].shim, 27.5_mm);
+}
+
+TEST(Entries, a_doubt_that_fills_the_limits_is_told_once) {
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.02}), Told())
+      << "one reading, the middle, can still prove it";
+  EXPECT_EQ(told(read_entries({{"V", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.05},
+                               {"W", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.05}},
+                              {}, {})),
+            Told{"valves|1|doubt|valve V: a doubt of 0.05 mm either way is more than the 0.04 mm "
+                 "between the limits leaves room for: no reading can prove it good|note"});
+}
+
 TEST(Entries, a_spare_costs_nothing_whatever_its_price_says) {
   const Entries entries = read_entries({sound_valve("V")}, {{"spare", "A", 2.70, blank, 4.0}}, {});
   EXPECT_EQ(entries.question.stock[0].price, Money());
@@ -313,7 +350,7 @@ TEST(Entries, sizes_are_thicknesses) {
             Told{"shims|1|size|the size, -2.70 mm, is negative|grave"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 270.0}),
             Told{"shims|1|size|the size cannot be: a length of 270 mm is beyond the 100 mm that "
-                 "any shim or clearance could have|grave"});
+                 "any shim or clearance could have; is it the mark for 2.70 mm?|grave"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 0.0}),
             Told{"shims|1|size|no size is given: the row is left out|note"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", blank, 2.0}),
