@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// Makes the books that ship: one template for each layout, and the filled demo book. Run by the
-// build, in an office of its own with the functions installed.
+// Makes the books that ship: a template for each usual engine, and the demo book, filled, as a book
+// and as a template, so that it is found beside the others. Run by the build, in an office of its
+// own with the functions installed.
 //
 //   make_books cells.oxt demo.txt folder
+#include <algorithm>
 #include <com/sun/star/awt/PosSize.hpp>
 #include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
@@ -14,9 +16,13 @@
 #include <filesystem>
 #include <fstream>
 #include <iostream>
+#include <string>
+#include <utility>
+#include <vector>
 
 #include "book/book.hpp"
 #include "book/filling.hpp"
+#include "book/presets.hpp"
 #include "office/office.hpp"
 
 namespace {
@@ -25,10 +31,32 @@ namespace book = shimwright::book;
 namespace css = com::sun::star;
 using Document = book::Ref<css::sheet::XSpreadsheetDocument>;
 
-struct Shipped {
-  book::Layout layout;
-  const char* title;  // in the list of templates, and the file's name
+struct Valves {
+  int exhaust;
+  int inlet;
+  std::vector<std::string> of;  // names of presets; empty: all of them
 };
+
+// Which engines are built with so many valves a cylinder is common practice, no source.
+std::vector<book::Layout> shipped_layouts() {
+  const std::vector<Valves> usual{
+      {2, 2, {}},
+      {1, 1, {"single", "parallel twin", "V-twin", "inline four", "inline six", "flat four", "V8"}},
+      {2, 3, {"single", "parallel twin", "inline four"}},
+  };
+  std::vector<book::Layout> layouts;
+  for (const Valves& valves : usual)
+    for (const book::Preset& preset : book::presets()) {
+      if (!valves.of.empty() && std::ranges::find(valves.of, preset.name) == valves.of.end())
+        continue;
+      book::Layout layout = preset.layout;
+      layout.exhaust_valves = valves.exhaust;
+      layout.inlet_valves = valves.inlet;
+      layout.name = book::full_name(layout);
+      layouts.push_back(std::move(layout));
+    }
+  return layouts;
+}
 
 // Of a hidden window neither cursor nor frozen rows are saved. The office is headless anyway.
 void show(const Document& document, const book::Layout& layout) {
@@ -41,7 +69,7 @@ void show(const Document& document, const book::Layout& layout) {
   book::set_views(document, layout);
 }
 
-void store(const Document& document, const std::filesystem::path& file, const char* filter) {
+void store(const Document& document, const std::filesystem::path& file, std::string_view filter) {
   css::uno::Sequence<css::beans::PropertyValue> how(1);
   how.getArray()[0].Name = "FilterName";
   how.getArray()[0].Value <<= book::to_office(filter);
@@ -54,23 +82,28 @@ void close(const Document& document) { book::as<css::util::XCloseable>(document)
 
 void make(const std::filesystem::path& extension, const std::filesystem::path& entries,
           const std::filesystem::path& folder) {
-  const Shipped shipped[] = {{book::inline_four(), "Valve service, inline four, 16 valves"}};
+  for (const auto& made : std::filesystem::directory_iterator(folder))
+    if (made.path().extension() == ".ots" || made.path().extension() == ".ods")
+      std::filesystem::remove(made.path());
   shimwright::office::Settings settings;
   settings.extension = extension;
   const shimwright::office::Office office(settings);
-  for (const auto& [layout, title] : shipped) {
+  for (const book::Layout& layout : shipped_layouts()) {
+    const std::string title = "Valve service, " + layout.name;
     const Document document = book::build_book(office.context(), layout, title);
     show(document, layout);
-    store(document, folder / (std::string(title) + ".ots"), "calc8_template");
+    store(document, folder / (title + ".ots"), "calc8_template");
     close(document);
   }
-  const char* title = "Valve service, demo";
+  const std::string title = "Valve service, demo";
+  const book::Layout layout = book::inline_four();
   std::ifstream demo(entries);
   if (!demo) throw std::runtime_error("cannot read " + entries.string());
-  const Document document = book::build_book(office.context(), shipped[0].layout, title);
-  book::fill(document, shipped[0].layout, demo);
-  show(document, shipped[0].layout);
-  store(document, folder / (std::string(title) + ".ods"), "calc8");
+  const Document document = book::build_book(office.context(), layout, title);
+  book::fill(document, layout, demo);
+  show(document, layout);
+  store(document, folder / (title + ".ods"), "calc8");
+  store(document, folder / (title + ".ots"), "calc8_template");
   close(document);
 }
 
