@@ -85,8 +85,10 @@ class StepsMaker {
                                                         {Map::words, "words"}};
     for (const auto& [column, part] : parts)
       answer(map_.stops(column), asked_stops(part), map_.fact(Map::stop_rows));
-    for (int row = 0; row < map_.stops(Map::words).rows(); ++row)
-      sheet_.formula(below(right_of(map_.stops(Map::words).from), row), "=\"\"");
+    // So that a long text ends here.
+    const Area beside{right_of(map_.stops(Map::words).from), right_of(map_.stops(Map::words).to)};
+    sheet_.formula(beside.from, "=\"\"");
+    sheet_.fill_down(beside);
     for (int i = 0; i < map_.most_stops(); ++i) {
       const At number = map_.stop_line(i, Map::line_stop);
       sheet_.formula(number, written("=IF({n}<=MAX({stops});{n};\"\")",

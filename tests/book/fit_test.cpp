@@ -215,6 +215,7 @@ TEST(Fit, of_an_empty_book_says_that_there_is_nothing_to_fit) {
   expect_steps(book, {}, {});
   EXPECT_EQ(laid_over(book, fit.at(0, FitMap::step)), style::no_row);
   EXPECT_EQ(laid_over(book, fit.at(0, FitMap::done)), style::no_entry);
+  EXPECT_NO_THROW(book.find(on_fit, "Nothing to fit: the plan opens no valve."));
 }
 
 TEST(Fit, says_which_shim_to_borrow_for_a_ring_across_stops) {
@@ -275,6 +276,13 @@ TEST(CrankInTheBook, is_told_on_each_card) {
     EXPECT_EQ(book.shown(book::sheet_name::head, card.at(book::card::gap)),
               second ? "gap, stop 2" : "gap, stop 1");
   }
+}
+
+TEST(CrankInTheBook, does_not_take_a_firing_order_for_a_date) {
+  OpenBook book(the_office(), template_file());
+  book.strike(on_engine, engine::firing, "1-2-3");
+  EXPECT_EQ(book.formula(on_engine, engine::firing), "1-2-3");
+  EXPECT_EQ(book.shown(on_engine, engine::firing), "1-2-3");
 }
 
 struct CrankSlip {
