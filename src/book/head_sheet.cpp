@@ -191,12 +191,6 @@ int make_stops(Sheet& sheet, const Places& places) {
   const StepsMap steps(places);
   const HeadMap& map = places.head;
   const auto row = [&map](int of) { return map.across(0, 1, map.last_row + of); };
-  sheet.row_height(map.last_row + 1, 1.5);
-  sheet.label(row(2), caution, style::caution);
-  sheet.row_height(map.last_row + 2, on_one_line ? 6.5 : 10);
-  sheet.result(row(3),
-               written("=IF({wrong}<>\"\";{wrong};{said})",
-                       {{"wrong", in_workings(steps.fact(StepsMap::crank_wrong))},
   constexpr double letter_mm = 1.7;
   constexpr double line_mm = 4;
   const double width = std::accumulate(map.column_mm.begin(), map.column_mm.end(), 0.0);
@@ -205,6 +199,12 @@ int make_stops(Sheet& sheet, const Places& places) {
       "is without its shim.";
   constexpr double caution_letter_mm = 1.95;
   const bool on_one_line = static_cast<double>(caution.size()) * caution_letter_mm < width;
+  sheet.row_height(map.last_row + 1, 1.5);
+  sheet.label(row(2), caution, style::caution);
+  sheet.row_height(map.last_row + 2, on_one_line ? 6.5 : 10);
+  sheet.result(row(3),
+               written("=IF({wrong}<>\"\";{wrong};{said})",
+                       {{"wrong", in_workings(steps.fact(StepsMap::crank_wrong))},
                         {"said", in_workings(steps.fact(StepsMap::stops_said))}}),
                style::list);
   sheet.row_height(
