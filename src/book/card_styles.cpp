@@ -19,6 +19,8 @@ std::string word_for(Wear wear) {
       return "right";
     case Wear::right_inches:
       return "right in inches";
+    case Wear::right_odd:
+      return "right odd";
     case Wear::well:
       return "entry";
     case Wear::well_inches:
@@ -50,6 +52,7 @@ void make_state_styles(Maker& m, State state) {
   wear(Wear::banner, {filled, letters, at_left, at_right});
   wear(Wear::left, {at_left});
   wear(Wear::right, {at_right});
+  wear(Wear::right_odd, {at_right, bold(), fill(accent), text_colour(well)});
   wear(Wear::right_inches, {at_right, m.format(inch_format)});
   const Looks well_looks{{"TopBorder", line(well_shade, 1)},
                          {"LeftBorder", line(well_shade, 1)},

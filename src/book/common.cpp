@@ -24,13 +24,13 @@ void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentenc
 }
 
 void make_banner(Sheet& sheet, const Area& area) {
-  // INFO is worked out anew whenever the book is opened; the text kept from the last time would
+  // NOW is worked out anew whenever the book is opened; the text kept from the last time would
   // tell a reader without the add-in that it is there.
-  sheet.result(area,
-               "=IFERROR(IF(INFO(\"system\")=\"\";\"\";\"Shimwright \")&SHIM.VERSION();\"The "
-               "Shimwright add-in is missing: nothing "
-               "here is calculated. Install shimwright.oxt, then open this book again.\")",
-               style::banner);
+  sheet.result(
+      area,
+      "=IFERROR(IF(NOW()>0;\"Shimwright \";\"\")&SHIM.VERSION();\"The Shimwright add-in is "
+      "missing: nothing is calculated. Install it, then open this book again.\")",
+      style::banner);
   sheet.grade(area, {{"NOT(add_in_there)", std::string(style::trouble_found)}});
 }
 

@@ -64,7 +64,7 @@ class EngineMaker {
 
   void fact(int row, std::string_view label, std::string_view words) {
     sheet_.label(At{label_column, row}, label, style::label);
-    sheet_.label({{place::exhaust_column, row}, {note_column, row}}, words, style::fact);
+    sheet_.label({{place::inlet_column, row}, {note_column, row}}, words, style::fact);
   }
 
   void engine() {
@@ -79,8 +79,8 @@ class EngineMaker {
     fact(6, "Layout",
          word_for(layout.arrangement) + ", " + std::to_string(cylinders_of(layout)) + " cylinders");
     fact(7, "Valves",
-         std::to_string(places_.count()) + ": " + std::to_string(layout.exhaust_valves) +
-             " exhaust and " + std::to_string(layout.inlet_valves) + " inlet to each cylinder");
+         std::to_string(places_.count()) + ": " + std::to_string(layout.inlet_valves) +
+             " inlet and " + std::to_string(layout.exhaust_valves) + " exhaust to each cylinder");
     fact(8, "Cylinders", numbering());
   }
 
@@ -194,9 +194,9 @@ class EngineMaker {
                     " cylinders once in the order of firing, such as 1-3-4-2; or give the degrees "
                     "of the crank at which each fires: 1 at 0, 2 at 270."});
     line(place::opens_row, "Valve opens, degrees before dead centre",
-         "Exhaust before bottom, inlet before top. Blank: 60 and 20.");
+         "Inlet before top, exhaust before bottom. Blank: 20 and 60.");
     line(place::closes_row, "Valve closes, degrees after dead centre",
-         "Exhaust after top, inlet after bottom. Blank: 20 and 60.");
+         "Inlet after bottom, exhaust after top. Blank: 60 and 20.");
     for (const Side side : {Side::exhaust, Side::inlet})
       for (const int row : {place::opens_row, place::closes_row})
         degrees(place::of(side, row), -180, "Valve timing");

@@ -59,7 +59,7 @@ class CardMaker {
         name_(name_of(card_.valve, places.layout)),
         index_(index),
         now_(cell(Map::now)),
-        then_(cell(Map::then)) {}
+        then_(cell(Map::then_known)) {}
 
   void make() {
     top();
@@ -101,10 +101,11 @@ class CardMaker {
     sheet_.result(card_.line(card::from), shown(cell(Map::source)), style::card_source);
     line(card::after, "after", style::card_length);
     sheet_.formula(card_.value(card::after), shown_length(cell(Map::after)));
-    sheet_.result(card_.line(card::then),
-                  written("=IFERROR(IF({state}=\"unread\";\"\";\"then \"&{told});\"\")",
-                          {{"state", then_}, {"told", cell(Map::then_told)}}),
-                  style::card_foot);
+    sheet_.result(
+        card_.line(card::then),
+        written("=IFERROR(IF(OR({state}=\"\";{state}=\"unread\");\"\";\"then \"&{told});\"\")",
+                {{"state", then_}, {"told", cell(Map::then_told)}}),
+        style::card_foot);
   }
 
   void frame() {
@@ -115,8 +116,14 @@ class CardMaker {
       sheet_.grade(card_.value(row), framed(now_, Wear::well, Wear::well_inches));
     for (const card::Row row : {card::mark, card::alone})
       sheet_.grade(card_.value(row), worn_by_state(now_, Wear::well));
-    for (const card::Row row : {card::limits, card::shim_is})
-      sheet_.grade(card_.value(row), worn_by_state(now_, Wear::right));
+    sheet_.grade(card_.value(card::limits), worn_by_state(now_, Wear::right));
+    std::vector<Grade> trust;
+    for (const State state : all_states)
+      trust.push_back({written("AND({now}=\"{word}\";OR({x}=\"thinner\";{x}=\"thicker\"))",
+                               {{"now", now_}, {"word", word_for(state)}, {"x", cell(Map::trust)}}),
+                       worn(Wear::right_odd, state)});
+    for (Grade& grade : worn_by_state(now_, Wear::right)) trust.push_back(std::move(grade));
+    sheet_.grade(card_.value(card::shim_is), trust);
     sheet_.grade(card_.line(card::action), worn_by_state(now_, Wear::sides));
     sheet_.grade(card_.line(card::from), worn_by_state(now_, Wear::sides));
     sheet_.grade(card_.at(card::after), worn_by_state(now_, Wear::left));
@@ -162,10 +169,12 @@ void make_legend(Sheet& sheet, const HeadMap& map) {
   std::size_t place = 0;
   for (const State state : all_states) {
     const Area area = map.head_cell(place++, HeadMap::legend_row);
-    sheet.result(area,
-                 written("=IFERROR(\"{sign} {word} \"&SUMPRODUCT(--(states_now=\"{word}\"));\"\")",
-                         {{"sign", look_of(state).sign}, {"word", word_for(state)}}),
-                 style::legend(state));
+    sheet.result(
+        area,
+        written("=IFERROR(\"{sign} {word} \"&IF(add_in_there;SUMPRODUCT(--(states_now=\"{word}\"));"
+                "\"\u2013\");\"\")",
+                {{"sign", look_of(state).sign}, {"word", word_for(state)}}),
+        style::legend(state));
   }
 }
 
@@ -214,8 +223,8 @@ int make_stops(Sheet& sheet, const Places& places) {
 }
 
 void set_heights(Sheet& sheet, const HeadMap& map) {
-  sheet.row_height(HeadMap::title_row, 10);
-  sheet.row_height(HeadMap::banner_row, 7.5);
+  sheet.row_height(HeadMap::title_row, 11);
+  sheet.row_height(HeadMap::banner_row, 10);
   sheet.row_height(HeadMap::legend_row, 6.5);
   sheet.row_height(HeadMap::first_deck_row - 1, 2.5);
   for (const BankDeck& bank : map.banks) {

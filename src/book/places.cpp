@@ -9,8 +9,8 @@ std::vector<std::pair<std::string, std::string>> named_ranges(const Places& plac
   using Map = WorkingsMap;
   const Map map(places.count());
   const auto fact = [&map](Map::Fact which) { return in_workings(map.fact(which)); };
-  const Area both_series{engine_place::of(Side::exhaust, engine_place::series_row),
-                         engine_place::of(Side::inlet, engine_place::series_row)};
+  const Area both_series{engine_place::of(Side::inlet, engine_place::series_row),
+                         engine_place::of(Side::exhaust, engine_place::series_row)};
   return {{"valves", in_workings(map.valves())},
           {"shims", in_workings(map.stock())},
           {"rules", in_workings(map.rules())},

@@ -26,8 +26,8 @@ inline constexpr std::string_view workings = "Workings";
 }  // namespace sheet_name
 
 namespace engine_place {
-inline constexpr int exhaust_column = 2;  // also the column of all that is said once
-inline constexpr int inlet_column = 3;
+inline constexpr int inlet_column = 2;  // also the column of all that is said once
+inline constexpr int exhaust_column = 3;
 inline constexpr At name{2, 4};
 inline constexpr At unit{2, 5};
 inline constexpr int min_row = 11;

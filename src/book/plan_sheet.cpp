@@ -24,11 +24,12 @@ class PlanMaker {
       : sheet_(sheet), map_(places.count()), count_(places.count()) {}
 
   void make() {
-    const double widths[] = {2, 18, 16, 17, 19, 21, 16, 16, 16, 27, 20};
+    const double widths[] = {2, 18, 16, 17, 19, 25, 16, 16, 16, 24, 20};
     for (int column = 0; column <= last_column; ++column)
       sheet_.column_width(column, widths[column]);
     sheet_.row_heights(0, last_row(), row_mm);
     sheet_.row_height(0, 11);
+    sheet_.row_height(1, 7);
     sheet_.row_height(head_row, 9);
     for (const int gap : {2, 5, total_row() + 1, lists_row() - 1}) sheet_.row_height(gap, 3);
     sheet_.result(line(0), titled(sheet_.name()), style::title);
@@ -62,10 +63,11 @@ class PlanMaker {
            written("=IF(plan_stands;SUM({x});\"\u2013\")",
                    {{"x", in_workings(map_.order(Map::order_count))}}),
            style::figure);
-    figure(
-        first_column + 6, "to pay",
-        written("=IF(plan_stands;SUM({x});\"\u2013\")", {{"x", in_workings(map_.all(Map::cost))}}),
-        style::figure_money);
+    figure(first_column + 6, "=\"to pay\"",
+           written("=IF(plan_stands;IF(currency=\"\";SUM({x});FIXED(SUM({x});2;TRUE())&\" \"&"
+                   "currency);\"\u2013\")",
+                   {{"x", in_workings(map_.all(Map::cost))}}),
+           style::figure_money);
   }
 
   static std::string open() {
@@ -107,7 +109,8 @@ class PlanMaker {
       sheet_.style(block({column++, first_row}, 1, count_), column_style);
     grades();
     sheet_.style(line(total_row()), style::total_text);
-    sheet_.text({first_column, total_row()}, "total");
+    sheet_.formula({first_column, total_row()},
+                   "=\"total\"&IF(currency=\"\";\"\";\", \"&currency)");
     sheet_.result(At{last_column, total_row()},
                   written("=IF(plan_stands;SUM({x});\"\u2013\")",
                           {{"x", block({last_column, first_row}, 1, count_)}}),
@@ -121,23 +124,27 @@ class PlanMaker {
     };
     const auto where_changed = [&](const char* then) {
       return written(
-          std::string("=IFERROR(IF(OR({do}=\"move\";{do}=\"spare\";{do}=\"buy\");") + then +
-              ";\"\");\"\")",
+          std::string(
+              "=IFERROR(IF(AND(plan_stands;OR({do}=\"move\";{do}=\"spare\";{do}=\"buy\"));") +
+              then + ";\"\");\"\")",
           {{"do", cell(Map::action)}, {"size", cell(Map::size)}, {"cost", cell(Map::cost)}});
     };
-    return {
-        "=" + cell(Map::name),
-        length(Map::clearance),
-        length(Map::shim),
-        written("=IFERROR(IF({x}=\"none\";\"none fits\";{x});\"\")", {{"x", cell(Map::action)}}),
-        written("=IFERROR(IF({x}=\"move\";{from};IF({x}=\"spare\";\"spares\";IF({x}=\"buy\";"
-                "\"order\";IF({x}=\"none\";\"see below\";\"\"))));\"\")",
-                {{"x", cell(Map::action)}, {"from", cell(Map::from)}}),
-        where_changed("{size}/mm_each"),
-        length(Map::after),
-        length(Map::margin),
-        written("=IFERROR({x};\"\")", {{"x", cell(Map::then_told)}}),
-        where_changed("IF({cost}=0;\"\";{cost})")};
+    return {"=" + cell(Map::name),
+            length(Map::clearance),
+            length(Map::shim),
+            written("=IFERROR(IF(NOT(plan_stands);\"\";IF({x}=\"none\";\"none fits\";"
+                    "IF({x}=\"unread\";\"measure\";{x})));\"\")",
+                    {{"x", cell(Map::action)}}),
+            written("=IFERROR(IF(NOT(plan_stands);\"\";IF({x}=\"move\";MID({source};6;99);IF({x}="
+                    "\"spare\";\"spares\";IF({x}=\"buy\";"
+                    "\"order\";IF({x}=\"none\";\"see below\";\"\")))));\"\")",
+                    {{"x", cell(Map::action)}, {"source", cell(Map::source)}}),
+            where_changed("{size}/mm_each"),
+            length(Map::after),
+            written("=IF(ISNUMBER({x});IF({known}=\"again\";\"\";{x}/mm_each);\"\")",
+                    {{"x", cell(Map::margin)}, {"known", cell(Map::then_known)}}),
+            written("=IFERROR({x};\"\")", {{"x", cell(Map::then_told)}}),
+            where_changed("IF({cost}=0;\"\";{cost})")};
   }
 
   void grades() {
@@ -147,13 +154,12 @@ class PlanMaker {
       sheet_.grade(area, {{"unit=\"inch\"", std::string(style::in_inches)}});
     const At action{first_column + 3, first_row};
     sheet_.grade(block(action, 1, count_),
-                 {{written("OR({x}=\"keep\";{x}=\"unread\")", {{"x", relative(action)}}),
-                   std::string(style::faint)}});
+                 {{written("{x}=\"keep\"", {{"x", relative(action)}}), std::string(style::faint)}});
     std::vector<Grade> states;
     for (const State state : all_states)
       states.push_back(
           {written("'{sheet}'.{x}=\"{word}\"", {{"sheet", sheet_name::workings},
-                                                {"x", "$" + relative(map_.at(0, Map::then))},
+                                                {"x", "$" + relative(map_.at(0, Map::then_known))},
                                                 {"word", word_for(state)}}),
            style::worn(style::Wear::told, state)});
     sheet_.grade(block({first_column + 8, first_row}, 1, count_), states);
@@ -163,6 +169,10 @@ class PlanMaker {
             const std::vector<std::string_view>& styles, Area (Map::*source)(int) const) {
     const int width = static_cast<int>(heads.size());
     heading({{column, lists_row()}, {column + width - 1, lists_row()}}, title);
+    if (width > 3)  // with prices
+      sheet_.formula({column, lists_row()},
+                     written("=\"{title}\"&IF(currency=\"\";\"\";\", sums in \"&currency)",
+                             {{"title", title}}));
     std::vector<std::vector<std::string>> rows(static_cast<std::size_t>(count_));
     for (int i = 0; i < width; ++i) {
       const auto k = static_cast<std::size_t>(i);

@@ -47,8 +47,10 @@ constexpr Step steps[] = {
     {sheet_name::fit,
      "Fit the shims step by step, in this order and no other. Tick each step as you go."},
     {sheet_name::head,
-     "Turn the crank by hand through two full turns and measure every gap again. Save a copy of "
-     "this book for the new readings."},
+     "Turn the crank by hand through two full turns and measure every gap again. In a copy of this "
+     "book, type the new gaps; for each valve that got another shim, type that shim\u2019s mark "
+     "and "
+     "micrometer size together with its gap."},
 };
 
 class ReadMeMaker {
@@ -109,7 +111,8 @@ class ReadMeMaker {
                     written("=HYPERLINK(\"#'{sheet}'.A1\";\"{sheet}\")", {{"sheet", step.sheet}}),
                     style::link);
       sheet_.label({{3, row_}, {last_column, row_}}, step.words, style::text);
-      sheet_.row_height(row_++, 10);
+      constexpr std::size_t two_lines = 170;  // letters
+      sheet_.row_height(row_++, std::string_view(step.words).size() > two_lines ? 14 : 10);
     }
   }
 

@@ -211,6 +211,8 @@ void Sheet::print(const Area& area, std::string_view page_style) {
   set(sheet_, "PageStyle", to_office(page_style));
 }
 
+void Sheet::keep_off_paper() { as<css::sheet::XPrintAreas>(sheet_)->setPrintAreas({}); }
+
 void Sheet::protect() { as<css::util::XProtectable>(sheet_)->protect(rtl::OUString()); }
 
 }  // namespace shimwright::book

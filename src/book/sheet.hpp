@@ -75,6 +75,7 @@ class Sheet {
 
   // Prints this area and nothing else, as the page style says.
   void print(const Area& area, std::string_view page_style);
+  void keep_off_paper();
   // Without a password: it keeps the hand from slipping, no more.
   void protect();
 

@@ -78,7 +78,7 @@ std::string tally(int index, const Map& map) {
   return written(
       "=IF(COUNTA({entries})=0;\"\";IF(NOT(add_in_there);\"\";IF({sizes}=0;"
       "\"gives no size: from, to and step\";IF({start}+{sizes}-1>{most};"
-      "\"too many: the list holds {most}\";{sizes}&\" sizes\"))))",
+      "\"too many: the list holds {most}\";{sizes}&IF({sizes}=1;\" size\";\" sizes\")))))",
       {{"entries", block(right_of(first), 3, 1)},
        {"sizes", in_workings(map.ladder(index, Map::sizes))},
        {"start", in_workings(map.ladder(index, Map::start))},

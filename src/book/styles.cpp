@@ -20,9 +20,9 @@ void make_text_styles(Maker& m) {
           fill(paper),
           upright(upright_at::CENTER)});
   m.make(far_edge, page, {});
-  m.make(title, page, {size(20), bold(), text_colour(accent)});
+  m.make(title, page, {size(20), bold(), text_colour(accent), shrinking()});
   m.make(subtitle, page, {size(9), text_colour(quiet_ink)});
-  m.make(aside, subtitle, {right()});
+  m.make(aside, subtitle, {right(), padding(2), shrinking()});
   m.make(banner, subtitle, {size(8.5), wrapped(), upright(upright_at::TOP)});
   m.make(heading, page, {size(11), bold(), text_colour(accent), {"BottomBorder", line(accent, 1)}});
   m.make(heading_tally, heading, {right()});
@@ -57,7 +57,7 @@ void make_entry_styles(Maker& m) {
           {"LeftBorder", line(well_shade, 1)},
           {"BottomBorder", line(well_light, 0.75)},
           {"RightBorder", line(well_light, 0.75)}});
-  m.make(entry_text, entry, {left(), indent(1)});
+  m.make(entry_text, entry, {left(), indent(1), shrinking()});
   m.make(entry_choice, entry, {centre()});
   m.make(entry_words, entry, {centre(), m.format("@")});
   m.make(entry_tick, entry_choice, {size(11), bold()});

@@ -98,11 +98,10 @@ void make_facts(Sheet& sheet, const Map& map) {
        written("=IF({x}=\"\";\"auto\";{x})", {{"x", on_engine(engine_place::scheme)}}));
   fact(Map::allowed, "allowed", entered_length(on_engine(engine_place::allowed)));
   fact(Map::book_doubt, "doubt", entered_length(on_engine(engine_place::doubt)));
-  // INFO has this worked out anew whenever the book is opened.
-  fact(Map::tool_there, "add-in there",
-       "=NOT(ISERROR(IF(INFO(\"system\")=\"\";\"\";SHIM.VERSION())))");
+  // NOW has this worked out anew whenever the book is opened.
+  fact(Map::tool_there, "add-in there", "=NOT(ISERROR(IF(NOW()>0;SHIM.VERSION();\"\")))");
   fact(Map::plan_stands, "plan stands",
-       written("=NOT(ISERROR({x}))", {{"x", map.at(0, Map::action)}}));
+       written("=AND(add_in_there;NOT(ISERROR({x})))", {{"x", map.at(0, Map::action)}}));
   const std::pair<Map::Fact, const char*> answers[] = {
       {Map::troubles_found, "CHECK"}, {Map::order_rows, "ORDER"}, {Map::surplus_rows, "SURPLUS"}};
   for (const auto& [which, function] : answers)
@@ -122,6 +121,15 @@ void make_facts(Sheet& sheet, const Map& map) {
            written("=IF(TEXTJOIN(\"\";TRUE();{told})=\"\";\"\";\"No listed size fits. One between "
                    "these would: \"&TEXTJOIN(\", \";TRUE();{told}))",
                    {{"told", map.all(Map::serving_told)}}));
+  // The first in full, of the others the names.
+  row_fact(Map::apart_told, "far apart",
+           written("=IFERROR(INDEX({all};MATCH(TRUE();{all}<>\"\";0))&"
+                   "IF(SUM(--({all}<>\"\"))=1;\"\";\"; likewise \"&TEXTJOIN(\", \";TRUE();"
+                   "IF(({all}<>\"\")*(ROW({all})>{before}+MATCH(TRUE();{all}<>\"\";0));{names};"
+                   "\"\")));\"\")",
+                   {{"all", map.all(Map::apart)},
+                    {"before", map.all(Map::apart).from.row},
+                    {"names", map.all(Map::name)}}));
   const int last = shims_place::ladders - 1;
   fact(Map::sales, "sizes on sale",
        written("={start}+{sizes}-1",
@@ -156,8 +164,8 @@ std::vector<std::string> entries_of(const Card& card, const std::string& valve_n
                   {{"mark", on_head(card.value(card::mark))},
                    {"marked", own(Map::marked)},
                    {"measured", own(Map::measured)}}),
-          written("=IF(ISNUMBER({c});IFERROR(CLEARANCE.STATE({c};{min};{max};{doubt});"
-                  "\"limits?\");\"unread\")",
+          written("=IF(NOT(add_in_there);\"\";IF(ISNUMBER({c});IFERROR(CLEARANCE.STATE({c};{min};"
+                  "{max};{doubt});\"limits?\");\"unread\"))",
                   {{"c", own(Map::clearance)},
                    {"min", own(Map::min)},
                    {"max", own(Map::max)},
@@ -181,6 +189,14 @@ std::string span_told(const std::string& from, const std::string& to) {
   return told(from) + "&\"\u2013\"&" + told(to);
 }
 
+std::string told(const std::string& length) {
+  return written("FIXED({x}/mm_each;decimals;TRUE())", {{"x", length}});
+}
+
+// Further than this wear and a worn mark do not reach: one of the two was misread (common
+// practice, no source). In mm.
+constexpr std::string_view far_apart = "0.05";
+
 // What to show of the plan for one valve.
 std::vector<std::string> answers_for(const Card& card, const Map& map, int index) {
   const auto own = [&](Map::Valve column) { return relative(map.at(index, column)); };
@@ -197,47 +213,71 @@ std::vector<std::string> answers_for(const Card& card, const Map& map, int index
          {"doubt", own(Map::doubt)},
          {"column", column}});
   };
-  return {"=" + with_sign(own(Map::then)),
-          written("=IF(ISERROR({action});IF(add_in_there;\"mend entries\";\"\");"
+  return {written("=IF({known}=\"again\";\"measure again\";{told})",
+                  {{"known", own(Map::then_known)}, {"told", with_sign(own(Map::then_known))}}),
+          written("=IF(NOT(add_in_there);\"\";IF(ISERROR({action});\"mend entries\";"
                   "IF({action}=\"keep\";\"keep\";IF({action}=\"none\";\"none fits\";"
                   "IF({action}=\"unread\";IF(AND(ISNUMBER({c});{now}<>\"limits?\");"
-                  "\"which shim?\";IF(ISNUMBER({shim});\"which gap?\";\"\"));"
-                  "{action}&\" \"&FIXED({size}/mm_each;decimals;TRUE())))))",
+                  "\"measure shim\";IF(ISNUMBER({shim});\"measure gap\";\"\"));"
+                  "{action}&\" \"&FIXED({size}/mm_each;decimals;TRUE()))))))",
                   {{"action", own(Map::action)},
                    {"c", own(Map::clearance)},
                    {"now", own(Map::now)},
                    {"shim", own(Map::shim)},
                    {"size", own(Map::size)}}),
-          written("=IFERROR(IF({action}=\"move\";\"from \"&{from};IF({action}=\"spare\";"
+          written("=IFERROR(IF(NOT(add_in_there);\"\";IF({action}=\"move\";\"from \"&{from}&"
+                  "IF(INDEX({measured};MATCH({from};{names};0))=\"\";\", measure it\";\"\");"
+                  "IF({action}=\"spare\";"
                   "\"from the spares\";IF({action}=\"buy\";\"to order\";IF({action}=\"none\";"
-                  "IF({low}=\"\";\"no size serves\";\"needs \"&{range});\"\"))));\"\")",
+                  "IF({low}=\"\";\"no size serves\";\"needs \"&{range});\"\")))));\"\")",
                   {{"action", own(Map::action)},
                    {"from", own(Map::from)},
+                   {"measured", map.all(Map::measured)},
+                   {"names", map.all(Map::name)},
                    {"low", own(Map::thinnest)},
                    {"range", span_told(own(Map::thinnest), own(Map::thickest))}}),
           written("=IF(ISNUMBER({low});{name}&\" needs \"&{range};\"\")",
                   {{"low", own(Map::thinnest)},
                    {"name", own(Map::name)},
                    {"range", span_told(own(Map::thinnest), own(Map::thickest))}}),
-          serving(1),
-          serving(2),
-          written("=IF(AND({x}<>\"\";{marked}=\"\");{name}&\" (\"&{x}&\")\";\"\")",
+          serving(1), serving(2),
+          // Whoever measured the shim may note any mark.
+          written("=IF(AND({x}<>\"\";{marked}=\"\";NOT(ISNUMBER({measured})));"
+                  "{name}&\" (\"&{x}&\")\";\"\")",
                   {{"x", on_head(card.value(card::mark))},
+                   {"measured", own(Map::measured)},
                    {"marked", own(Map::marked)},
                    {"name", own(Map::name)}}),
           written("=IF(AND(ISNUMBER({min});ISNUMBER({max}));{span};\"\")",
                   {{"min", own(Map::min)},
                    {"max", own(Map::max)},
-                   {"span", span_told(own(Map::min), own(Map::max))}})};
+                   {"span", span_told(own(Map::min), own(Map::max))}}),
+          // No blade goes: the gap may be anything below, or none.
+          written("=IF(NOT(add_in_there);\"\";IF(AND(ISNUMBER({c});{c}=0;"
+                  "IFERROR(AND({then}<>\"unread\";{then}<>\"tight\");FALSE()));\"again\";{then}))",
+                  {{"c", own(Map::clearance)}, {"then", own(Map::then)}}),
+          written("=IF(AND(ISNUMBER({marked});ISNUMBER({measured}));"
+                  "IF(AND(ROUND(ABS({marked}-{measured});6)>{most};OR({trust}=\"thinner\";"
+                  "{trust}=\"thicker\"));{name}&\": micrometer \"&{a}&\" and mark \"&{b}&"
+                  "\" differ by \"&{by}&IF(unit=\"inch\";\" in\";\" mm\")&\": measure it again\";"
+                  "\"\");\"\")",
+                  {{"marked", own(Map::marked)},
+                   {"measured", own(Map::measured)},
+                   {"most", far_apart},
+                   {"trust", own(Map::trust)},
+                   {"name", own(Map::name)},
+                   {"a", told(own(Map::measured))},
+                   {"b", told(own(Map::marked))},
+                   {"by", told("ABS(" + own(Map::marked) + "-" + own(Map::measured) + ")")}})};
 }
 
 void make_valves(Sheet& sheet, const Places& places, const Map& map) {
-  heads(
-      sheet, {0, map.valves().from.row - 1},
-      {"valve",  "series",      "clearance", "shim",     "min",    "max",        "aim",   "doubt",
-       "locked", "marked",      "measured",  "trust",    "now",    "told",       "valve", "action",
-       "from",   "size",        "after",     "state",    "margin", "cost",       "told",  "to do",
-       "source", "would serve", "thinnest",  "thickest", "mark",   "limits told"});
+  heads(sheet, {0, map.valves().from.row - 1},
+        {"valve", "series",      "clearance", "shim",     "min",         "max",      "aim",
+         "doubt", "locked",      "marked",    "measured", "trust",       "now",      "told",
+         "valve", "action",      "from",      "size",     "after",       "state",    "margin",
+         "cost",  "told",        "to do",     "source",   "would serve", "thinnest", "thickest",
+         "mark",  "limits told", "known",     "apart"});
   std::vector<std::vector<std::string>> entries;
   std::vector<std::vector<std::string>> answers;
   for (int i = 0; i < places.count(); ++i) {
@@ -264,8 +304,8 @@ void make_workings(Sheet& sheet, const Places& places) {
   const Area whole{{0, 0}, {WorkingsMap::valve_columns - 1, steps.last_row()}};
   sheet.style(whole, style::working);
   for (int column = 0; column < WorkingsMap::valve_columns; ++column)
-    sheet.column_width(column, 18);
-  sheet.label(At{0, 0}, "Workings", style::title);
+    sheet.column_width(column, column == 0 || column == 4 ? 34 : 22);
+  sheet.label({{0, 0}, {4, 0}}, "Workings", style::title);
   sheet.label(At{0, 1},
               "The tables the functions take, all lengths in mm, and their answers. Nothing is "
               "entered here.",
@@ -279,7 +319,7 @@ void make_workings(Sheet& sheet, const Places& places) {
   workings::make_steps(sheet, places);
   // Rows of a matrix beyond its answer hold #N/A.
   sheet.grade({{0, 3}, whole.to}, {{"ISERROR(A4)", std::string(style::hushed)}});
-  sheet.print({{0, 0}, {whole.to.column, map.fact(WorkingsMap::facts).row}}, style::landscape);
+  sheet.keep_off_paper();
   sheet.protect();
 }
 

@@ -47,6 +47,8 @@ class WorkingsMap {
     thickest,
     mark_trouble,
     limits_told,
+    then_known,  // `then`, but `again` where the gap now is only known to be below every blade
+    apart,       // micrometer and mark too far apart, as a sentence
     valve_columns
   };
   enum Trouble { table, row, column, words, on_head, on_shims, trouble_columns };
@@ -108,6 +110,7 @@ class WorkingsMap {
     one_series,      // the series, where both sides take the same
     sizes_listed,    // those sizes as one text
     serving,         // for valves that nothing fits, what would
+    apart_told,      // the shims whose micrometer and mark are far apart
     troubles_found,  // rows of each of these answers
     order_rows,
     surplus_rows,

@@ -58,6 +58,17 @@ std::string count_of(std::string_view table, const Map& map) {
                                 absolute(map.troubles(Map::column)))}});
 }
 
+// How many sentences the lines of `all` are, those that a box only counts among them.
+std::string sentences_in(const std::string& all, const Map& map) {
+  const auto beyond = [&map](std::string_view table) {
+    return written("IF({n}>{most};{n}-{most}-1;0)",
+                   {{"n", count_of(table, map)}, {"most", most_shown}});
+  };
+  return written(
+      "=IF({all}=\"\";0;LEN({all})-LEN(SUBSTITUTE({all};CHAR(10);\"\"))+1+{valves}+{shims})",
+      {{"all", all}, {"valves", beyond("valves")}, {"shims", beyond("shims")}});
+}
+
 void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
   heads(sheet, {0, map.troubles(Map::table).from.row - 1},
         {"table", "row", "column", "trouble", "on Head", "on Shims", "on Engine", "", "boxes"});
@@ -73,17 +84,18 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
   sheet.matrix(map.engine_troubles(), "=SHIM.CHECK(limits;nothing;rules;\"trouble\")");
 
   const std::string table = absolute(map.troubles(Map::table).from);
-  sheet.formula(
-      map.trouble_lines(Map::head_box),
-      box(table,
-          written("IF({engine}=\"\";\"\";\"{hint}\");"
-                  "IF({marks}=\"\";\"\";\"marks that stand for no size: \"&{marks});{sentences}",
-                  {{"engine", map.trouble_lines(Map::engine_box)},
-                   {"hint", engine_first},
-                   {"marks",
-                    written("TEXTJOIN(\", \";TRUE();{x})", {{"x", map.all(Map::mark_trouble)}})},
-                   {"sentences", map.troubles(Map::on_head)}}),
-          count_of("valves", map)));
+  sheet.formula(map.trouble_lines(Map::head_box),
+                box(table,
+                    written("IF({engine}=\"\";\"\";\"{hint}\");"
+                            "IF({marks}=\"\";\"\";\"marks that stand for no size: \"&{marks});"
+                            "{apart};{sentences}",
+                            {{"engine", map.trouble_lines(Map::engine_box)},
+                             {"hint", engine_first},
+                             {"marks", written("TEXTJOIN(\", \";TRUE();{x})",
+                                               {{"x", map.all(Map::mark_trouble)}})},
+                             {"apart", map.fact(Map::apart_told)},
+                             {"sentences", map.troubles(Map::on_head)}}),
+                    count_of("valves", map)));
   const std::string ladders = absolute({map.ladder(0, Map::ladder_trouble),
                                         map.ladder(shims_place::ladders - 1, Map::ladder_trouble)});
   sheet.formula(
@@ -99,25 +111,16 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
                          {"exhaust", map.limit(Side::exhaust, Map::limit_trouble)},
                          {"inlet", map.limit(Side::inlet, Map::limit_trouble)},
                          {"crank", crank_wrong}}));
-  sheet.formula(map.trouble_lines(Map::all_box),
-                written("=TEXTJOIN(CHAR(10);TRUE();{engine};"
-                        "SUBSTITUTE({head};\"{hint}\"&CHAR(10);\"\");{shims})",
-                        {{"hint", engine_first},
-                         {"head", map.trouble_lines(Map::head_box)},
-                         {"shims", map.trouble_lines(Map::shims_box)},
-                         {"engine", map.trouble_lines(Map::engine_box)}}));
+  sheet.formula(
+      map.trouble_lines(Map::all_box),
+      written("=TEXTJOIN(CHAR(10);TRUE();{engine};"
+              "SUBSTITUTE(SUBSTITUTE({head};\"{hint}\"&CHAR(10);\"\");\"{hint}\";\"\");{shims})",
+              {{"hint", engine_first},
+               {"head", map.trouble_lines(Map::head_box)},
+               {"shims", map.trouble_lines(Map::shims_box)},
+               {"engine", map.trouble_lines(Map::engine_box)}}));
   sheet.formula(map.trouble_lines(Map::all_count),
-                written("={valves}+{shims}+{rules}+SUMPRODUCT(--({marks}<>\"\"))+"
-                        "SUMPRODUCT(--({ladders}<>\"\"))+SUMPRODUCT(--({limits}<>\"\"))+"
-                        "({crank}<>\"\")",
-                        {{"valves", count_of("valves", map)},
-                         {"shims", count_of("shims", map)},
-                         {"rules", count_of("rules", map)},
-                         {"marks", map.all(Map::mark_trouble)},
-                         {"ladders", ladders},
-                         {"crank", crank_wrong},
-                         {"limits", Area(map.limit(Side::exhaust, Map::limit_trouble),
-                                         map.limit(Side::inlet, Map::limit_trouble))}}));
+                sentences_in(absolute(map.trouble_lines(Map::all_box)), map));
 }
 
 }  // namespace

@@ -31,6 +31,11 @@ bool changes(Action action) {
   return action == Action::move || action == Action::spare || action == Action::buy;
 }
 
+// No blade goes: the gap may be anything below, and after fitting too.
+bool only_known_below(const Valve& valve, const PlanLine& line) {
+  return valve.clearance == Length() && line.action != Action::unread && line.state != State::tight;
+}
+
 void expect_workings(const OpenBook& book, const WorkingsMap& map, int i, const PlanLine& line,
                      const std::string& from) {
   const auto worked = [&](WorkingsMap::Valve column) { return book.worked(map.at(i, column)); };
@@ -54,7 +59,9 @@ void expect_card(const OpenBook& book, const book::Card& card, const Valve& valv
   EXPECT_EQ(book.shown(head, card.at(card::banner)), signed_word(now));
   EXPECT_EQ(length_in(book, head, card.value(card::after), unit), mm(line.after));
   const std::string foot = book.shown(head, card.at(card::then));
-  EXPECT_EQ(foot, line.action == Action::unread ? "" : "then " + signed_word(line.state));
+  EXPECT_EQ(foot, line.action == Action::unread   ? ""
+                  : only_known_below(valve, line) ? "then measure again"
+                                                  : "then " + signed_word(line.state));
   const std::string to_do = book.shown(head, card.at(card::action));
   if (changes(line.action)) {
     const auto word = std::string(word_for(line.action));
@@ -63,23 +70,15 @@ void expect_card(const OpenBook& book, const book::Card& card, const Valve& valv
     ASSERT_TRUE(size) << to_do;
     EXPECT_NEAR(Length::of(*size, unit).mm(), line.size->mm(), unit == Unit::mm ? 0.0005 : 0.0013);
   }
-  const std::string source = book.shown(head, card.value(card::from));
-  switch (line.action) {
-    case Action::move:
-      EXPECT_EQ(source, from);
-      break;
-    case Action::spare:
-      EXPECT_EQ(source, "spares");
-      break;
-    case Action::buy:
-      EXPECT_EQ(source, "order");
-      break;
-    case Action::none:
-      EXPECT_EQ(to_do, "none fits");
-      EXPECT_FALSE(source.empty());  // what size would serve
-      break;
-    default:
-      EXPECT_EQ(source, "");
+  const std::string source = book.shown(head, card.at(card::from));
+  EXPECT_EQ(source.empty(), !changes(line.action) && line.action != Action::none) << source;
+  const std::map<Action, std::string> due{
+      {Action::move, from}, {Action::spare, "spares"}, {Action::buy, "order"}};
+  if (const auto words = due.find(line.action); words != due.end()) {
+    EXPECT_NE(source.find(words->second), std::string::npos) << source;
+  }
+  if (line.action == Action::none) {
+    EXPECT_EQ(to_do, "none fits");
   }
 }
 
@@ -114,13 +113,16 @@ void expect_row(const PlanTable& table, int i, const Valve& valve, const PlanLin
   EXPECT_EQ(table.shown(i, "valve"), valve.name);
   EXPECT_EQ(table.length(i, "gap", unit), mm(valve.clearance));
   EXPECT_EQ(table.length(i, "shim now", unit), mm(valve.shim));
-  EXPECT_EQ(table.shown(i, "do"),
-            line.action == Action::none ? "none fits" : std::string(word_for(line.action)));
+  EXPECT_EQ(table.shown(i, "do"), line.action == Action::none ? "none fits"
+                                  : line.action == Action::unread
+                                      ? "measure"
+                                      : std::string(word_for(line.action)));
   EXPECT_EQ(table.length(i, "fit", unit), changes(line.action) ? mm(line.size) : std::nullopt);
   EXPECT_EQ(table.length(i, "gap after", unit), mm(line.after));
-  EXPECT_EQ(table.length(i, "inside limits by", unit), mm(line.margin));
+  EXPECT_EQ(table.length(i, "inside limits by", unit),
+            only_known_below(valve, line) ? std::nullopt : mm(line.margin));
   if (line.action == Action::move) {
-    EXPECT_EQ(table.shown(i, "from"), from);
+    EXPECT_NE(table.shown(i, "from").find(from), std::string::npos) << table.shown(i, "from");
   }
 }
 

@@ -101,7 +101,7 @@ TEST(Validity, offers_the_series_named_on_engine) {
     EXPECT_TRUE(rule.is_a_choice());
     EXPECT_EQ(rule.formula(), "series");
   }
-  book.type(book::sheet_name::engine, engine::of(book::Side::inlet, engine::series_row), "small");
+  book.type(book::sheet_name::engine, engine::of(book::Side::exhaust, engine::series_row), "small");
   EXPECT_EQ(book.value_of(book::sheet_name::shims, "=MATCH(\"small\";series;0)"), 2);
 }
 
