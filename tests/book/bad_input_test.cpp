@@ -62,10 +62,16 @@ const Slip slips[] = {
      "275",
      false},
     {"a mark that stands for nothing",
-     {{on_head, of_card(3, card::mark), "Q9"}},
+     {{on_head, of_card(3, card::mark), "Q9"}, {on_head, of_card(3, card::micrometer), ""}},
      Box::head_box,
      on_head,
      "Q9",
+     true},
+    {"a micrometer size far from the mark",
+     {{on_head, of_card(3, card::mark), 275.0}, {on_head, of_card(3, card::micrometer), 2.57}},
+     Box::head_box,
+     on_head,
+     "micrometer 2.570 and mark 2.750 differ by 0.180 mm",
      true},
     {"leave alone said in another way",
      {{on_head, of_card(4, card::alone), "perhaps"}},
@@ -233,6 +239,40 @@ TEST(BadEntries, are_gone_from_the_boxes_once_mended) {
   else
     book.clear(on_head, of_card(5, card::gap));
   EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::head_box)), "");
+  expect_plan(book, job, the_places());
+}
+
+TEST(BadEntries, are_counted_as_the_sentences_told) {
+  const WorkingsMap map(the_places().count());
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(1, the_places().layout), the_places());
+  const At count = map.trouble_lines(WorkingsMap::all_count);
+  EXPECT_EQ(book.number(book::sheet_name::workings, count), 0);
+  for (const std::size_t valve : {0, 1, 2, 3}) book.type(on_head, of_card(valve, card::gap), -0.1);
+  EXPECT_EQ(book.number(book::sheet_name::workings, count), 4);
+  book.type(on_engine, engine::doubt, -0.01);
+  EXPECT_EQ(book.number(book::sheet_name::workings, count), 5);
+}
+
+// The owner may note any mark on a shim that was measured.
+TEST(BadEntries, are_not_found_in_a_mark_beside_a_measured_size) {
+  const WorkingsMap map(the_places().count());
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(1, the_places().layout), the_places());
+  book.type(on_head, of_card(3, card::mark), "X");
+  book.type(on_head, of_card(3, card::micrometer), 2.6);
+  EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::head_box)), "");
+  EXPECT_EQ(book.shown(on_head, of_card(3, card::shim_is)), "unmarked");
+}
+
+// The true gap may be anything below: nothing is promised for after fitting.
+TEST(GapOfZero, is_to_be_measured_again_after_fitting) {
+  Job job = made_up_job(1, the_places().layout);
+  job.readings[2].gap = Length();
+  job.readings[2].micrometer = Length::nanometres(2'700'000);
+  OpenBook book(the_office(), template_file());
+  type_job(book, job, the_places());
+  EXPECT_EQ(book.shown(on_head, the_places().head.cards[2].at(card::then)), "then measure again");
   expect_plan(book, job, the_places());
 }
 
