@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <fstream>
+#include <iterator>
 #include <set>
 #include <string>
 
@@ -59,6 +61,18 @@ TEST(Entries, each_field_is_remembered_under_a_name_of_its_own) {
   for (std::size_t i = 0; i < field_count; ++i) keys.insert(key_of(static_cast<Field>(i)));
   EXPECT_EQ(keys.size(), field_count);
   EXPECT_FALSE(keys.contains(""));
+}
+
+TEST(Entries, the_configuration_has_room_for_every_field) {
+  std::ifstream file(SCHEMA);
+  const std::string schema(std::istreambuf_iterator<char>(file), {});
+  ASSERT_FALSE(schema.empty());
+  for (std::size_t i = 0; i < field_count; ++i) {
+    const std::string key(key_of(static_cast<Field>(i)));
+    EXPECT_NE(schema.find("<prop oor:name=\"" + key + "\" oor:type=\"xs:string\"/>"),
+              std::string::npos)
+        << key;
+  }
 }
 
 }  // namespace

@@ -137,7 +137,9 @@ TEST_P(Layouts, a_book_is_built_and_answers_for_every_valve) {
     EXPECT_GT(after->getValue(), 0.1) << book::name_of(card.valve, layout);
   }
   EXPECT_EQ(errors_in(document), std::vector<std::string>());
-  keep_pdf(document, std::filesystem::path(PICTURES) / "layouts" / (layout.name + ".pdf"));
+  keep_pdf(document, std::filesystem::path(PICTURES) / "layouts" /
+                         (layout.name + " (" + std::to_string(layout.exhaust_valves) + "+" +
+                          std::to_string(layout.inlet_valves) + ").pdf"));
   as<css::util::XCloseable>(document)->close(true);
 }
 
