@@ -90,7 +90,8 @@ void make_table_styles(Maker& m) {
   m.make(table_note, table_text, {size(8.5), {"ShrinkToFit", Any(false)}, wrapped()});
   m.make(table_tally, note, {left(), indent(1.5)});
   m.make(row_number, note, {centre()});
-  m.make(total_text, page, {bold(), left(), indent(1), {"TopBorder", line(accent, 1)}});
+  m.make(total_text, page,
+         {bold(), left(), indent(1), {"TopBorder", line(accent, 1)}, shrinking()});
   m.make(total_count, total_text, {right(), padding(1.3), m.format(count_format)});
   m.make(total_money, total_text, {right(), padding(1.3), m.format(money_format)});
   m.make(no_row, "", {{"BottomBorder", line(paper, 0.75)}});
