@@ -113,8 +113,8 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
                          {"crank", crank_wrong}}));
   sheet.formula(
       map.trouble_lines(Map::all_box),
-      written("=TEXTJOIN(CHAR(10);TRUE();{engine};"
-              "SUBSTITUTE(SUBSTITUTE({head};\"{hint}\"&CHAR(10);\"\");\"{hint}\";\"\");{shims})",
+      written("=IF(NOT(add_in_there);{engine};TEXTJOIN(CHAR(10);TRUE();{engine};"
+              "SUBSTITUTE(SUBSTITUTE({head};\"{hint}\"&CHAR(10);\"\");\"{hint}\";\"\");{shims}))",
               {{"hint", engine_first},
                {"head", map.trouble_lines(Map::head_box)},
                {"shims", map.trouble_lines(Map::shims_box)},
