@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "open_book.hpp"
 
+#include <algorithm>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
+#include <com/sun/star/sheet/CellFlags.hpp>
+#include <com/sun/star/sheet/FormulaResult.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
-#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangeFormula.hpp>
+#include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XUsedAreaCursor.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
@@ -35,7 +39,7 @@ std::string place(std::string_view sheet, At at) { return book::on(sheet, at); }
 OpenBook::OpenBook(const office::Office& office, const std::filesystem::path& file) {
   const css::beans::PropertyValue hidden = property("Hidden", Any(true));
   const auto loaded = office.desktop()->loadComponentFromURL(
-      to_office(office::url_of(file)), to_office("_blank"), 0,
+      to_office(office::url_of(own_copy(office, file))), to_office("_blank"), 0,
       css::uno::Sequence<css::beans::PropertyValue>(&hidden, 1));
   if (!loaded.is()) throw std::runtime_error("cannot open " + file.string());
   document_ = as<css::sheet::XSpreadsheetDocument>(loaded);
@@ -50,7 +54,12 @@ OpenBook::~OpenBook() {
 }
 
 Ref<css::sheet::XSpreadsheet> OpenBook::sheet(std::string_view name) const {
-  return as<css::sheet::XSpreadsheet>(document_->getSheets()->getByName(to_office(name)));
+  const auto known = sheets_.find(name);
+  if (known != sheets_.end()) return known->second;
+  const auto sheet =
+      as<css::sheet::XSpreadsheet>(document_->getSheets()->getByName(to_office(name)));
+  sheets_.emplace(name, sheet);
+  return sheet;
 }
 
 Ref<css::table::XCell> OpenBook::cell(std::string_view name, At at) const {
@@ -95,25 +104,40 @@ std::string OpenBook::formula(std::string_view name, At at) const {
   return from_office(cell(name, at)->getFormula());
 }
 
-Area OpenBook::used(std::string_view name) const {
-  const auto cursor = as<css::sheet::XUsedAreaCursor>(sheet(name)->createCursor());
-  cursor->gotoEndOfUsedArea(false);
-  const auto end = as<css::sheet::XCellRangeAddressable>(cursor)->getRangeAddress();
-  return {{0, 0}, {end.EndColumn, end.EndRow}};
-}
-
 std::vector<std::pair<At, std::string>> OpenBook::texts(std::string_view name) const {
+  namespace flag = css::sheet::CellFlags;
   const auto cells = sheet(name);
-  const Area area = used(name);
+  const auto filled = as<css::sheet::XCellRangesQuery>(cells)->queryContentCells(
+      flag::VALUE | flag::DATETIME | flag::STRING | flag::FORMULA);
   std::vector<std::pair<At, std::string>> found;
-  for (int row = 0; row <= area.to.row; ++row) {
-    for (int column = 0; column <= area.to.column; ++column) {
-      std::string text =
-          from_office(as<css::text::XText>(cells->getCellByPosition(column, row))->getString());
-      if (!text.empty()) found.emplace_back(At{column, row}, std::move(text));
+  for (const css::table::CellRangeAddress& area : filled->getRangeAddresses()) {
+    for (int row = area.StartRow; row <= area.EndRow; ++row) {
+      for (int column = area.StartColumn; column <= area.EndColumn; ++column) {
+        std::string text =
+            from_office(as<css::text::XText>(cells->getCellByPosition(column, row))->getString());
+        if (!text.empty()) found.emplace_back(At{column, row}, std::move(text));
+      }
     }
   }
+  std::ranges::sort(found, {},
+                    [](const auto& one) { return std::pair(one.first.row, one.first.column); });
   return found;
+}
+
+std::vector<std::string> OpenBook::contents(std::string_view name) const {
+  const auto cursor = sheet(name)->createCursor();
+  as<css::sheet::XUsedAreaCursor>(cursor)->gotoStartOfUsedArea(false);
+  as<css::sheet::XUsedAreaCursor>(cursor)->gotoEndOfUsedArea(true);
+  std::vector<std::string> found;
+  for (const auto& row : as<css::sheet::XCellRangeFormula>(cursor)->getFormulaArray())
+    for (const rtl::OUString& content : row) found.push_back(from_office(content));
+  return found;
+}
+
+std::string OpenBook::errors(std::string_view name) const {
+  const auto found = as<css::sheet::XCellRangesQuery>(sheet(name))
+                         ->queryFormulaCells(css::sheet::FormulaResult::ERROR);
+  return from_office(found->getRangeAddressesAsString());
 }
 
 At OpenBook::find(std::string_view name, std::string_view text) const {
@@ -144,6 +168,14 @@ void OpenBook::save(const std::filesystem::path& file, std::string_view filter) 
   css::uno::Sequence<css::beans::PropertyValue> how(1);
   how[0] = property("FilterName", Any(to_office(filter)));
   as<css::frame::XStorable>(document_)->storeToURL(to_office(office::url_of(file)), how);
+}
+
+std::filesystem::path own_copy(const office::Office& office, const std::filesystem::path& file) {
+  const auto copy = office.profile().folder() / file.filename();
+  std::error_code same;
+  if (!std::filesystem::equivalent(file, copy, same))
+    std::filesystem::copy_file(file, copy, std::filesystem::copy_options::overwrite_existing);
+  return copy;
 }
 
 std::filesystem::path demo_file() {

@@ -8,6 +8,8 @@
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <com/sun/star/table/XCell.hpp>
 #include <filesystem>
+#include <functional>
+#include <map>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -29,8 +31,8 @@ using book::WorkingsMap;
 
 // The sheets a person works with, left to right: all but Workings.
 inline constexpr std::string_view faces[] = {book::sheet_name::read_me, book::sheet_name::engine,
-                                             book::sheet_name::head, book::sheet_name::shims,
-                                             book::sheet_name::plan};
+                                             book::sheet_name::head,    book::sheet_name::shims,
+                                             book::sheet_name::plan,    book::sheet_name::fit};
 
 class OpenBook {
  public:
@@ -64,9 +66,12 @@ class OpenBook {
            number(book::sheet_name::workings, fact) != 0;
   }
 
-  // Every used cell's displayed text, row by row; errors as they are displayed.
+  // Every filled cell's displayed text, row by row; errors as they are displayed.
   std::vector<std::pair<At, std::string>> texts(std::string_view sheet) const;
-  Area used(std::string_view sheet) const;
+  // What stands in every cell up to the last used one, row by row: formulas and entries.
+  std::vector<std::string> contents(std::string_view sheet) const;
+  // Where formulas came to an error: `$D$5`; empty where none did.
+  std::string errors(std::string_view sheet) const;
   // The first cell that displays this, row by row. Throws std::logic_error where none does.
   At find(std::string_view sheet, std::string_view text) const;
 
@@ -81,7 +86,12 @@ class OpenBook {
   Ref<css::table::XCell> unlocked_cell(std::string_view sheet, At at) const;
 
   Ref<css::sheet::XSpreadsheetDocument> document_;
+  mutable std::map<std::string, Ref<css::sheet::XSpreadsheet>, std::less<>> sheets_;
 };
+
+// A copy in the office's own folder, of the same name: an office locks what it opens, and one that
+// is killed would leave the lock beside the build's own file.
+std::filesystem::path own_copy(const office::Office& office, const std::filesystem::path& file);
 
 // What the build made, beside the package: `Valve service, demo.ods`.
 std::filesystem::path demo_file();

@@ -9,24 +9,22 @@
 #include <memory>
 #include <optional>
 
+#include "../book/job.hpp"
+#include "../book/open_book.hpp"
 #include "book/places.hpp"
+#include "book/styles.hpp"
 #include "window.hpp"
 
 namespace shimwright::tests {
 namespace {
 
 using book::as;
-using book::At;
 namespace card = book::card;
-
-constexpr std::string_view sheets[] = {book::sheet_name::read_me, book::sheet_name::engine,
-                                       book::sheet_name::head, book::sheet_name::shims,
-                                       book::sheet_name::plan};
 
 class Screens : public ::testing::Test {
  protected:
   static void SetUpTestSuite() {
-    screen = std::make_unique<Screen>();
+    screen = std::make_unique<Screen>(1440, 900);
     office::Settings settings;
     settings.extension = PACKAGE;
     settings.display = screen->display();
@@ -49,10 +47,6 @@ class Screens : public ::testing::Test {
 std::unique_ptr<Screen> Screens::screen;
 std::unique_ptr<office::Office> Screens::office;
 
-const std::filesystem::path demo_file = std::filesystem::path(BOOKS) / "Valve service, demo.ods";
-const std::filesystem::path template_file =
-    std::filesystem::path(BOOKS) / "Valve service, inline four, 16 valves.ots";
-
 void expect_no_complaint(const BookWindow& window) {
   for (const std::string& title : window.titles())
     for (const char* word : {"ecovery", "epair", "rror", "arning"})
@@ -60,25 +54,28 @@ void expect_no_complaint(const BookWindow& window) {
 }
 
 TEST_F(Screens, the_demo_shows_on_every_sheet) {
-  BookWindow window(*office, *screen, demo_file);
+  BookWindow window(*office, *screen, demo_file());
   expect_no_complaint(window);
   const auto titles = window.titles();
   EXPECT_TRUE(std::ranges::any_of(titles, [](const std::string& title) {
     return title.starts_with("Valve service, demo");
   })) << ::testing::PrintToString(titles);
   std::vector<Picture> seen;
-  for (const std::string_view sheet : sheets) {
+  for (const std::string_view sheet : faces) {
     window.show(sheet);
     seen.push_back(window.picture(named("demo " + std::string(sheet))));
     EXPECT_EQ(std::ranges::count(seen, seen.back()), 1) << sheet << " looks like another";
+    window.zoom(55);
+    window.picture(named("demo " + std::string(sheet) + ", from afar"));
+    window.zoom(100);
   }
   expect_no_complaint(window);
 }
 
 TEST_F(Screens, the_template_shows_on_every_sheet) {
-  BookWindow window(*office, *screen, template_file);
+  BookWindow window(*office, *screen, template_file());
   expect_no_complaint(window);
-  for (const std::string_view sheet : sheets) {
+  for (const std::string_view sheet : faces) {
     window.show(sheet);
     window.picture(named("template " + std::string(sheet)));
   }
@@ -86,10 +83,9 @@ TEST_F(Screens, the_template_shows_on_every_sheet) {
 
 // A state is told by its colour on the card, not in the key alone.
 TEST_F(Screens, head_is_graded_by_the_palette) {
-  BookWindow window(*office, *screen, demo_file);
+  BookWindow window(*office, *screen, demo_file());
   window.show(book::sheet_name::head);
-  window.zoom(70);
-  const Picture head = window.picture(named("demo Head, whole"));
+  const Picture head = window.picture(named("demo Head"));
   for (const State state :
        {State::unread, State::tight, State::tight_doubtful, State::good, State::loose})
     EXPECT_GT(head.count(look_of(state).fill), 3000) << word_for(state);
@@ -97,10 +93,49 @@ TEST_F(Screens, head_is_graded_by_the_palette) {
   EXPECT_LT(head.count(look_of(State::loose_doubtful).fill), 3000);
 }
 
+TEST_F(Screens, a_book_in_inches_shows) {
+  const auto file = office->profile().folder() / "inches.ods";
+  {
+    OpenBook book(*office, template_file());
+    type_job(book, made_up_job(3, places.layout), places, Unit::inch);
+    book.save(file);
+  }
+  BookWindow window(*office, *screen, file);
+  for (const std::string_view sheet : {book::sheet_name::head, book::sheet_name::plan}) {
+    window.show(sheet);
+    window.picture(named("inches " + std::string(sheet)));
+  }
+}
+
+TEST_F(Screens, boxes_of_slips_stand_out) {
+  const auto file = office->profile().folder() / "slips.ods";
+  {
+    OpenBook book(*office, template_file());
+    type_job(book, made_up_job(3, places.layout), places);
+    for (const std::size_t i : {0, 1, 2, 3, 4})
+      book.type(book::sheet_name::head, places.head.cards[i].value(card::gap), -0.1);
+    book.type(book::sheet_name::head, places.head.cards[5].value(card::mark), "Q9");
+    book.type(book::sheet_name::engine,
+              book::engine_place::of(book::Side::inlet, book::engine_place::bias_row), 7.0);
+    for (int i = 0; i < 4; ++i)
+      book.type(book::sheet_name::shims, right_of(below(book::shims_place::first_spare, i)), 275.0);
+    book.recalculate();
+    book.save(file);
+  }
+  BookWindow window(*office, *screen, file);
+  const Rgb dark = window.fill_of(book::style::trouble_found);
+  for (const std::string_view sheet : {book::sheet_name::engine, book::sheet_name::head,
+                                       book::sheet_name::shims, book::sheet_name::plan}) {
+    window.show(sheet);
+    window.zoom(sheet == book::sheet_name::head ? 100 : 70);
+    EXPECT_GT(window.picture(named("slips " + std::string(sheet))).count(dark), 2000) << sheet;
+  }
+}
+
 TEST_F(Screens, typing_goes_from_entry_to_entry_and_a_slip_is_stopped) {
-  BookWindow window(*office, *screen, template_file);
+  BookWindow window(*office, *screen, template_file());
   const At gap = places.head.cards.front().value(card::gap);
-  window.select(book::sheet_name::head, gap);
+  window.go_to(book::sheet_name::head, gap);
   screen->type("0.18");
   screen->press("Tab");
   window.picture(named("typing, after Tab"));
@@ -111,7 +146,7 @@ TEST_F(Screens, typing_goes_from_entry_to_entry_and_a_slip_is_stopped) {
     if (at.row == gap.row && at.column > gap.column && (!next || at.column < next->column))
       next = at;
   }
-  EXPECT_EQ(window.cursor(), *next);
+  EXPECT_EQ(book::relative(window.cursor()), book::relative(*next));
   screen->type("-1");
   screen->press("Return");
   window.picture(named("typing, a slip"));

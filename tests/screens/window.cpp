@@ -3,15 +3,19 @@
 
 #include <chrono>
 #include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
+#include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
 #include <sstream>
 #include <stdexcept>
 #include <thread>
+
+#include "../book/open_book.hpp"
 
 namespace shimwright::tests {
 namespace {
@@ -38,6 +42,8 @@ BookWindow::BookWindow(const office::Office& office, const Screen& screen,
       office.desktop()->loadComponentFromURL(to_office(office::url_of(book)), "_blank", 0,
                                              css::uno::Sequence<css::beans::PropertyValue>()));
   controller_ = as<css::frame::XModel>(document_)->getCurrentController();
+  dispatcher_ =
+      as<css::frame::XDispatchHelper>(office.service("com.sun.star.frame.DispatchHelper"));
   const auto deadline = std::chrono::steady_clock::now() + 30s;
   while (titles().empty() && std::chrono::steady_clock::now() < deadline)
     std::this_thread::sleep_for(50ms);
@@ -64,12 +70,13 @@ void BookWindow::zoom(int percent) const {
   book::set(controller_, "ZoomValue", static_cast<sal_Int16>(percent));
 }
 
-void BookWindow::select(std::string_view sheet, book::At at) const {
+void BookWindow::go_to(std::string_view sheet, book::At at) const {
   show(sheet);
-  const auto cell =
-      as<css::sheet::XSpreadsheet>(document_->getSheets()->getByName(to_office(sheet)))
-          ->getCellByPosition(at.column, at.row);
-  as<css::view::XSelectionSupplier>(controller_)->select(css::uno::Any(cell));
+  css::uno::Sequence<css::beans::PropertyValue> where(1);
+  where[0].Name = "ToPoint";
+  where[0].Value <<= to_office(book::absolute(at));
+  dispatcher_->executeDispatch(as<css::frame::XDispatchProvider>(controller_->getFrame()),
+                               ".uno:GoToCell", rtl::OUString(), 0, where);
 }
 
 book::At BookWindow::cursor() const {
@@ -77,6 +84,17 @@ book::At BookWindow::cursor() const {
       as<css::view::XSelectionSupplier>(controller_)->getSelection());
   const auto address = selected->getRangeAddress();
   return {address.StartColumn, address.StartRow};
+}
+
+Rgb BookWindow::fill_of(std::string_view style) const {
+  const auto families =
+      as<css::style::XStyleFamiliesSupplier>(document_)->getStyleFamilies()->getByName(
+          "CellStyles");
+  const auto found = as<css::container::XNameAccess>(families)->getByName(to_office(style));
+  const auto colour = static_cast<std::uint32_t>(
+      as<css::beans::XPropertySet>(found)->getPropertyValue("CellBackColor").get<sal_Int32>());
+  return {static_cast<std::uint8_t>(colour >> 16), static_cast<std::uint8_t>(colour >> 8),
+          static_cast<std::uint8_t>(colour)};
 }
 
 Picture BookWindow::picture(const std::filesystem::path& png) const {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <com/sun/star/frame/XController.hpp>
+#include <com/sun/star/frame/XDispatchHelper.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <filesystem>
 #include <string>
@@ -32,9 +33,13 @@ class BookWindow {
 
   void show(std::string_view sheet) const;
   void zoom(int percent) const;
-  void select(std::string_view sheet, book::At at) const;
+  // As the name box does it: a cell marked as well would hold Tab and Return fast.
+  void go_to(std::string_view sheet, book::At at) const;
   // Where the cell cursor stands on the sheet that is shown.
   book::At cursor() const;
+
+  // The background of a cell style.
+  Rgb fill_of(std::string_view style) const;
 
   // The screen as soon as it has stopped changing, kept as a PNG too. Throws std::runtime_error
   // where it does not come to rest.
@@ -46,6 +51,7 @@ class BookWindow {
   const Screen& screen_;
   Ref<css::sheet::XSpreadsheetDocument> document_;
   Ref<css::frame::XController> controller_;
+  Ref<css::frame::XDispatchHelper> dispatcher_;
 };
 
 }  // namespace shimwright::tests
