@@ -3,6 +3,8 @@
 
 #include <chrono>
 #include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/container/XEnumeration.hpp>
+#include <com/sun/star/frame/XDesktop.hpp>
 #include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
@@ -33,20 +35,45 @@ std::string output_of(const Screen& screen, const std::vector<std::string>& comm
   return process.output();
 }
 
+// As a double click does. A window made through the API, on another thread than the office's own,
+// now and then waits for the clipboard for ever.
+void ask_to_open(const office::Office& office, const Screen& screen,
+                 const std::filesystem::path& book) {
+  auto environment = office.profile().environment();
+  environment["DISPLAY"] = screen.display();
+  environment["WAYLAND_DISPLAY"] = "";
+  environment["DBUS_SESSION_BUS_ADDRESS"] = "";
+  office::Process opener({SOFFICE, office.profile().argument(), "--nologo", book.string()},
+                         environment, office.profile().folder() / "opener.log");
+  if (opener.wait_for(30s) != 0) throw std::runtime_error("cannot open: " + opener.output());
+}
+
+// The only one that is open, once it is.
+Ref<css::sheet::XSpreadsheetDocument> open_book_of(const office::Office& office) {
+  const auto all = as<css::frame::XDesktop>(office.desktop())->getComponents()->createEnumeration();
+  while (all->hasMoreElements()) {
+    const Ref<css::sheet::XSpreadsheetDocument> book(all->nextElement(), css::uno::UNO_QUERY);
+    if (book.is()) return book;
+  }
+  return {};
+}
+
 }  // namespace
 
 BookWindow::BookWindow(const office::Office& office, const Screen& screen,
                        const std::filesystem::path& book)
     : screen_(screen) {
-  document_ = as<css::sheet::XSpreadsheetDocument>(
-      office.desktop()->loadComponentFromURL(to_office(office::url_of(book)), "_blank", 0,
-                                             css::uno::Sequence<css::beans::PropertyValue>()));
-  controller_ = as<css::frame::XModel>(document_)->getCurrentController();
+  ask_to_open(office, screen, own_copy(office, book));
+  const auto deadline = std::chrono::steady_clock::now() + 60s;
+  while (!(document_ = open_book_of(office)).is() ||
+         !(controller_ = as<css::frame::XModel>(document_)->getCurrentController()).is() ||
+         titles().empty()) {
+    if (std::chrono::steady_clock::now() > deadline)
+      throw std::runtime_error("no window of " + book.string());
+    std::this_thread::sleep_for(100ms);
+  }
   dispatcher_ =
       as<css::frame::XDispatchHelper>(office.service("com.sun.star.frame.DispatchHelper"));
-  const auto deadline = std::chrono::steady_clock::now() + 30s;
-  while (titles().empty() && std::chrono::steady_clock::now() < deadline)
-    std::this_thread::sleep_for(50ms);
   screen.maximize("LibreOffice");
   screen.focus("LibreOffice");
 }
