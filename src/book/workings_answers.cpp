@@ -20,6 +20,16 @@ std::string about(std::string_view table, std::string_view tables, std::string_v
   return condition;
 }
 
+// A row on Shims is called by the number that stands before it.
+std::string words_of(std::string_view table, const Map& map) {
+  const std::string words = "$" + relative(map.troubles(Map::words).from);
+  if (table != "shims") return words;
+  return written("IF({row}>{numbered};\"\";\"row \"&{row}&\": \")&{words}",
+                 {{"row", "$" + relative(map.troubles(Map::row).from)},
+                  {"numbered", shims_place::spares + shims_place::singles},
+                  {"words", words}});
+}
+
 // The sentence of this row where it is about that table and among the first few, else nothing.
 std::string sentence_about(std::string_view table, const Map& map) {
   const At first_table = map.troubles(Map::table).from;
@@ -29,7 +39,7 @@ std::string sentence_about(std::string_view table, const Map& map) {
                  {{"mine", about(table, "$" + relative(first_table), "$" + relative(first_column))},
                   {"all", about(table, so_far(first_table), so_far(first_column))},
                   {"most", most_shown},
-                  {"words", "$" + relative(map.troubles(Map::words).from)}});
+                  {"words", words_of(table, map)}});
 }
 
 // One column of a table function's answer, blank beyond its end. A single row would otherwise be

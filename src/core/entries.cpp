@@ -195,13 +195,14 @@ class Reader {
     const Money price = money_in(row, stock::price);
     if (no_size) row.note(stock::size, "no size is given: the row is left out");
     if (!size.value || !kind) return;
-    check_listed_once(row, *kind, series, *size.value);
+    const Stock one{*kind, series, *size.value, count,
+                    *kind == Stock::Kind::sale ? price : Money()};
+    check_listed_once(row, one);
     if (*kind == Stock::Kind::sale) {
       prices_known_ = prices_known_ || std::holds_alternative<double>(row.at(stock::price));
       if (blank_at(stock::price)) without_price_.push_back(row);
     }
-    entries_.question.stock.push_back(
-        {*kind, series, *size.value, count, *kind == Stock::Kind::sale ? price : Money()});
+    entries_.question.stock.push_back(one);
   }
 
   static std::optional<Stock::Kind> kind_in(EntryRow& row) {
@@ -251,13 +252,17 @@ class Reader {
     }
   }
 
-  void check_listed_once(EntryRow& row, Stock::Kind kind, const std::string& series, Length size) {
-    const auto [earlier, is_new] = listed_.try_emplace({kind, series, size}, row.number());
+  // One size may be on sale twice, say new and used, where count or price tell the two apart.
+  void check_listed_once(EntryRow& row, const Stock& one) {
+    const bool is_spare = one.kind == Stock::Kind::spare;
+    const auto [earlier, is_new] = listed_.try_emplace(
+        {one.kind, one.series, one.size, is_spare ? std::nullopt : one.count, one.price},
+        row.number());
     if (is_new) return;
     const std::string first = std::to_string(earlier->second);
-    row.grave(stock::size, "listed twice: " + (kind == Stock::Kind::spare
-                                                   ? "raise the count in row " + first + " instead"
-                                                   : "it is on sale in row " + first + " already"));
+    row.grave(stock::size,
+              "listed twice: " + (is_spare ? "raise the count in row " + first + " instead"
+                                           : "it is on sale in row " + first + " already"));
   }
 
   // Where prices are known, a size without one would look like a gift and be bought first.
@@ -325,7 +330,9 @@ class Reader {
   std::set<std::string> valve_series_;
   std::set<std::tuple<Length, Length, Length>> no_room_;  // limits and doubt already told of
   std::size_t stock_rows_ = 0;
-  std::map<std::tuple<Stock::Kind, std::string, Length>, std::size_t> listed_;  // to the row
+  std::map<std::tuple<Stock::Kind, std::string, Length, std::optional<std::int64_t>, Money>,
+           std::size_t>
+      listed_;  // to the row
   bool prices_known_ = false;
   std::vector<EntryRow> without_price_;
   std::map<std::string, std::size_t> rule_rows_;

@@ -271,6 +271,20 @@ TEST(GapOfZero, is_to_be_measured_again_after_fitting) {
   expect_plan(book, job, the_places());
 }
 
+TEST(BadEntries, on_shims_are_told_by_the_number_before_the_row) {
+  const WorkingsMap map(the_places().count());
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(1, the_places().layout), the_places());
+  book.type(on_shims, spare(1, 1), 275.0);
+  book.type(on_shims, single(1, 0), "28 mm");
+  book.type(on_shims, single(1, 1), -2.0);
+  const std::string sentences = book.worked(map.trouble_lines(WorkingsMap::shims_box));
+  EXPECT_NE(sentences.find("row 2: "), std::string::npos) << sentences;
+  EXPECT_NE(sentences.find("row 22: "), std::string::npos) << sentences;
+  for (const At at : {spare(1, -1), single(1, -1)})
+    EXPECT_NE(sentences.find("row " + book.shown(on_shims, at) + ": "), std::string::npos);
+}
+
 // Types one more row of sizes on sale, in mm.
 void type_row(OpenBook& book, const Job::Ladder& row, int index) {
   book.type(on_shims, ladder_row(index, 0), row.series);
@@ -304,6 +318,18 @@ TEST(RowsOfSizes, that_overlap_count_at_the_lower_price) {
     both.ladders.push_back(other);
     expect_plan(book, both, the_places());
   }
+}
+
+// A used shim at less, of a size that is to be had new too.
+TEST(RowsOfSizes, and_single_sizes_may_have_a_size_in_common) {
+  const WorkingsMap map(the_places().count());
+  Job job = made_up_job(1, the_places().layout);
+  job.singles.push_back({job.ladders.front().series, Length::nanometres(2'300'000), 1,
+                         price(job.ladders.front(), -1)});
+  OpenBook book(the_office(), template_file());
+  type_job(book, job, the_places());
+  EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::shims_box)), "");
+  expect_plan(book, job, the_places());
 }
 
 TEST(RowsOfSizes, of_two_series_do_not_disturb_each_other) {

@@ -267,6 +267,17 @@ TEST(Entries, a_shim_listed_twice_is_grave) {
       << "2.7000001 is 2.70 to the nanometre";
 }
 
+// Say new at the dealer's, and one used shim for less.
+TEST(Entries, a_size_may_be_on_sale_twice_at_two_prices_or_in_two_numbers) {
+  const EntryTable shims{shims_header,
+                         {"sale", "A", 2.70, blank, 6.90},
+                         {"sale", "A", 2.70, 1.0, 4.50},
+                         {"sale", "A", 2.70, 2.0, 6.90}};
+  const Entries entries = read_entries({sound_valve("V")}, shims, {});
+  EXPECT_EQ(told(entries), Told());
+  EXPECT_EQ(entries.question.stock.size(), 3);
+}
+
 TEST(Entries, a_series_that_no_valve_takes_is_grave_and_those_there_are_named) {
   EXPECT_EQ(troubles_of_shim({"spare", "B", 2.70}),
             Told{"shims|1|series|spare 2.70 mm: no valve takes series \"B\": the valves have "
@@ -485,13 +496,17 @@ void expect_sound(const PlanQuestion& question) {
     EXPECT_NO_THROW(check_limits(valve.limits));
     EXPECT_NO_THROW(check_aim(valve.aim, valve.limits));
   }
-  std::set<std::tuple<Stock::Kind, std::string, Length>> listed;
+  std::set<std::tuple<Stock::Kind, std::string, Length, std::optional<std::int64_t>, Money>> listed;
   for (const Stock& stock : question.stock) {
     EXPECT_GT(stock.size, Length());
     EXPECT_GE(stock.price, Money());
     EXPECT_GE(stock.count.value_or(0), 0);
     EXPECT_TRUE(series.empty() || series.contains(stock.series));
-    EXPECT_TRUE(listed.insert({stock.kind, stock.series, stock.size}).second);
+    const bool is_spare = stock.kind == Stock::Kind::spare;
+    EXPECT_TRUE(listed
+                    .insert({stock.kind, stock.series, stock.size,
+                             is_spare ? std::nullopt : stock.count, stock.price})
+                    .second);
   }
   EXPECT_GE(question.rules.work, Money());
 }
