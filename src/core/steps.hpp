@@ -103,7 +103,8 @@ struct Step {
   std::optional<ShimAtBench> shim;  // what goes in
   bool stand_in = false;
   std::string from;  // `spare`, `bought`, `stand-in` or the giving valve's name
-  std::string note;  // a sentence or two for the hand at the bench
+  // A sentence or two for the hand at the bench, without the sizes of the columns beside it.
+  std::string note;
 };
 
 struct FittingSteps {

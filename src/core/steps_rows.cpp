@@ -137,22 +137,22 @@ class Rows {
     }
   }
 
+  // Sizes stand in columns of their own, in the unit of whoever lays out the table.
   std::string which(std::size_t shim) const {
     const Shim& it = work_.shims[shim];
-    if (it.name.origin == ShimAtBench::Origin::spare) return "the spare " + text_of(it.size);
-    if (it.out_of != nobody) return "the " + text_of(it.size) + " out of " + name_of(it.out_of);
-    return "the " + text_of(it.size) + " meant for " + name_of(it.goes_to);
+    if (it.name.origin == ShimAtBench::Origin::spare) return "a spare";
+    if (it.out_of != nobody) return "the shim out of " + name_of(it.out_of);
+    return "the shim meant for " + name_of(it.goes_to);
   }
 
   // What becomes of a shim that comes out of the valve of this job.
   std::string kept_for(std::size_t shim, std::size_t job) const {
     const Shim& it = work_.shims[shim];
-    const std::string size = text_of(it.size);
     if (it.goes_to != nobody && it.goes_to != job)
-      return "Keep the " + size + " for " + name_of(it.goes_to) + ".";
+      return "Keep the shim taken out for " + name_of(it.goes_to) + ".";
     if (it.name.origin == ShimAtBench::Origin::spare)
-      return "Put the " + size + " back to the spares.";
-    return "The " + size + " is left over.";
+      return "Put the shim taken out back with the spares.";
+    return "The shim taken out is left over.";
   }
 
   const FittingQuestion& question_;
@@ -184,10 +184,10 @@ Step waiting_row(const FittingQuestion& question, const Work& work, const Chain&
   Step row;
   row.kind = Step::Kind::wait;
   row.valve = work.jobs[thickest].valve;
-  row.note = "There is no stand-in for this valve: borrow or buy a shim no thicker than " +
+  row.note = "No stand-in is there: borrow or buy a shim no thicker than " +
              text_of(work.shims[thickest].size) +
-             (valve.series.empty() ? "" : ", series " + valve.series) + ". Until it is there, " +
-             names + " keep the shims they have.";
+             (valve.series.empty() ? "" : ", series " + valve.series) + ". Until then " + names +
+             " keep their shims.";
   return row;
 }
 

@@ -150,9 +150,10 @@ TEST(Steps, without_a_stand_in_the_ring_waits_and_the_rest_is_done) {
   expect_rows(question, {"wait B", "turn 2", "C 2.90 > 2.85 bought", "finish"});
   const FittingSteps result = fitting_steps(question);
   EXPECT_EQ(result.waiting, 2U);
-  EXPECT_EQ(result.steps.front().note,
-            "There is no stand-in for this valve: borrow or buy a shim no thicker than 2.80 mm. "
-            "Until it is there, A and B keep the shims they have.");
+  EXPECT_EQ(
+      result.steps.front().note,
+      "No stand-in is there: borrow or buy a shim no thicker than 2.80 mm. Until then A and B "
+      "keep their shims.");
 }
 
 TEST(Steps, a_shim_of_another_series_does_not_stand_in) {
@@ -241,9 +242,9 @@ TEST(Steps, a_row_says_what_becomes_of_the_shim_that_comes_out) {
   question.spares = {{"", 2.65_mm}};
   const std::vector<Step> steps = fitting_steps(question).steps;
   EXPECT_EQ(steps.at(1).note,
-            "Stand-in: the spare 2.65 mm. It comes out again at stop 1. Keep the 2.70 mm for B.");
-  EXPECT_EQ(steps.at(3).note, "Keep the 2.80 mm for A.");
-  EXPECT_EQ(steps.at(5).note, "Put the 2.65 mm back to the spares.");
+            "Stand-in: a spare. It comes out again at stop 1. Keep the shim taken out for B.");
+  EXPECT_EQ(steps.at(3).note, "Keep the shim taken out for A.");
+  EXPECT_EQ(steps.at(5).note, "Put the shim taken out back with the spares.");
 }
 
 TEST(Steps, the_plan_s_spares_are_not_at_hand_as_stand_ins) {
