@@ -124,11 +124,19 @@ Document build_book(const Ref<css::uno::XComponentContext>& context, const Layou
   try {
     lay_out(book, layout, title);
   } catch (...) {
-    // Hidden, it would keep the office from ending.
-    as<css::util::XCloseable>(book)->close(true);
+    discard(book);
     throw;
   }
   return book;
+}
+
+void discard(const Document& book) noexcept {
+  try {
+    as<css::util::XModifiable>(book)->setModified(false);
+    as<css::util::XCloseable>(book)->close(true);
+  } catch (const css::uno::Exception&) {
+    // It is closed already.
+  }
 }
 
 void set_views(const Document& book, const Layout& layout) {

@@ -6,7 +6,6 @@
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
-#include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 
 #include "book/book.hpp"
@@ -67,13 +66,13 @@ Document make_book(const Ref<css::uno::XComponentContext>& context, const BookRe
     // does, so the steps of the making are forgotten.
     as<css::document::XUndoManagerSupplier>(document)->getUndoManager()->clear();
   } catch (...) {
-    as<css::util::XCloseable>(document)->close(true);
+    book::discard(document);
     throw;
   }
   return document;
 }
 
-void show(const Document& document, const book::Layout& layout) {
+void show(const Document& document, const book::Layout& layout) try {
   const auto frame = as<css::frame::XModel>(document)->getCurrentController()->getFrame();
   const auto window = frame->getContainerWindow();
   window->setVisible(true);
@@ -82,6 +81,9 @@ void show(const Document& document, const book::Layout& layout) {
   window->setFocus();
   // It holds entries that were typed: whoever closes it is asked whether to keep them.
   as<css::util::XModifiable>(document)->setModified(true);
+} catch (...) {
+  book::discard(document);
+  throw;
 }
 
 }  // namespace shimwright::commands

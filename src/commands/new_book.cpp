@@ -54,7 +54,7 @@ void run(const Ref<css::uno::XComponentContext>& context, const Ref<css::awt::XW
 void new_book(const Ref<css::uno::XComponentContext>& context,
               const Ref<css::frame::XFrame>& frame) noexcept {
   Ref<css::awt::XWindow> over;
-  std::string trouble = "for a reason that has no name";
+  std::string trouble;
   try {
     if (frame.is()) over = frame->getContainerWindow();
     return run(context, over);
@@ -64,7 +64,8 @@ void new_book(const Ref<css::uno::XComponentContext>& context,
     trouble = failure.what();
   } catch (...) {
   }
-  tell(context, over, "No book was made: " + trouble);
+  tell(context, over,
+       "No book was made: " + (trouble.empty() ? "LibreOffice gave no reason." : trouble));
 }
 
 }  // namespace shimwright::commands

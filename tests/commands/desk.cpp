@@ -14,6 +14,10 @@
 #include <com/sun/star/awt/XTextComponent.hpp>
 #include <com/sun/star/awt/XVclContainer.hpp>
 #include <com/sun/star/awt/XWindow2.hpp>
+#include <com/sun/star/beans/NamedValue.hpp>
+#include <com/sun/star/container/XNameReplace.hpp>
+#include <com/sun/star/lang/XMultiServiceFactory.hpp>
+#include <com/sun/star/util/XChangesBatch.hpp>
 #include <stdexcept>
 #include <thread>
 
@@ -135,6 +139,19 @@ void Window::press(std::string_view words) const {
       ->doAccessibleAction(0);
 }
 
+bool Window::has_button(std::string_view words) const {
+  return std::ranges::any_of(controls(), [&](const Control& control) {
+    return Reference<css::awt::XButton>(control, UNO_QUERY).is() && name_of(control) == words;
+  });
+}
+
+std::string Window::words() const {
+  std::string all;
+  for (const Control& control : controls())
+    if (!Reference<css::awt::XButton>(control, UNO_QUERY).is()) all += name_of(control);
+  return all;
+}
+
 std::vector<std::string> Window::labels() const {
   std::vector<std::string> all;
   for (const Control& control : controls())
@@ -172,6 +189,23 @@ std::optional<Window> window_titled(const office::Office& office, std::string_vi
     if (seen.is() && seen->isVisible() && name_of(window) == title) return Window(window);
   }
   return std::nullopt;
+}
+
+void set_option(const office::Office& office, std::string_view node, std::string_view name,
+                std::string_view value) {
+  const Reference<css::lang::XMultiServiceFactory> provider(
+      office.service("com.sun.star.configuration.ConfigurationProvider"), UNO_QUERY_THROW);
+  css::beans::NamedValue path;
+  path.Name = to_office("nodepath");
+  path.Value <<= to_office(node);
+  css::uno::Sequence<css::uno::Any> arguments(1);
+  arguments.getArray()[0] <<= path;
+  const Reference<css::container::XNameReplace> options(
+      provider->createInstanceWithArguments(
+          to_office("com.sun.star.configuration.ConfigurationUpdateAccess"), arguments),
+      UNO_QUERY_THROW);
+  options->replaceByName(to_office(name), css::uno::Any(to_office(value)));
+  Reference<css::util::XChangesBatch>(options, UNO_QUERY_THROW)->commitChanges();
 }
 
 }  // namespace shimwright::tests

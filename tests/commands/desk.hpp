@@ -36,6 +36,10 @@ class Window {
   bool can_press(std::string_view button) const;
   void press(std::string_view button) const;
 
+  bool has_button(std::string_view button) const;
+
+  // What a message box says.
+  std::string words() const;
   // Every label's words, in order.
   std::vector<std::string> labels() const;
   // The label of what has the focus, with its place: `Firing 0`; a button's words; empty for none.
@@ -52,5 +56,9 @@ class Window {
 
 // The visible top window of that title, or none.
 std::optional<Window> window_titled(const office::Office& office, std::string_view title);
+
+// One of the office's options: a text at a node of its configuration.
+void set_option(const office::Office& office, std::string_view node, std::string_view name,
+                std::string_view value);
 
 }  // namespace shimwright::tests

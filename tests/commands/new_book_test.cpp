@@ -4,156 +4,21 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <array>
 #include <com/sun/star/awt/XWindow2.hpp>
-#include <com/sun/star/beans/PropertyValue.hpp>
-#include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
-#include <com/sun/star/frame/XDesktop.hpp>
-#include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/frame/XModel.hpp>
-#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
-#include <com/sun/star/table/XCellRange.hpp>
-#include <com/sun/star/text/XText.hpp>
-#include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
-#include <optional>
 #include <string>
-#include <vector>
 
 #include "book/places.hpp"
-#include "desk.hpp"
-#include "screen.hpp"
+#include "new_book_desk.hpp"
 
 namespace shimwright::tests {
 namespace {
 
 using css::uno::Reference;
-using css::uno::UNO_QUERY;
 using css::uno::UNO_QUERY_THROW;
-using office::from_office;
-using office::to_office;
-using testing::Contains;
 using testing::HasSubstr;
-using testing::StartsWith;
-using Document = Reference<css::sheet::XSpreadsheetDocument>;
-
-constexpr const char* dialog_title = "New service book";
-constexpr const char* make_button = "Make the book";
-
-class NewBook : public testing::Test {
- protected:
-  static void SetUpTestSuite() {
-    screen_.emplace();
-    office::Settings settings;
-    settings.extension = PACKAGE;
-    settings.display = screen_->display();
-    office_.emplace(settings);
-    // A window made on any other thread than the office's own may wait for ever for the clipboard.
-    css::uno::Sequence<css::beans::PropertyValue> how(1);
-    how.getArray()[0].Name = to_office("OnMainThread");
-    how.getArray()[0].Value <<= true;
-    sheet_ = Document(office_->desktop()->loadComponentFromURL(to_office("private:factory/scalc"),
-                                                               to_office("_blank"), 0, how),
-                      UNO_QUERY_THROW);
-    screen_->maximize("Calc");
-  }
-
-  static void TearDownTestSuite() {
-    close(sheet_);
-    sheet_.clear();
-    office_.reset();
-    screen_.reset();
-  }
-
-  void TearDown() override {
-    if (const auto dialog = window_titled(*office_, dialog_title)) dialog->press("Cancel");
-    for (const Document& document : new_documents()) close(document);
-  }
-
-  static void close(const Document& document) {
-    Reference<css::util::XModifiable>(document, UNO_QUERY_THROW)->setModified(false);
-    Reference<css::util::XCloseable>(document, UNO_QUERY_THROW)->close(true);
-  }
-
-  // As the menu does it.
-  static void dispatch() {
-    const auto frame =
-        Reference<css::frame::XModel>(sheet_, UNO_QUERY_THROW)->getCurrentController()->getFrame();
-    css::util::URL url;
-    url.Complete = to_office("vnd.org.shimwright:new-book");
-    url.Protocol = to_office("vnd.org.shimwright:");
-    const auto command = Reference<css::frame::XDispatchProvider>(frame, UNO_QUERY_THROW)
-                             ->queryDispatch(url, to_office("_self"), 0);
-    ASSERT_TRUE(command.is());
-    command->dispatch(url, {});
-  }
-
-  static Window dialog() {
-    std::optional<Window> found;
-    comes_true([&] { return (found = window_titled(*office_, dialog_title)).has_value(); });
-    if (!found) throw std::runtime_error("no dialog has come up");
-    return *found;
-  }
-
-  static bool dialog_closes() {
-    return comes_true([] { return !window_titled(*office_, dialog_title); });
-  }
-
-  // Every document but the one that was there first.
-  static std::vector<Document> new_documents() {
-    std::vector<Document> documents;
-    const auto all = Reference<css::frame::XDesktop>(office_->desktop(), UNO_QUERY_THROW)
-                         ->getComponents()
-                         ->createEnumeration();
-    while (all->hasMoreElements()) {
-      const Document document(all->nextElement(), UNO_QUERY);
-      if (document.is() && document != sheet_) documents.push_back(document);
-    }
-    return documents;
-  }
-
-  static Document new_document() {
-    EXPECT_TRUE(comes_true([] { return new_documents().size() == 1; }));
-    const auto documents = new_documents();
-    if (documents.size() != 1) throw std::runtime_error("no new document, or more than one");
-    return documents.front();
-  }
-
-  static std::string text_in(const Document& document, std::string_view sheet, book::At at) {
-    const Reference<css::table::XCellRange> cells(
-        Reference<css::container::XNameAccess>(document->getSheets(), UNO_QUERY_THROW)
-            ->getByName(to_office(sheet)),
-        UNO_QUERY_THROW);
-    return from_office(
-        Reference<css::text::XText>(cells->getCellByPosition(at.column, at.row), UNO_QUERY_THROW)
-            ->getString());
-  }
-
-  static void fill_in(const Window& dialog) {
-    dialog.choose("Kind", 0, "inline four");
-    dialog.choose("Unit", 0, "mm");
-    dialog.enter("Smallest clearance", 0, "0.16");
-    dialog.enter("Smallest clearance", 1, "0.22");
-    dialog.enter("Largest clearance", 0, "0.22");
-    dialog.enter("Largest clearance", 1, "0.28");
-    dialog.enter("Shim series", 0, "A");
-    dialog.enter("Shim series", 1, "A");
-    dialog.enter("On sale from", 0, "2.20");
-    dialog.enter("On sale to", 0, "3.20");
-    dialog.enter("On sale in steps of", 0, "0.05");
-  }
-
-  static std::string sentence(const Window& dialog) { return dialog.labels().back(); }
-
-  static std::optional<Screen> screen_;
-  static std::optional<office::Office> office_;
-  static Document sheet_;
-};
-
-std::optional<Screen> NewBook::screen_;
-std::optional<office::Office> NewBook::office_;
-Document NewBook::sheet_;
 
 TEST_F(NewBook, the_menu_opens_the_dialog_and_escape_closes_it) {
   screen_->focus("Calc");

@@ -4,11 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <chrono>
-#include <com/sun/star/beans/NamedValue.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
-#include <com/sun/star/container/XNameReplace.hpp>
-#include <com/sun/star/lang/XMultiServiceFactory.hpp>
-#include <com/sun/star/util/XChangesBatch.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <thread>
 
@@ -24,21 +20,10 @@ using office::to_office;
 
 // As View, User Interface does it.
 void choose_notebook_bar(const office::Office& office) {
-  const Reference<css::lang::XMultiServiceFactory> provider(
-      office.service("com.sun.star.configuration.ConfigurationProvider"), UNO_QUERY_THROW);
-  css::beans::NamedValue path;
-  path.Name = to_office("nodepath");
-  path.Value <<= to_office(
-      "/org.openoffice.Office.UI.ToolbarMode/Applications/"
-      "org.openoffice.Office.UI.ToolbarMode:Application['Calc']");
-  css::uno::Sequence<css::uno::Any> arguments(1);
-  arguments.getArray()[0] <<= path;
-  const Reference<css::container::XNameReplace> calc(
-      provider->createInstanceWithArguments(
-          to_office("com.sun.star.configuration.ConfigurationUpdateAccess"), arguments),
-      UNO_QUERY_THROW);
-  calc->replaceByName(to_office("Active"), css::uno::Any(to_office("notebookbar.ui")));
-  Reference<css::util::XChangesBatch>(calc, UNO_QUERY_THROW)->commitChanges();
+  set_option(office,
+             "/org.openoffice.Office.UI.ToolbarMode/Applications/"
+             "org.openoffice.Office.UI.ToolbarMode:Application['Calc']",
+             "Active", "notebookbar.ui");
 }
 
 // The bar's own widgets are out of UNO's sight, so the pointer goes where they are on a screen of

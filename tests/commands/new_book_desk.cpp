@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "new_book_desk.hpp"
+
+#include <com/sun/star/awt/XCallback.hpp>
+#include <com/sun/star/awt/XRequestCallback.hpp>
+#include <com/sun/star/awt/XWindow2.hpp>
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/frame/XDesktop.hpp>
+#include <com/sun/star/frame/XDispatchProvider.hpp>
+#include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/table/XCellRange.hpp>
+#include <com/sun/star/text/XText.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
+#include <com/sun/star/util/XModifiable.hpp>
+#include <cppuhelper/implbase1.hxx>
+#include <future>
+#include <rtl/ref.hxx>
+#include <stdexcept>
+
+namespace shimwright::tests {
+namespace {
+
+using css::uno::Reference;
+using css::uno::UNO_QUERY;
+using css::uno::UNO_QUERY_THROW;
+using office::from_office;
+using office::to_office;
+
+class Turn : public cppu::WeakImplHelper1<css::awt::XCallback> {
+ public:
+  void SAL_CALL notify(const css::uno::Any&) override { come_.set_value(); }
+  std::future<void> comes() { return come_.get_future(); }
+
+ private:
+  std::promise<void> come_;
+};
+
+// The office's main thread does one errand after the other: one that waits behind the command's is
+// run when the command has ended.
+void wait_for_turn(const office::Office& office) {
+  const rtl::Reference<Turn> turn(new Turn);
+  auto comes = turn->comes();
+  Reference<css::awt::XRequestCallback>(office.service("com.sun.star.awt.AsyncCallback"),
+                                        UNO_QUERY_THROW)
+      ->addCallback(turn.get(), css::uno::Any());
+  if (comes.wait_for(std::chrono::seconds(30)) != std::future_status::ready)
+    throw std::runtime_error("the office is busy for ever");
+}
+
+bool is_shown(const Reference<css::sheet::XSpreadsheetDocument>& document) {
+  const auto controller =
+      Reference<css::frame::XModel>(document, UNO_QUERY_THROW)->getCurrentController();
+  return controller.is() && controller->getFrame().is() &&
+         Reference<css::awt::XWindow2>(controller->getFrame()->getContainerWindow(),
+                                       UNO_QUERY_THROW)
+             ->isVisible();
+}
+
+}  // namespace
+
+std::optional<Screen> NewBook::screen_;
+std::optional<office::Office> NewBook::office_;
+NewBook::Document NewBook::sheet_;
+
+void NewBook::SetUpTestSuite() {
+  screen_.emplace();
+  office::Settings settings;
+  settings.extension = PACKAGE;
+  settings.display = screen_->display();
+  office_.emplace(settings);
+  // A window made on any other thread than the office's own may wait for ever for the clipboard.
+  css::uno::Sequence<css::beans::PropertyValue> how(1);
+  how.getArray()[0].Name = to_office("OnMainThread");
+  how.getArray()[0].Value <<= true;
+  sheet_ = Document(office_->desktop()->loadComponentFromURL(to_office("private:factory/scalc"),
+                                                             to_office("_blank"), 0, how),
+                    UNO_QUERY_THROW);
+  screen_->maximize("Calc");
+}
+
+// Whatever a test left: an interface of an office that is gone must not outlive it.
+void NewBook::TearDownTestSuite() {
+  sheet_.clear();
+  office_.reset();
+  screen_.reset();
+}
+
+void NewBook::TearDown() {
+  if (const auto dialog = window_titled(*office_, dialog_title)) dialog->press("Cancel");
+  for (const Document& document : new_documents()) close(document);
+}
+
+void NewBook::close(const Document& document) {
+  Reference<css::util::XModifiable>(document, UNO_QUERY_THROW)->setModified(false);
+  Reference<css::util::XCloseable>(document, UNO_QUERY_THROW)->close(true);
+}
+
+void NewBook::dispatch() {
+  const auto frame =
+      Reference<css::frame::XModel>(sheet_, UNO_QUERY_THROW)->getCurrentController()->getFrame();
+  css::util::URL url;
+  url.Complete = to_office("vnd.org.shimwright:new-book");
+  url.Protocol = to_office("vnd.org.shimwright:");
+  const auto command = Reference<css::frame::XDispatchProvider>(frame, UNO_QUERY_THROW)
+                           ->queryDispatch(url, to_office("_self"), 0);
+  ASSERT_TRUE(command.is());
+  command->dispatch(url, {});
+}
+
+Window NewBook::dialog() {
+  std::optional<Window> found;
+  comes_true([&] { return (found = window_titled(*office_, dialog_title)).has_value(); });
+  if (!found) throw std::runtime_error("no dialog has come up");
+  if (!found->has_button(make_button))
+    throw std::runtime_error("in place of the dialog: " + found->words());
+  return *found;
+}
+
+bool NewBook::dialog_closes() {
+  return comes_true([] { return !window_titled(*office_, dialog_title); });
+}
+
+std::vector<NewBook::Document> NewBook::new_documents() {
+  std::vector<Document> documents;
+  const auto all = Reference<css::frame::XDesktop>(office_->desktop(), UNO_QUERY_THROW)
+                       ->getComponents()
+                       ->createEnumeration();
+  while (all->hasMoreElements()) {
+    const Document document(all->nextElement(), UNO_QUERY);
+    if (document.is() && document != sheet_) documents.push_back(document);
+  }
+  return documents;
+}
+
+NewBook::Document NewBook::new_document() {
+  EXPECT_TRUE(comes_true([] {
+    const auto documents = new_documents();
+    return documents.size() == 1 && is_shown(documents.front());
+  }));
+  wait_for_turn(*office_);
+  const auto documents = new_documents();
+  if (documents.size() != 1) throw std::runtime_error("no new document, or more than one");
+  return documents.front();
+}
+
+std::string NewBook::text_in(const Document& document, std::string_view sheet, book::At at) {
+  const Reference<css::table::XCellRange> cells(
+      Reference<css::container::XNameAccess>(document->getSheets(), UNO_QUERY_THROW)
+          ->getByName(to_office(sheet)),
+      UNO_QUERY_THROW);
+  return from_office(
+      Reference<css::text::XText>(cells->getCellByPosition(at.column, at.row), UNO_QUERY_THROW)
+          ->getString());
+}
+
+void NewBook::fill_in(const Window& dialog) {
+  dialog.choose("Kind", 0, "inline four");
+  dialog.choose("Unit", 0, "mm");
+  dialog.enter("Smallest clearance", 0, "0.16");
+  dialog.enter("Smallest clearance", 1, "0.22");
+  dialog.enter("Largest clearance", 0, "0.22");
+  dialog.enter("Largest clearance", 1, "0.28");
+  dialog.enter("Shim series", 0, "A");
+  dialog.enter("Shim series", 1, "A");
+  dialog.enter("On sale from", 0, "2.20");
+  dialog.enter("On sale to", 0, "3.20");
+  dialog.enter("On sale in steps of", 0, "0.05");
+}
+
+std::string NewBook::sentence(const Window& dialog) { return dialog.labels().back(); }
+
+}  // namespace shimwright::tests

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// An office with a window and an empty sheet in it, from which New service book is called; what a
+// test opened is closed after it.
+#pragma once
+
+#include <gtest/gtest.h>
+
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "book/cells.hpp"
+#include "desk.hpp"
+#include "office/office.hpp"
+#include "screen.hpp"
+
+namespace shimwright::tests {
+
+constexpr const char* dialog_title = "New service book";
+constexpr const char* make_button = "Make the book";
+
+class NewBook : public testing::Test {
+ protected:
+  using Document = css::uno::Reference<css::sheet::XSpreadsheetDocument>;
+
+  static void SetUpTestSuite();
+  static void TearDownTestSuite();
+  void TearDown() override;
+
+  static void close(const Document& document);
+
+  // As the menu does it.
+  static void dispatch();
+
+  // The dialog, as soon as it is there. Throws std::runtime_error where it does not come.
+  static Window dialog();
+  static bool dialog_closes();
+
+  // Every document but the one that was there first.
+  static std::vector<Document> new_documents();
+  // The only one, once the command has done with it: shown, and its entries remembered.
+  static Document new_document();
+
+  static std::string text_in(const Document& document, std::string_view sheet, book::At at);
+
+  static void fill_in(const Window& dialog);
+  static std::string sentence(const Window& dialog);
+
+  static std::optional<Screen> screen_;
+  static std::optional<office::Office> office_;
+  static Document sheet_;
+};
+
+}  // namespace shimwright::tests
