@@ -80,11 +80,18 @@ void store(const Document& document, const std::filesystem::path& file, std::str
 
 void close(const Document& document) { book::as<css::util::XCloseable>(document)->close(true); }
 
+// What an earlier run made, and the locks of an office that was killed over it: they would keep
+// this one from writing.
+void remove_books(const std::filesystem::path& folder) {
+  for (const auto& made : std::filesystem::directory_iterator(folder))
+    if (made.path().extension() == ".ots" || made.path().extension() == ".ods" ||
+        made.path().filename().string().starts_with(".~lock."))
+      std::filesystem::remove(made.path());
+}
+
 void make(const std::filesystem::path& extension, const std::filesystem::path& entries,
           const std::filesystem::path& folder) {
-  for (const auto& made : std::filesystem::directory_iterator(folder))
-    if (made.path().extension() == ".ots" || made.path().extension() == ".ods")
-      std::filesystem::remove(made.path());
+  remove_books(folder);
   shimwright::office::Settings settings;
   settings.extension = extension;
   const shimwright::office::Office office(settings);
