@@ -19,14 +19,14 @@ std::string word_for(Wear wear) {
       return "right";
     case Wear::right_inches:
       return "right in inches";
-    case Wear::right_odd:
-      return "right odd";
     case Wear::well:
       return "entry";
     case Wear::well_inches:
       return "entry in inches";
     case Wear::sides:
       return "sides";
+    case Wear::sides_odd:
+      return "sides odd";
     case Wear::foot:
       return "foot";
     case Wear::told:
@@ -52,7 +52,6 @@ void make_state_styles(Maker& m, State state) {
   wear(Wear::banner, {filled, letters, at_left, at_right});
   wear(Wear::left, {at_left});
   wear(Wear::right, {at_right});
-  wear(Wear::right_odd, {at_right, bold(), fill(accent), text_colour(well)});
   wear(Wear::right_inches, {at_right, m.format(inch_format)});
   const Looks well_looks{{"TopBorder", line(well_shade, 1)},
                          {"LeftBorder", line(well_shade, 1)},
@@ -63,6 +62,7 @@ void make_state_styles(Maker& m, State state) {
   in_inches.push_back(m.format(inch_format));
   wear(Wear::well_inches, in_inches);
   wear(Wear::sides, {at_left, at_right});
+  wear(Wear::sides_odd, {at_left, at_right, bold(), fill(accent), text_colour(well)});
   wear(Wear::foot, {filled, letters, at_left, at_right, {"BottomBorder", frame}});
   m.make(legend(state), page,
          {filled,
@@ -85,7 +85,11 @@ std::string worn(Wear wear, State state) {
 std::string legend(State state) { return "Legend " + std::string(shimwright::word_for(state)); }
 
 void make_card_styles(Maker& m) {
+  m.make(head_box, "", {fill(accent), text_colour(well), bold(), size(7)});
+  m.make(head_box_full, "", {fill(accent), text_colour(well), bold(), size(6)});
   m.make(deck, page, {fill(deck_metal)});
+  m.make(deck_seen, subtitle, {shrinking()});
+  m.make(deck_heading, page, {size(11), bold(), text_colour(accent), left(), indent(0.5)});
   m.make(
       deck_side, page,
       {size(9), bold(), text_colour(quiet_ink), centre(), {"RotateAngle", Any(sal_Int32{9000})}});
@@ -93,9 +97,10 @@ void make_card_styles(Maker& m) {
   m.make(card_name, page, {bold(), fill(card_paper), centre()});
   m.make(card_banner, card_name, {size(14), shrinking()});
   m.make(card_label, page,
-         {size(8), text_colour(quiet_ink), fill(card_paper), left(), indent(0.5)});
-  m.make(card_text, card_label, {size(9), text_colour(ink), right(), padding(1.3), shrinking()});
-  m.make(card_length, card_text, {m.format(length_format)});
+         {size(8.5), text_colour(quiet_ink), fill(card_paper), left(), indent(1)});
+  m.make(card_aside, card_label, {size(9), centre(), indent(0), shrinking()});
+  m.make(card_length, card_label,
+         {size(9), text_colour(ink), right(), padding(1.3), shrinking(), m.format(length_format)});
   m.make(card_entry_length, entry_length, {bold(), shrinking()});
   m.make(card_entry_mark, entry, {right(), padding(1.3), shrinking()});
   m.make(card_entry_choice, entry_choice, {size(9)});

@@ -13,14 +13,31 @@ std::string titled(std::string_view sheet) {
                  {{"sheet", sheet}});
 }
 
-void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentences) {
+void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentences,
+                      std::vector<Grade> grades) {
   sheet.result(area,
                written("=IF({words}<>\"\";{words};IF(COUNT(limits)=0;\"Begin on Engine: the limits "
                        "are not entered yet.\";\"Nothing found amiss in the entries.\"))",
                        {{"words", sentences}}),
                style::trouble_box);
-  sheet.grade(area, {{written("{words}<>\"\"", {{"words", sentences}}),
-                      std::string(style::trouble_found)}});
+  grades.push_back({written("{words}<>\"\"", {{"words", sentences}}),
+                    std::string(style::trouble_found)});
+  sheet.grade(area, grades);
+}
+
+std::string lines_in(const std::string& cell) {
+  return written("(LEN({x})-LEN(SUBSTITUTE({x};CHAR(10);\"\"))+1)", {{"x", cell}});
+}
+
+std::string first_lines(const std::string& cell, int most, std::string_view rest) {
+  return written(
+      "IF({lines}<={most};{x};LEFT({x};FIND(CHAR(1);SUBSTITUTE({x};CHAR(10);CHAR(1);{shown})))&"
+      "{rest})",
+      {{"lines", lines_in(cell)},
+       {"x", cell},
+       {"most", most},
+       {"shown", most - 1},
+       {"rest", rest}});
 }
 
 void make_banner(Sheet& sheet, const Area& area) {

@@ -7,51 +7,152 @@
 namespace shimwright::book {
 namespace {
 
-constexpr double side_mm = 6;
-constexpr double edge_mm = 2.5;
 constexpr double margin_mm = 1;
-constexpr double between_valves_mm = 1;
-constexpr double between_cylinders_mm = 3.5;
-constexpr int first_card_column = 2;    // after the side's name and the deck's edge
-constexpr std::size_t least_cards = 5;  // so many find room beside each other, for the title
-constexpr int rows_between_banks = 2;
+constexpr double narrow_mm = 200;
+constexpr std::size_t least_cards = 4;  // so many find room beside each other, for the title
 
-// Where more valves lie on the other side of the cylinder, a pair keeps to the outside.
-int slot_of(int place, int valves, int slots) {
-  if (valves == slots) return place;
-  if (valves == 1) return (slots - 1) / 2;
-  return place == 0 ? 0 : slots - 1;
-}
-
-// About what a row of cards and the rows above and below the chart take, for a glance at how small
-// the chart comes out on paper.
-constexpr double deck_mm = 142;
-constexpr double around_mm = 45;
-constexpr double smallest_scale = 0.5;  // letters half their size can still be read
-
-double scale_on_paper(double width, double height) {
-  return std::max(std::min(277 / width, 181 / height), std::min(190 / width, 268 / height));
-}
-
-// Into how many rows each bank is parted: as few as can be read, else as can be read best.
-std::size_t rows_of_bank(std::size_t cylinders, std::size_t banks, int slots) {
-  std::size_t best = 1;
-  double best_scale = 0;
-  for (std::size_t rows = 1; rows <= cylinders; ++rows) {
-    const std::size_t in_row = (cylinders + rows - 1) / rows;
-    const double scale = scale_on_paper(
-        side_mm + static_cast<double>(in_row) *
-                      (slots * (card::label_mm + card::value_mm + between_valves_mm) +
-                       between_cylinders_mm),
-        around_mm + deck_mm * static_cast<double>(banks * rows));
-    if (scale > best_scale) {
-      best = rows;
-      best_scale = scale;
-    }
-    if (scale >= smallest_scale) return rows;
+class MapMaker {
+ public:
+  explicit MapMaker(const Layout& layout) : layout_(layout), width_(layout) {
+    map_.spread = spread_of(layout);
+    map_.row_mm = {11, 10, 6.5, 5.5};
   }
-  return best;
-}
+
+  HeadMap make() {
+    std::size_t longest = 0;
+    for (const Bank& bank : layout_.banks) longest = std::max(longest, bank.cylinders.size());
+    in_row_ = (longest + map_.spread.rows - 1) / map_.spread.rows;
+    make_columns();
+    int row = HeadMap::first_deck_row;
+    for (std::size_t bank = 0; bank < layout_.banks.size(); ++bank) {
+      const std::size_t cylinders = layout_.banks[bank].cylinders.size();
+      for (std::size_t first = 0; first < cylinders; first += in_row_) {
+        if (map_.spread.beside) row = HeadMap::first_deck_row;
+        row = lay(bank, first, row);
+      }
+    }
+    if (map_.spread.two_pages)
+      map_.second_page_row = map_.banks[(map_.banks.size() + 1) / 2].heading.from.row;
+    map_.last_row = row - 1;
+    for (const ValveId& valve : valves_of(layout_))
+      map_.cards.push_back(*std::ranges::find(cards_, valve, &Card::valve));
+    return std::move(map_);
+  }
+
+ private:
+  int columns() const { return static_cast<int>(map_.column_mm.size()); }
+  int label_columns() const { return width_.halves ? 2 : 1; }
+  // From a card to the next in the grid, the sliver between them included.
+  int card_columns() const { return width_.halves ? 4 : 3; }
+
+  void add_card_place() {
+    map_.card_places.push_back({{columns(), 0}, {columns() + label_columns(), 0}});
+    if (width_.halves)
+      map_.column_mm.insert(map_.column_mm.end(), {card::value_mm, card::sliver_mm});
+    else
+      map_.column_mm.push_back(card::label_mm);
+    map_.column_mm.push_back(card::value_mm);
+  }
+
+  void add_bank_columns() {
+    map_.column_mm.insert(map_.column_mm.end(), {deck::side_mm, deck::edge_mm});
+    first_card_column_.push_back(columns());
+    for (std::size_t i = 0; i < in_row_; ++i)
+      for (int slot = 0; slot < width_.slots; ++slot) {
+        add_card_place();
+        map_.column_mm.push_back(slot + 1 < width_.slots ? card::sliver_mm
+                                                         : deck::between_cylinders_mm);
+      }
+    map_.column_mm.back() = deck::edge_mm;
+  }
+
+  // A narrow chart stands in the middle.
+  void make_columns() {
+    const std::size_t banks = map_.spread.beside ? 2 : 1;
+    const std::size_t cards = banks * in_row_ * static_cast<std::size_t>(width_.slots);
+    const std::size_t pads = cards < least_cards ? (least_cards - cards + 1) / 2 : 0;
+    for (std::size_t i = 0; i < pads; ++i) add_card_place();
+    for (std::size_t bank = 0; bank < banks; ++bank) {
+      if (bank > 0) map_.column_mm.push_back(deck::beside_mm);
+      add_bank_columns();
+    }
+    for (std::size_t i = 0; i < pads; ++i) add_card_place();
+    map_.column_mm.push_back(margin_mm);
+    map_.last_column = columns() - 1;
+    // Narrow, what is amiss takes more lines.
+    if (std::accumulate(map_.column_mm.begin(), map_.column_mm.end(), 0.0) < narrow_mm)
+      map_.row_mm[HeadMap::banner_row] = 16;
+  }
+
+  void set_heights(const BankDeck& deck, int heading) {
+    const int end = deck.deck.to.row;
+    if (static_cast<int>(map_.row_mm.size()) > end) return;  // beside another
+    map_.row_mm.resize(static_cast<std::size_t>(end) + 2, card::row_mm);
+    const auto set = [this](int row, double mm) {
+      map_.row_mm[static_cast<std::size_t>(row)] = mm;
+    };
+    set(heading,
+        deck.continued || layout_.banks.size() > 1 ? deck::heading_mm : deck::no_heading_mm);
+    for (const int rim : {deck.deck.from.row, deck.strip_row - 1, deck.strip_row + 1, end})
+      set(rim, deck::rim_mm);
+    set(deck.strip_row, deck::strip_mm);
+    set(end + 1, deck::below_mm);
+    for (const int top : {deck.upper_side.from.row, deck.lower_side.from.row}) {
+      set(top + card::banner, card::banner_mm);
+      set(top + card::action, card::action_mm);
+    }
+  }
+
+  void lay_cards(int cylinder, Side side, int first_column, int row) {
+    const int valves = side == Side::exhaust ? layout_.exhaust_valves : layout_.inlet_valves;
+    for (int place = 0; place < valves; ++place) {
+      const int half_cards = width_.slots - valves + 2 * place;
+      cards_.push_back({{cylinder, side, place},
+                        {first_column + half_cards * card_columns() / 2, row},
+                        label_columns()});
+    }
+  }
+
+  // Gives the row below.
+  int lay(std::size_t index, std::size_t first_of_row, int heading) {
+    const Bank& bank = layout_.banks[index];
+    const int first_column = first_card_column_[map_.spread.beside ? index : 0];
+    const int edge = first_column - 1;
+    const int top = heading + 1;
+    const int upper = top + 1;
+    const int strip = upper + card::rows + 1;
+    const int lower = strip + 2;
+    const int end = lower + card::rows;
+    const std::size_t end_of_row = std::min(first_of_row + in_row_, bank.cylinders.size());
+    const int pitch = width_.slots * card_columns();
+    const int last_column = first_column + static_cast<int>(end_of_row - first_of_row) * pitch - 1;
+    BankDeck deck{.bank = index,
+                  .continued = first_of_row > 0,
+                  .heading = {{edge, heading}, {last_column, heading}},
+                  .deck = {{edge, top}, {last_column, end}},
+                  .upper_side = {{edge - 1, upper}, {edge - 1, upper + card::rows - 1}},
+                  .lower_side = {{edge - 1, lower}, {edge - 1, end - 1}},
+                  .above = bank.exhaust_above ? Side::exhaust : Side::inlet,
+                  .strip_row = strip,
+                  .strips = {}};
+    for (std::size_t i = first_of_row; i < end_of_row; ++i) {
+      const int first = first_column + static_cast<int>(i - first_of_row) * pitch;
+      deck.strips.push_back({bank.cylinders[i], {{first, strip}, {first + pitch - 2, strip}}});
+      for (const Side side : {Side::exhaust, Side::inlet})
+        lay_cards(bank.cylinders[i], side, first, side == deck.above ? upper : lower);
+    }
+    set_heights(deck, heading);
+    map_.banks.push_back(std::move(deck));
+    return end + 2;
+  }
+
+  const Layout& layout_;
+  CylinderWidth width_;
+  std::size_t in_row_ = 1;
+  std::vector<int> first_card_column_;  // of each bank, where they are side by side
+  std::vector<Card> cards_;
+  HeadMap map_;
+};
 
 }  // namespace
 
@@ -65,85 +166,27 @@ Area HeadMap::across(double from, double to, int row) const {
       passed += column_mm[static_cast<std::size_t>(column++)];
     return column;
   };
-  const int first = std::max(1, column_at(from));  // beyond the names of the sides
+  // Beyond the names of the sides.
+  const int first = std::max(card_places.front().from.column > 1 ? 1 : 0, column_at(from));
   const int last = to >= 1 ? last_column : std::max(first, column_at(to) - 1);
   return {{first, row}, {last, row}};
 }
 
 Area HeadMap::head_cell(std::size_t place, int row) const {
-  constexpr std::size_t places = 7;
-  if (card_columns.size() >= places)
-    return {{card_columns[place], row}, {card_columns[place] + 1, row}};
-  const int column = card_columns[place / 2] + static_cast<int>(place % 2);
-  return {{column, row}, {column, row}};
-}
-
-HeadMap head_map(const Layout& layout) {
-  HeadMap map;
-  const int slots = std::max(layout.exhaust_valves, layout.inlet_valves);
-  std::size_t widest = 0;
-  for (const Bank& bank : layout.banks) widest = std::max(widest, bank.cylinders.size());
-  const std::size_t rows = rows_of_bank(widest, layout.banks.size(), slots);
-  widest = (widest + rows - 1) / rows;
-
-  // A cylinder takes `slots` cards with narrow columns between them and a wider one after them.
-  const int pitch = slots * 3;
-  map.column_mm = {side_mm, edge_mm};
-  for (std::size_t i = 0; i < widest; ++i) {
-    for (int slot = 0; slot < slots; ++slot) {
-      map.card_columns.push_back(static_cast<int>(map.column_mm.size()));
-      map.column_mm.push_back(card::label_mm);
-      map.column_mm.push_back(card::value_mm);
-      map.column_mm.push_back(slot + 1 < slots ? between_valves_mm : between_cylinders_mm);
-    }
-  }
-  map.column_mm.back() = edge_mm;
-  const int deck_end = static_cast<int>(map.column_mm.size()) - 1;
-  for (std::size_t cards = widest * static_cast<std::size_t>(slots); cards < least_cards; ++cards) {
-    map.card_columns.push_back(static_cast<int>(map.column_mm.size()));
-    map.column_mm.push_back(card::label_mm);
-    map.column_mm.push_back(card::value_mm);
-  }
-  map.column_mm.push_back(margin_mm);
-  map.last_column = static_cast<int>(map.column_mm.size()) - 1;
-
-  std::vector<Card> cards;
-  int row = HeadMap::first_deck_row;
-  const auto lay = [&](std::size_t index, std::size_t first_of_row) {
-    const Bank& bank = layout.banks[index];
-    const int upper = row + 1;  // below the deck's edge
-    const int strip = upper + card::rows + 1;
-    const int lower = strip + 2;
-    const int end = lower + card::rows;
-    BankDeck deck{.bank = index,
-                  .continued = first_of_row > 0,
-                  .deck = {{1, row}, {deck_end, end}},
-                  .upper_side = {{0, upper}, {0, upper + card::rows - 1}},
-                  .lower_side = {{0, lower}, {0, end - 1}},
-                  .above = bank.exhaust_above ? Side::exhaust : Side::inlet,
-                  .strip_row = strip,
-                  .strips = {}};
-    const std::size_t end_of_row = std::min(first_of_row + widest, bank.cylinders.size());
-    for (std::size_t i = first_of_row; i < end_of_row; ++i) {
-      const int first = first_card_column + static_cast<int>(i - first_of_row) * pitch;
-      deck.strips.push_back({bank.cylinders[i], {{first, strip}, {first + pitch - 2, strip}}});
-      for (const Side side : {Side::exhaust, Side::inlet}) {
-        const int valves = side == Side::exhaust ? layout.exhaust_valves : layout.inlet_valves;
-        for (int place = 0; place < valves; ++place)
-          cards.push_back(
-              {{bank.cylinders[i], side, place},
-               {first + 3 * slot_of(place, valves, slots), side == deck.above ? upper : lower}});
-      }
-    }
-    map.banks.push_back(std::move(deck));
-    map.last_row = end + 1;
-    row = end + 1 + rows_between_banks;
+  constexpr std::size_t places = 6;
+  const auto in_row = [row](Area area) {
+    area.from.row = area.to.row = row;
+    return area;
   };
-  for (std::size_t bank = 0; bank < layout.banks.size(); ++bank)
-    for (std::size_t i = 0; i < layout.banks[bank].cylinders.size(); i += widest) lay(bank, i);
-  for (const ValveId& valve : valves_of(layout))
-    map.cards.push_back(*std::ranges::find(cards, valve, &Card::valve));
-  return map;
+  if (card_places.size() >= places) return in_row(card_places[place]);
+  Area half = in_row(card_places[place / 2]);
+  if (place % 2 == 0)
+    half.to.column -= 1;
+  else
+    half.from = half.to;
+  return half;
 }
+
+HeadMap head_map(const Layout& layout) { return MapMaker(layout).make(); }
 
 }  // namespace shimwright::book

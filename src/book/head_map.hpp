@@ -1,33 +1,27 @@
 // SPDX-License-Identifier: MPL-2.0
 //
 // Where things lie on the Head sheet: for each bank a row of cards for the valves of the upper
-// side, a strip with the cylinders' numbers, a row of cards for the lower side. A card is two
-// columns wide (what, how much). A bank too long to be read on paper goes on in a further row.
-// Pure arithmetic: no office is needed.
+// side, a strip with the cylinders' numbers, a row of cards for the lower side. A card has a column
+// for what and one for how much. Where one valve lies opposite two, or two opposite three, they
+// stand midway between these, as on the engine. Pure arithmetic: no office is needed.
 #pragma once
 
 #include <cstddef>
-#include <optional>
 #include <vector>
 
 #include "book/cells.hpp"
+#include "book/head_spread.hpp"
 #include "book/layout.hpp"
 
 namespace shimwright::book {
 
-// The rows of a card, from its top.
-namespace card {
-enum Row { name, banner, gap, limits, mark, micrometer, shim_is, alone, action, from, after, then };
-inline constexpr int rows = then + 1;
-inline constexpr double label_mm = 16.5;
-inline constexpr double value_mm = 16;
-}  // namespace card
-
 struct Card {
   ValveId valve;
-  At corner;  // top left
+  At corner;              // top left
+  int label_columns = 1;  // two where cards may stand half a card further in
   At at(card::Row row) const { return {corner.column, corner.row + row}; }
-  At value(card::Row row) const { return right_of(at(row)); }
+  At value(card::Row row) const { return right_of(at(row), label_columns); }
+  Area label(card::Row row) const { return {at(row), right_of(at(row), label_columns - 1)}; }
   Area line(card::Row row) const { return {at(row), value(row)}; }
 };
 
@@ -40,6 +34,7 @@ struct CylinderStrip {
 struct BankDeck {
   std::size_t bank = 0;    // its place among the layout's
   bool continued = false;  // not the bank's beginning
+  Area heading;            // above it
   Area deck;               // the whole head, its edges included
   Area upper_side;
   Area lower_side;  // where the names of the sides stand
@@ -49,17 +44,21 @@ struct BankDeck {
 };
 
 struct HeadMap {
+  HeadSpread spread;
   std::vector<double> column_mm;
+  std::vector<double> row_mm;
   std::vector<Card> cards;  // in the order of valves_of(layout)
   std::vector<BankDeck> banks;
-  std::vector<int> card_columns;  // where cards may begin, also beyond the last cylinder
+  std::vector<Area> card_places;  // one after the other, also where no cylinder lies; in row 0
+  int second_page_row = 0;        // where it begins; 0: all is on one page
   int last_column = 0;
   int last_row = 0;
 
   static constexpr int title_row = 0;
   static constexpr int banner_row = 1;
   static constexpr int legend_row = 2;
-  static constexpr int first_deck_row = 4;
+  static constexpr int seen_row = 3;        // where to stand to see it so
+  static constexpr int first_deck_row = 4;  // its heading
 
   // Places beside each other in a row above the cards: as wide as a card where there are enough.
   Area head_cell(std::size_t place, int row) const;

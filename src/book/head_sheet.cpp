@@ -7,7 +7,9 @@
 #include <vector>
 
 #include "book/formula.hpp"
+#include "book/head_card.hpp"
 #include "book/head_drawing.hpp"
+#include "book/head_words.hpp"
 #include "book/sheets.hpp"
 #include "book/steps_map.hpp"
 #include "book/styles.hpp"
@@ -18,151 +20,6 @@ namespace shimwright::book {
 namespace {
 
 using Map = WorkingsMap;
-using style::Wear;
-using style::worn;
-
-constexpr double row_mm = 4.7;
-
-std::string shown(const std::string& cell) { return written("=IFERROR({x};\"\")", {{"x", cell}}); }
-
-std::string shown_length(const std::string& cell) {
-  return written("=IF(ISNUMBER({x});{x}/mm_each;\"\")", {{"x", cell}});
-}
-
-// One style for each state the cell may name.
-std::vector<Grade> worn_by_state(const std::string& cell, Wear wear) {
-  std::vector<Grade> grades;
-  for (const State state : all_states)
-    grades.push_back(
-        {written("{x}=\"{word}\"", {{"x", cell}, {"word", word_for(state)}}), worn(wear, state)});
-  grades.push_back({"TRUE()", worn(wear, State::unread)});  // no state can be told
-  return grades;
-}
-
-std::vector<Grade> framed(const std::string& cell, Wear wear, Wear wear_inches) {
-  std::vector<Grade> grades;
-  for (const State state : all_states)
-    grades.push_back(
-        {written("AND({x}=\"{word}\";unit=\"inch\")", {{"x", cell}, {"word", word_for(state)}}),
-         worn(wear_inches, state)});
-  for (Grade& grade : worn_by_state(cell, wear)) grades.push_back(std::move(grade));
-  return grades;
-}
-
-class CardMaker {
- public:
-  CardMaker(Sheet& sheet, const Places& places, int index)
-      : sheet_(sheet),
-        map_(places.count()),
-        first_stop_(in_workings(StepsMap(places).first_stop(index))),
-        card_(places.head.cards[static_cast<std::size_t>(index)]),
-        name_(name_of(card_.valve, places.layout)),
-        index_(index),
-        now_(cell(Map::now)),
-        then_(cell(Map::then_known)) {}
-
-  void make() {
-    top();
-    readings();
-    answer();
-    frame();
-    checks();
-  }
-
- private:
-  std::string cell(Map::Valve column) const { return in_workings(map_.at(index_, column)); }
-
-  void line(card::Row row, std::string_view label, std::string_view value_style) {
-    sheet_.label(card_.at(row), label, style::card_label);
-    sheet_.style(card_.value(row), value_style);
-  }
-
-  void top() {
-    sheet_.label(card_.line(card::name), name_, style::card_name);
-    sheet_.result(card_.line(card::banner), shown(cell(Map::now_told)), style::card_banner);
-  }
-
-  void readings() {
-    line(card::gap, "", style::card_entry_length);
-    sheet_.formula(
-        card_.at(card::gap),
-        written("=IF(ISNUMBER({stop});\"gap, stop \"&{stop};\"gap\")", {{"stop", first_stop_}}));
-    line(card::limits, "limits", style::card_text);
-    sheet_.formula(card_.value(card::limits), "=" + cell(Map::limits_told));
-    line(card::mark, "mark", style::card_entry_mark);
-    line(card::micrometer, "micrometer", style::card_entry_length);
-    line(card::shim_is, "shim is", style::card_text);
-    sheet_.formula(card_.value(card::shim_is), shown(cell(Map::trust)));
-    line(card::alone, "leave alone", style::card_entry_choice);
-  }
-
-  void answer() {
-    sheet_.result(card_.line(card::action), shown(cell(Map::to_do)), style::card_do);
-    sheet_.result(card_.line(card::from), shown(cell(Map::source)), style::card_source);
-    line(card::after, "after", style::card_length);
-    sheet_.formula(card_.value(card::after), shown_length(cell(Map::after)));
-    sheet_.result(
-        card_.line(card::then),
-        written("=IFERROR(IF(OR({state}=\"\";{state}=\"unread\");\"\";\"then \"&{told});\"\")",
-                {{"state", then_}, {"told", cell(Map::then_told)}}),
-        style::card_foot);
-  }
-
-  void frame() {
-    sheet_.grade(card_.line(card::name), worn_by_state(now_, Wear::crown));
-    sheet_.grade(card_.line(card::banner), worn_by_state(now_, Wear::banner));
-    sheet_.grade({card_.at(card::gap), card_.at(card::alone)}, worn_by_state(now_, Wear::left));
-    for (const card::Row row : {card::gap, card::micrometer})
-      sheet_.grade(card_.value(row), framed(now_, Wear::well, Wear::well_inches));
-    for (const card::Row row : {card::mark, card::alone})
-      sheet_.grade(card_.value(row), worn_by_state(now_, Wear::well));
-    sheet_.grade(card_.value(card::limits), worn_by_state(now_, Wear::right));
-    std::vector<Grade> trust;
-    for (const State state : all_states)
-      trust.push_back({written("AND({now}=\"{word}\";OR({x}=\"thinner\";{x}=\"thicker\"))",
-                               {{"now", now_}, {"word", word_for(state)}, {"x", cell(Map::trust)}}),
-                       worn(Wear::right_odd, state)});
-    for (Grade& grade : worn_by_state(now_, Wear::right)) trust.push_back(std::move(grade));
-    sheet_.grade(card_.value(card::shim_is), trust);
-    sheet_.grade(card_.line(card::action), worn_by_state(now_, Wear::sides));
-    sheet_.grade(card_.line(card::from), worn_by_state(now_, Wear::sides));
-    sheet_.grade(card_.at(card::after), worn_by_state(now_, Wear::left));
-    sheet_.grade(card_.value(card::after), framed(now_, Wear::right, Wear::right_inches));
-    sheet_.grade(card_.line(card::then), worn_by_state(then_, Wear::foot));
-  }
-
-  void checks() {
-    const At gap = card_.value(card::gap);
-    sheet_.check(gap, length_check(gap, 0, 5, "Gap of " + name_, "",
-                                   "A gap is a number from 0 (no blade goes) to 5 mm or 0.2 in, "
-                                   "in the unit chosen on Engine. Text with a unit, such as "
-                                   "4 thou, will do too."));
-    const At micrometer = card_.value(card::micrometer);
-    sheet_.check(micrometer, length_check(micrometer, 0.3, 20, "Shim of " + name_, "",
-                                          "A shim is between 0.3 and 20 mm thick (0.012 to "
-                                          "0.787 in), in the unit chosen on Engine."));
-    const At mark = card_.value(card::mark);
-    sheet_.check(mark, {.rule = written("OR(NOT(add_in_there);ISNUMBER(SHIM.MM({x};mark_scheme)))",
-                                        {{"x", relative(mark)}}),
-                        .title = "Mark on the shim of " + name_,
-                        .refusal = "This mark stands for no size by the scheme chosen on Engine. "
-                                   "Keep it all the same? Then measure the shim.",
-                        .may_keep = true});
-    sheet_.check(card_.value(card::alone), {.kind = EntryCheck::Kind::choice,
-                                            .rule = "\"yes\"",
-                                            .title = "Leave alone",
-                                            .refusal = "Choose yes, or clear the cell."});
-  }
-
-  Sheet& sheet_;
-  Map map_;
-  std::string first_stop_;
-  const Card& card_;
-  std::string name_;
-  int index_;
-  std::string now_;
-  std::string then_;
-};
 
 // How many valves are in each state; it is the key to the colours too.
 void make_legend(Sheet& sheet, const HeadMap& map) {
@@ -178,21 +35,66 @@ void make_legend(Sheet& sheet, const HeadMap& map) {
   }
 }
 
-void make_deck(Sheet& sheet, const BankDeck& deck, const Bank& bank) {
+void make_deck(Sheet& sheet, const BankDeck& deck, const Layout& layout) {
   sheet.style(deck.deck, style::deck);
   const Side below = deck.above == Side::exhaust ? Side::inlet : Side::exhaust;
-  const auto side_words = [&](Side side) {
-    const std::string words = word_for(side) + (deck.continued ? " side, continued" : " side");
-    return bank.name.empty() ? words : bank.name + " bank, " + words;
-  };
-  sheet.label(deck.upper_side, side_words(deck.above), style::deck_side);
-  sheet.label(deck.lower_side, side_words(below), style::deck_side);
+  sheet.label(deck.upper_side, word_for(deck.above) + " side", style::deck_side);
+  sheet.label(deck.lower_side, word_for(below) + " side", style::deck_side);
+  const std::string bank = bank_in_words(layout, deck.bank);
+  const std::string words =
+      bank + (deck.continued ? (bank.empty() ? "continued" : ", continued") : "");
+  if (!words.empty()) sheet.label(deck.heading, words, style::deck_heading);
   // Where the drawn outline is rounded.
   for (const At corner : {deck.deck.from, deck.deck.to, At{deck.deck.from.column, deck.deck.to.row},
                           At{deck.deck.to.column, deck.deck.from.row}})
     sheet.style(corner, style::page);
   for (const CylinderStrip& strip : deck.strips)
     sheet.label(strip.area, "cylinder " + std::to_string(strip.cylinder), style::deck_strip);
+}
+
+// About how a text of several lines fills a box, in letters of that size.
+class Filling {
+ public:
+  Filling(const std::string& cell, const Sheet::Size& box, double letter_pt)
+      : cell_(cell),
+        letters_(static_cast<int>((box.width - 3.5) / (0.56 * letter_pt * mm_each_pt))),
+        lines_(static_cast<int>(box.height / (1.16 * letter_pt * mm_each_pt))) {}
+
+  std::string is_too_much() const {
+    return written("LEN({x})/{letters}+0.7*{breaks}>{lines}-0.3",
+                   {{"x", cell_}, {"letters", letters_}, {"breaks", breaks()}, {"lines", lines_}});
+  }
+  // As much as there is room for.
+  std::string cut() const {
+    return written(
+        "IF({much};LEFT({x};{letters}*MAX(2;{lines}-1.3-0.7*{breaks}))&\"\u2026 and more\";{x})",
+        {{"much", is_too_much()},
+         {"x", cell_},
+         {"letters", letters_},
+         {"lines", lines_},
+         {"breaks", breaks()}});
+  }
+
+ private:
+  static constexpr double mm_each_pt = 25.4 / 72;
+  std::string breaks() const {
+    return written("(LEN({x})-LEN(SUBSTITUTE({x};CHAR(10);\"\")))", {{"x", cell_}});
+  }
+
+  std::string cell_;
+  int letters_;
+  int lines_;
+};
+
+// The more there is to tell, the smaller the letters.
+void make_box(Sheet& sheet, const Places& places) {
+  const Area title = places.head.across(0.52, 1, HeadMap::title_row);
+  const Area area{title.from, {title.to.column, HeadMap::banner_row}};
+  const Sheet::Size size = sheet.size_mm(area);
+  const std::string told = in_workings(Map(places.count()).trouble_lines(Map::head_box));
+  make_trouble_box(sheet, area, Filling(told, size, 6).cut(),
+                   {{Filling(told, size, 7).is_too_much(), std::string(style::head_box_full)},
+                    {Filling(told, size, 8.5).is_too_much(), std::string(style::head_box)}});
 }
 
 // Below the chart: where the crank stops to measure the valves. Gives the last row.
@@ -222,46 +124,47 @@ int make_stops(Sheet& sheet, const Places& places) {
   return map.last_row + 3;
 }
 
-void set_heights(Sheet& sheet, const HeadMap& map) {
-  sheet.row_height(HeadMap::title_row, 11);
-  sheet.row_height(HeadMap::banner_row, 10);
-  sheet.row_height(HeadMap::legend_row, 6.5);
-  sheet.row_height(HeadMap::first_deck_row - 1, 2.5);
-  for (const BankDeck& bank : map.banks) {
-    const int first = bank.deck.from.row;
-    sheet.row_heights(first, bank.deck.to.row, row_mm);
-    for (const int edge : {first, bank.strip_row - 1, bank.strip_row + 1, bank.deck.to.row})
-      sheet.row_height(edge, 2);
-    sheet.row_height(bank.strip_row, 8);
-    sheet.row_height(bank.deck.to.row + 1, 2);
-    for (const int top : {first + 1, bank.strip_row + 2}) sheet.row_height(top + card::banner, 7.5);
-    for (const int top : {first + 1, bank.strip_row + 2}) sheet.row_height(top + card::action, 6.5);
+void set_sizes(Sheet& sheet, const HeadMap& map) {
+  for (int column = 0; column <= map.last_column; ++column)
+    sheet.column_width(column, map.column_mm[static_cast<std::size_t>(column)]);
+  for (int row = 0; row <= map.last_row; ++row)
+    sheet.row_height(row, map.row_mm[static_cast<std::size_t>(row)]);
+}
+
+// One page; where the letters would be too small, two with the key on both.
+void set_paper(Sheet& sheet, const HeadMap& map, int last_row) {
+  const Area whole{{0, 0}, {map.last_column, last_row}};
+  if (map.second_page_row > 0) {
+    sheet.print(whole, style::portrait_long);
+    sheet.new_page(map.second_page_row);
+    sheet.repeat_rows(0, HeadMap::seen_row);
+    return;
   }
+  const auto [width, height] = sheet.size_mm(whole);
+  sheet.print(whole, scale_upright(width, height) > scale_lying(width, height) ? style::portrait
+                                                                               : style::landscape);
 }
 
 }  // namespace
 
 void make_head(Sheet& sheet, const Places& places) {
   const HeadMap& map = places.head;
-  for (int column = 0; column <= map.last_column; ++column)
-    sheet.column_width(column, map.column_mm[static_cast<std::size_t>(column)]);
-  set_heights(sheet, map);
+  set_sizes(sheet, map);
 
   sheet.result(map.across(0, 0.5, HeadMap::title_row), titled(sheet.name()), style::title);
   make_banner(sheet, map.across(0, 0.5, HeadMap::banner_row));
-  const Area box{map.across(0.52, 1, HeadMap::title_row).from,
-                 map.across(0.52, 1, HeadMap::banner_row).to};
-  make_trouble_box(sheet, box, in_workings(Map(places.count()).trouble_lines(Map::head_box)));
+  make_box(sheet, places);
   make_legend(sheet, map);
-  sheet.result({map.head_cell(6, HeadMap::legend_row).from, {map.last_column, HeadMap::legend_row}},
-               "=\"seen from above, lengths in \"&unit", style::aside);
+  sheet.result(map.across(0, 1, HeadMap::seen_row),
+               written("=\"{seen} Lengths in \"&unit&\".\"",
+                       {{"seen", seen_in_words(places.layout, map.spread.beside)}}),
+               style::deck_seen);
 
-  for (const BankDeck& deck : map.banks) make_deck(sheet, deck, places.layout.banks[deck.bank]);
-  for (int i = 0; i < places.count(); ++i) CardMaker(sheet, places, i).make();
+  for (const BankDeck& deck : map.banks) make_deck(sheet, deck, places.layout);
+  for (int i = 0; i < places.count(); ++i) make_card(sheet, places, i);
   draw_heads(sheet, map);
   const int last_row = make_stops(sheet, places);
-  const Area whole{{0, 0}, {map.last_column, last_row}};
-  sheet.print(whole, sheet.taller_than_wide(whole) ? style::portrait : style::landscape);
+  set_paper(sheet, map, last_row);
   sheet.protect();
 }
 

@@ -199,9 +199,10 @@ void Sheet::result(const Area& area, std::string_view words, std::string_view st
   formula(area.from, words);
 }
 
-bool Sheet::taller_than_wide(const Area& area) const {
-  const auto size = as<css::beans::XPropertySet>(range(area))->getPropertyValue("Size");
-  return size.get<css::awt::Size>().Height > size.get<css::awt::Size>().Width;
+Sheet::Size Sheet::size_mm(const Area& area) const {
+  const auto size =
+      as<css::beans::XPropertySet>(range(area))->getPropertyValue("Size").get<css::awt::Size>();
+  return {size.Width / 100.0, size.Height / 100.0};
 }
 
 void Sheet::print(const Area& area, std::string_view page_style) {
@@ -209,6 +210,16 @@ void Sheet::print(const Area& area, std::string_view page_style) {
   areas.getArray()[0] = as<css::sheet::XCellRangeAddressable>(range(area))->getRangeAddress();
   as<css::sheet::XPrintAreas>(sheet_)->setPrintAreas(areas);
   set(sheet_, "PageStyle", to_office(page_style));
+}
+
+void Sheet::new_page(int first_row) { set(row(sheet_, first_row), "IsStartOfNewPage", true); }
+
+void Sheet::repeat_rows(int first, int last) {
+  const auto areas = as<css::sheet::XPrintAreas>(sheet_);
+  auto rows =
+      as<css::sheet::XCellRangeAddressable>(range({{0, first}, {0, last}}))->getRangeAddress();
+  areas->setTitleRows(rows);
+  areas->setPrintTitleRows(true);
 }
 
 void Sheet::keep_off_paper() { as<css::sheet::XPrintAreas>(sheet_)->setPrintAreas({}); }

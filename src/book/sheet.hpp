@@ -71,11 +71,17 @@ class Sheet {
   void label(const Area& area, std::string_view words, std::string_view style);
   void result(const Area& area, std::string_view formula, std::string_view style);
 
-  bool taller_than_wide(const Area& area) const;
+  struct Size {
+    double width;
+    double height;
+  };
+  Size size_mm(const Area& area) const;
 
   // Prints this area and nothing else, as the page style says.
   void print(const Area& area, std::string_view page_style);
   void keep_off_paper();
+  void new_page(int first_row);
+  void repeat_rows(int first, int last);  // on top of every page
   // Without a password: it keeps the hand from slipping, no more.
   void protect();
 

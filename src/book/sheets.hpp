@@ -3,6 +3,10 @@
 // Each sheet is laid out by one function, in a file of its own.
 #pragma once
 
+#include <string>
+#include <string_view>
+#include <vector>
+
 #include "book/places.hpp"
 #include "book/sheet.hpp"
 
@@ -18,8 +22,17 @@ void make_fit(Sheet& sheet, const Places& places);
 // `"Quillfen 1.4 · Head"`, or the sheet's own name until the engine has one.
 std::string titled(std::string_view sheet);
 
-// Shows what of the entries makes no sense; a box that has something to tell stands out.
-void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentences);
+// Shows what of the entries makes no sense; a box that has something to tell stands out. `grades`
+// come before the usual one.
+void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentences,
+                      std::vector<Grade> grades = {});
+
+// The first lines of that cell's text; where there are more than `most`, `rest` is the last of
+// these. In a formula, so `rest` is one too: `"and more"`.
+std::string first_lines(const std::string& cell, int most, std::string_view rest);
+
+// The lines of that cell's text, counted.
+std::string lines_in(const std::string& cell);
 
 // The version of the add-in, or in plain words what to do where it is missing.
 void make_banner(Sheet& sheet, const Area& area);

@@ -62,6 +62,7 @@ inline constexpr std::string_view table_tally = "Table tally";
 inline constexpr std::string_view row_number = "Table row number";
 inline constexpr std::string_view table_centre = "Table centre";
 inline constexpr std::string_view table_length = "Table length";
+inline constexpr std::string_view table_size = "Table size";  // a length in the middle
 inline constexpr std::string_view table_count = "Table count";
 inline constexpr std::string_view table_money = "Table money";
 inline constexpr std::string_view total_text = "Total text";
@@ -78,13 +79,17 @@ inline constexpr std::string_view fit_stand_in = "Fit stand-in";
 inline constexpr std::string_view trouble_box = "Trouble box";
 inline constexpr std::string_view trouble_found = "Trouble found";  // laid over the box
 
-inline constexpr std::string_view deck = "Deck";  // the head between the cards
+inline constexpr std::string_view head_box = "Head box";  // over what is amiss, in small letters
+inline constexpr std::string_view head_box_full = "Head box full";  // in the smallest
+inline constexpr std::string_view deck = "Deck";            // the head between the cards
+inline constexpr std::string_view deck_seen = "Deck seen";  // where to stand
+inline constexpr std::string_view deck_heading = "Deck heading";
 inline constexpr std::string_view deck_side = "Deck side";
 inline constexpr std::string_view deck_strip = "Deck strip";
 inline constexpr std::string_view card_name = "Card name";
 inline constexpr std::string_view card_banner = "Card banner";
 inline constexpr std::string_view card_label = "Card label";
-inline constexpr std::string_view card_text = "Card text";
+inline constexpr std::string_view card_aside = "Card aside";
 inline constexpr std::string_view card_length = "Card length";
 inline constexpr std::string_view card_entry_length = "Card entry length";
 inline constexpr std::string_view card_entry_mark = "Card entry mark";
@@ -102,7 +107,7 @@ inline constexpr std::string_view in_inches = "In inches";  // laid over lengths
 // Laid over a cell for a state. A style laid over another replaces its borders as a whole, hence
 // one for each place on a card: `crown`, the filled top; `banner` and `foot`, filled likewise
 // further down; `left`, `right` and `sides` of the frame; `well`, an entry at the frame's right;
-// the last two also with the decimals of inches; `right_odd`, what should not be overlooked there.
+// the last two also with the decimals of inches; `sides_odd`, what must not be overlooked there.
 // `told`: fill and text, for a cell anywhere.
 enum class Wear {
   crown,
@@ -110,10 +115,10 @@ enum class Wear {
   left,
   right,
   right_inches,
-  right_odd,
   well,
   well_inches,
   sides,
+  sides_odd,
   foot,
   told
 };

@@ -257,7 +257,7 @@ TEST(BadEntries, are_not_found_in_a_mark_beside_a_measured_size) {
   book.type(on_head, of_card(3, card::mark), "X");
   book.type(on_head, of_card(3, card::micrometer), 2.6);
   EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::head_box)), "");
-  EXPECT_EQ(book.shown(on_head, of_card(3, card::shim_is)), "unmarked");
+  EXPECT_EQ(book.shown(on_head, the_places().head.cards[3].at(card::shim_is)), "shim is unmarked");
 }
 
 // The true gap may be anything below: nothing is promised for after fitting.

@@ -71,6 +71,12 @@ void expect_card(const OpenBook& book, const book::Card& card, const Valve& valv
     EXPECT_NEAR(Length::of(*size, unit).mm(), line.size->mm(), unit == Unit::mm ? 0.0005 : 0.0013);
   }
   const std::string source = book.shown(head, card.at(card::from));
+  const bool outside = line.state == State::tight || line.state == State::loose;
+  if (line.action == Action::keep && outside) {
+    EXPECT_EQ(to_do, "stays " + std::string(word_for(line.state)));
+    EXPECT_EQ(source, "left alone as told");
+    return;
+  }
   EXPECT_EQ(source.empty(), !changes(line.action) && line.action != Action::none) << source;
   const std::map<Action, std::string> due{
       {Action::move, from}, {Action::spare, "spares"}, {Action::buy, "order"}};
