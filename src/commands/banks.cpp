@@ -7,7 +7,6 @@
 
 #include "book/presets.hpp"
 #include "core/bad_input.hpp"
-#include "core/entry_row.hpp"
 #include "core/words.hpp"
 
 namespace shimwright::commands {

@@ -10,7 +10,6 @@
 #include "commands/banks.hpp"
 #include "core/bad_input.hpp"
 #include "core/choice.hpp"
-#include "core/entry_row.hpp"
 #include "core/firing_written.hpp"
 #include "core/length.hpp"
 #include "core/money.hpp"

@@ -10,6 +10,7 @@
 #include "core/bad_input.hpp"
 #include "core/entry_row.hpp"
 #include "core/firing_written.hpp"
+#include "core/words.hpp"
 
 namespace shimwright {
 namespace {

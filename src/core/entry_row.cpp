@@ -35,29 +35,12 @@ std::string word_in(const Entry& entry) {
   return {};
 }
 
-std::string shortened(std::string_view text) {
-  constexpr std::size_t longest = 60;
-  if (text.size() <= longest) return std::string(text);
-  std::size_t end = longest;  // not through the middle of a UTF-8 character
-  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
-  return std::string(text.substr(0, end)) + "\u2026";
-}
-
-std::string quoted(std::string_view text) { return '"' + shortened(text) + '"'; }
-
-std::string listed(std::span<const std::string> names) {
-  std::string list;
-  for (std::size_t i = 0; i < names.size(); ++i) {
-    if (i > 0) list += i + 1 == names.size() ? " and " : ", ";
-    list += names[i];
-  }
-  return list;
-}
-
 const Entry& EntryRow::at(std::size_t column) const {
   static const Entry nothing;
   return column < cells_.size() ? cells_[column] : nothing;
 }
+
+void EntryRow::call_it(std::string_view subject) { subject_ = shortened(subject) + ": "; }
 
 bool EntryRow::all_blank() const { return std::ranges::all_of(cells_, is_blank); }
 

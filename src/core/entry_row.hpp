@@ -37,15 +37,6 @@ bool is_blank(const Entry& entry);
 // As text without outer spaces: a number as a person writes it, nothing as empty text.
 std::string word_in(const Entry& entry);
 
-// For a sentence: a novel in a cell is cut short.
-std::string shortened(std::string_view text);
-
-// The same in quotation marks.
-std::string quoted(std::string_view text);
-
-// `A, B and C`.
-std::string listed(std::span<const std::string> names);
-
 struct GivenLength {
   std::optional<Length> value;
   bool entered = false;  // a number stands there, though it may be one that cannot be
@@ -65,7 +56,7 @@ class EntryRow {
   bool looks_like_header() const;
 
   // Every later sentence about this row begins with it.
-  void call_it(const std::string& subject) { subject_ = shortened(subject) + ": "; }
+  void call_it(std::string_view subject);
   void grave(std::size_t column, const std::string& words) { add(column, words, true); }
   void note(std::size_t column, const std::string& words) { add(column, words, false); }
 

@@ -9,7 +9,6 @@
 #include <utility>
 
 #include "core/bad_input.hpp"
-#include "core/entry_row.hpp"
 #include "core/words.hpp"
 
 namespace shimwright {

@@ -9,7 +9,6 @@
 #include <vector>
 
 #include "core/bad_input.hpp"
-#include "core/entry_row.hpp"
 #include "core/length.hpp"
 #include "core/words.hpp"
 

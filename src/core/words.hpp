@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// Words as people type them into cells: spaces around them and the case do not count.
+// Words as people type them into cells, where spaces around them and the case do not count; and as
+// a sentence about them says them.
 #pragma once
 
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -19,5 +21,14 @@ bool same_word(std::string_view a, std::string_view b);
 
 // A number as a person writes it: 275, not 275.000000.
 std::string text_of(double number);
+
+// For a sentence: a novel in a cell is cut short.
+std::string shortened(std::string_view text);
+
+// The same in quotation marks.
+std::string quoted(std::string_view text);
+
+// `A, B and C`.
+std::string listed(std::span<const std::string> names);
 
 }  // namespace shimwright

@@ -88,6 +88,11 @@ void Sheet::put_local(std::string_view place, std::string_view formula) {
       ->setPropertyValue(to_office("FormulaLocal"), Any(to_office(formula)));
 }
 
+void Sheet::put_row(std::string_view first, const std::vector<std::string>& cells) {
+  char column = first[0];
+  for (const std::string& cell : cells) put(column++ + std::string(first.substr(1)), cell);
+}
+
 void Sheet::put_column(std::string_view first, const std::vector<double>& numbers) {
   const std::string column(first.substr(0, 1));
   int row = std::stoi(std::string(first.substr(1)));

@@ -45,6 +45,7 @@ class Sheet {
   void put_text(std::string_view place, std::string_view text);
   // As typed with the decimal mark of the user's language.
   void put_local(std::string_view place, std::string_view formula);
+  void put_row(std::string_view first, const std::vector<std::string>& cells);
   void put_column(std::string_view first, const std::vector<double>& numbers);
   // Entered with Ctrl+Shift+Enter over a range.
   void put_matrix(std::string_view range, std::string_view formula);

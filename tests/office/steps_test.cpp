@@ -16,22 +16,17 @@ using Texts = std::vector<std::string>;
 class Steps : public ::testing::Test {
  protected:
   Steps() {
-    put_row("A1", {"name", "series", "clearance", "shim", "min", "max"});
-    put_row("A2", {"Ex 1", "", "0.10", "2.80", "0.16", "0.20"});
-    put_row("A3", {"Ex 2", "", "0.25", "2.75", "0.16", "0.20"});
-    put_row("A4", {"In 1", "", "0.18", "2.90", "0.16", "0.20"});
-    put_row("H1", {"kind", "series", "size", "count", "price"});
-    put_row("H2", {"sale", "", "2.70", "", "6.5"});
-    put_row("H3", {"sale", "", "2.75", "", "6.5"});
-    put_row("H4", {"sale", "", "2.80", "", "6.5"});
-    put_row("N1", {"valve", "stop"});
-    put_row("N2", {"Ex 1", "1"});
-    put_row("N3", {"ex 2", "2"});
-  }
-
-  void put_row(std::string_view first, const Texts& cells) {
-    char column = first[0];
-    for (const std::string& cell : cells) sheet.put(column++ + std::string(first.substr(1)), cell);
+    sheet.put_row("A1", {"name", "series", "clearance", "shim", "min", "max"});
+    sheet.put_row("A2", {"Ex 1", "", "0.10", "2.80", "0.16", "0.20"});
+    sheet.put_row("A3", {"Ex 2", "", "0.25", "2.75", "0.16", "0.20"});
+    sheet.put_row("A4", {"In 1", "", "0.18", "2.90", "0.16", "0.20"});
+    sheet.put_row("H1", {"kind", "series", "size", "count", "price"});
+    sheet.put_row("H2", {"sale", "", "2.70", "", "6.5"});
+    sheet.put_row("H3", {"sale", "", "2.75", "", "6.5"});
+    sheet.put_row("H4", {"sale", "", "2.80", "", "6.5"});
+    sheet.put_row("N1", {"valve", "stop"});
+    sheet.put_row("N2", {"Ex 1", "1"});
+    sheet.put_row("N3", {"ex 2", "2"});
   }
 
   static std::string steps(const std::string& stops, const std::string& part) {
@@ -97,13 +92,13 @@ TEST_F(Steps, take_the_stops_in_the_order_that_the_moves_allow) {
 }
 
 TEST_F(Steps, use_a_valve_that_is_open_at_several_stops_where_it_saves_a_turn) {
-  put_row("N4", {"Ex 1", "2"});
+  sheet.put_row("N4", {"Ex 1", "2"});
   EXPECT_EQ(part("N1:O4", "stop"), (Texts{"2", "2", "2", ""}));
 }
 
 TEST_F(Steps, say_what_to_borrow_where_a_ring_of_moves_has_no_stand_in) {
-  put_row("A2", {"Ex 1", "", "0.10", "2.80", "0.16", "0.20"});  // wants 2.70
-  put_row("A3", {"Ex 2", "", "0.30", "2.70", "0.16", "0.20"});  // wants 2.80
+  sheet.put_row("A2", {"Ex 1", "", "0.10", "2.80", "0.16", "0.20"});  // wants 2.70
+  sheet.put_row("A3", {"Ex 2", "", "0.30", "2.70", "0.16", "0.20"});  // wants 2.80
   sheet.put("H2", "");
   sheet.put("J2", "");
   const Texts notes = [&] {
@@ -135,8 +130,8 @@ TEST_F(Steps, follow_every_entry_that_changes) {
 }
 
 TEST_F(Steps, heed_the_rules) {
-  put_row("N10", {"touch good", "yes"});
-  put_row("N11", {"first", "aim"});
+  sheet.put_row("N10", {"touch good", "yes"});
+  sheet.put_row("N11", {"first", "aim"});
   EXPECT_EQ(sheet.error_of("=SHIM.STEPS(A1:F4;H1:L4;;N10:O11)"), 0);
   sheet.put("N10", "touch");
   EXPECT_EQ(sheet.error_of("=SHIM.STEPS(A1:F4;H1:L4;;N10:O11)"), bad_argument);
@@ -151,11 +146,11 @@ TEST_F(Steps, refuse_stops_that_make_no_sense) {
   EXPECT_EQ(refused("1.5"), bad_argument);
   EXPECT_EQ(refused("\"out\""), bad_argument);
   EXPECT_EQ(refused("N1:N3"), bad_argument);
-  put_row("N4", {"Ex 9", "2"});
+  sheet.put_row("N4", {"Ex 9", "2"});
   EXPECT_EQ(refused("N1:O4"), bad_argument);
-  put_row("N4", {"In 1", "0.5"});
+  sheet.put_row("N4", {"In 1", "0.5"});
   EXPECT_EQ(refused("N1:O4"), bad_argument);
-  put_row("N4", {"In 1", "2"});
+  sheet.put_row("N4", {"In 1", "2"});
   EXPECT_EQ(refused("N1:O4"), 0);
 }
 

@@ -15,20 +15,15 @@ using Texts = std::vector<std::string>;
 class Tables : public ::testing::Test {
  protected:
   Tables() {
-    put_row("A1", {"name", "series", "clearance", "shim", "min", "max"});
-    put_row("A2", {"Ex 1", "", "0.10", "2.80", "0.16", "0.20"});
-    put_row("A3", {"Ex 2", "", "0.25", "2.75", "0.16", "0.20"});
-    put_row("A5", {"Ex 3", "", "0.18", "2.90", "0.16", "0.20"});
-    put_row("A6", {"Ex 4", "", "", "2.85", "0.16", "0.20"});
-    put_row("H1", {"kind", "series", "size", "count", "price"});
-    put_row("H2", {"sale", "", "2.70", "", "6.5"});
-    put_row("H3", {"sale", "", "2.75", "", "6.5"});
-    put_row("H4", {"sale", "", "2.80", "", "6.5"});
-  }
-
-  void put_row(std::string_view first, const Texts& cells) {
-    char column = first[0];
-    for (const std::string& cell : cells) sheet.put(column++ + std::string(first.substr(1)), cell);
+    sheet.put_row("A1", {"name", "series", "clearance", "shim", "min", "max"});
+    sheet.put_row("A2", {"Ex 1", "", "0.10", "2.80", "0.16", "0.20"});
+    sheet.put_row("A3", {"Ex 2", "", "0.25", "2.75", "0.16", "0.20"});
+    sheet.put_row("A5", {"Ex 3", "", "0.18", "2.90", "0.16", "0.20"});
+    sheet.put_row("A6", {"Ex 4", "", "", "2.85", "0.16", "0.20"});
+    sheet.put_row("H1", {"kind", "series", "size", "count", "price"});
+    sheet.put_row("H2", {"sale", "", "2.70", "", "6.5"});
+    sheet.put_row("H3", {"sale", "", "2.75", "", "6.5"});
+    sheet.put_row("H4", {"sale", "", "2.80", "", "6.5"});
   }
 
   // A column of the answer, in N1:N5.
@@ -93,8 +88,8 @@ TEST_F(Tables, nothing_to_buy_is_one_row_of_empty_text) {
 }
 
 TEST_F(Tables, rules_are_heard) {
-  put_row("N10", {"work", "10"});
-  put_row("N11", {"first", "cost"});
+  sheet.put_row("N10", {"work", "10"});
+  sheet.put_row("N11", {"first", "cost"});
   sheet.put_matrix("P1:P5", "=SHIM.PLAN(A1:F6;H1:L4;N10:O11;\"cost\")");
   EXPECT_EQ(sheet.texts("P1:P2"), (Texts{"16.5", "10"}));
 }
