@@ -9,6 +9,7 @@ namespace {
 
 constexpr double margin_mm = 1;
 constexpr double narrow_mm = 200;
+constexpr double wide_mm = 280;
 constexpr std::size_t least_cards = 4;  // so many find room beside each other, for the title
 
 class MapMaker {
@@ -80,8 +81,7 @@ class MapMaker {
     map_.column_mm.push_back(margin_mm);
     map_.last_column = columns() - 1;
     // Narrow, what is amiss takes more lines.
-    if (std::accumulate(map_.column_mm.begin(), map_.column_mm.end(), 0.0) < narrow_mm)
-      map_.row_mm[HeadMap::banner_row] = 16;
+    if (map_.width_mm() < narrow_mm) map_.row_mm[HeadMap::banner_row] = 16;
   }
 
   void set_heights(const BankDeck& deck, int heading) {
@@ -156,8 +156,12 @@ class MapMaker {
 
 }  // namespace
 
+double HeadMap::width_mm() const {
+  return std::accumulate(column_mm.begin(), column_mm.end(), 0.0);
+}
+
 Area HeadMap::across(double from, double to, int row) const {
-  const double whole = std::accumulate(column_mm.begin(), column_mm.end(), 0.0);
+  const double whole = width_mm();
   const auto column_at = [&](double share) {
     double passed = 0;
     int column = 0;
@@ -170,6 +174,14 @@ Area HeadMap::across(double from, double to, int row) const {
   const int first = std::max(card_places.front().from.column > 1 ? 1 : 0, column_at(from));
   const int last = to >= 1 ? last_column : std::max(first, column_at(to) - 1);
   return {{first, row}, {last, row}};
+}
+
+// Where the chart is wide, the name needs less of it.
+Area HeadMap::title(int row) const { return across(0, width_mm() > wide_mm ? 0.4 : 0.5, row); }
+
+Area HeadMap::box() const {
+  const Area beside = across(width_mm() > wide_mm ? 0.42 : 0.52, 1, title_row);
+  return {beside.from, {beside.to.column, banner_row}};
 }
 
 Area HeadMap::head_cell(std::size_t place, int row) const {

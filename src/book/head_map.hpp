@@ -60,8 +60,14 @@ struct HeadMap {
   static constexpr int seen_row = 3;        // where to stand to see it so
   static constexpr int first_deck_row = 4;  // its heading
 
+  double width_mm() const;
+
   // Places beside each other in a row above the cards: as wide as a card where there are enough.
   Area head_cell(std::size_t place, int row) const;
+
+  // At the upper left the book's name, beside it what is amiss.
+  Area title(int row) const;
+  Area box() const;
 
   // The columns that reach from one share of the sheet's width to another, 0 to 1.
   Area across(double from, double to, int row) const;

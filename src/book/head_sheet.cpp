@@ -2,7 +2,6 @@
 //
 // Head: the valves as they lie, seen from above. Readings go in and answers come out on the same
 // card, and the card's colour, sign and word tell its state.
-#include <numeric>
 #include <string>
 #include <vector>
 
@@ -88,8 +87,7 @@ class Filling {
 
 // The more there is to tell, the smaller the letters.
 void make_box(Sheet& sheet, const Places& places) {
-  const Area title = places.head.across(0.52, 1, HeadMap::title_row);
-  const Area area{title.from, {title.to.column, HeadMap::banner_row}};
+  const Area area = places.head.box();
   const Sheet::Size size = sheet.size_mm(area);
   const std::string told = in_workings(Map(places.count()).trouble_lines(Map::head_box));
   make_trouble_box(sheet, area, Filling(told, size, 6).cut(),
@@ -104,7 +102,7 @@ int make_stops(Sheet& sheet, const Places& places) {
   const auto row = [&map](int of) { return map.across(0, 1, map.last_row + of); };
   constexpr double letter_mm = 1.7;
   constexpr double line_mm = 4;
-  const double width = std::accumulate(map.column_mm.begin(), map.column_mm.end(), 0.0);
+  const double width = map.width_mm();
   constexpr std::string_view caution =
       "Turn the crank by hand only, and only the way the engine runs. Never turn it while a valve "
       "is without its shim.";
@@ -151,8 +149,8 @@ void make_head(Sheet& sheet, const Places& places) {
   const HeadMap& map = places.head;
   set_sizes(sheet, map);
 
-  sheet.result(map.across(0, 0.5, HeadMap::title_row), titled(sheet.name()), style::title);
-  make_banner(sheet, map.across(0, 0.5, HeadMap::banner_row));
+  sheet.result(map.title(HeadMap::title_row), titled(sheet.name()), style::title);
+  make_banner(sheet, map.title(HeadMap::banner_row));
   make_box(sheet, places);
   make_legend(sheet, map);
   sheet.result(map.across(0, 1, HeadMap::seen_row),

@@ -4,6 +4,8 @@
 // stays under build/screens/layouts, to be looked at.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <chrono>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
@@ -11,14 +13,14 @@
 #include <com/sun/star/sheet/FormulaResult.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
+#include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <filesystem>
+#include <fstream>
 #include <memory>
-#include <optional>
-#include <set>
+#include <regex>
 #include <sstream>
 #include <string>
-#include <variant>
 #include <vector>
 
 #include "book/book.hpp"
@@ -28,6 +30,7 @@
 #include "book/sheet.hpp"
 #include "commands/request.hpp"
 #include "office/office.hpp"
+#include "office/process.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -69,7 +72,9 @@ std::vector<book::Layout> all_layouts() {
        {layout(in_line, 5, 2, 2), layout(in_line, 8, 2, 2), layout(in_line, 12, 2, 2),
         layout(in_line, 16, 1, 2), layout(vee, 6, 2, 2), layout(vee, 10, 2, 2),
         layout(vee, 12, 2, 2), layout(vee, 16, 1, 2), layout(flat, 2, 2, 2), layout(flat, 6, 2, 2),
-        layout(flat, 12, 2, 2), layout(in_line, 3, 1, 3), layout(in_line, 4, 3, 1)})
+        layout(flat, 12, 2, 2), layout(in_line, 3, 1, 3), layout(in_line, 4, 3, 1),
+        layout(vee, 12, 1, 3), layout(vee, 14, 2, 1), layout(vee, 4, 2, 2),
+        layout(in_line, 2, 2, 1)})
     all.push_back(other);
   return all;
 }
@@ -150,6 +155,100 @@ std::string name_of(const testing::TestParamInfo<book::Layout>& info) {
   return name + "_" + std::to_string(info.param.exhaust_valves) + "_" +
          std::to_string(info.param.inlet_valves);
 }
+
+// What a command prints. Throws where it fails.
+std::string printed_by(const std::vector<std::string>& command, const std::filesystem::path& file) {
+  office::Process process(command, {}, file);
+  if (process.wait_for(std::chrono::seconds(60)) != 0)
+    throw std::runtime_error("failed: " + command.front());
+  std::ostringstream text;
+  text << std::ifstream(file).rdbuf();
+  std::filesystem::remove(file);
+  return text.str();
+}
+
+struct PrintedWord {
+  double left;
+  double top;
+  double bottom;
+  std::string text;
+};
+
+// The words of a page, in reading order.
+std::vector<PrintedWord> words_on(const std::filesystem::path& pdf, int page) {
+  const std::string number = std::to_string(page);
+  std::filesystem::path out = pdf;
+  out.replace_extension(".txt");
+  const std::string all =
+      printed_by({"pdftotext", "-bbox", "-f", number, "-l", number, pdf.string(), "-"}, out);
+  const std::regex word(
+      "<word xMin=\"([^\"]*)\" yMin=\"([^\"]*)\" xMax=\"[^\"]*\" yMax=\"([^\"]*)\">([^<]*)<");
+  std::vector<PrintedWord> words;
+  for (std::sregex_iterator i(all.begin(), all.end(), word), end; i != end; ++i)
+    words.push_back({std::stod((*i)[1]), std::stod((*i)[2]), std::stod((*i)[3]), (*i)[4]});
+  return words;
+}
+
+std::string without_blanks(std::string text) {
+  text = std::regex_replace(text, std::regex("&quot;"), "\"");
+  std::erase_if(text, [](unsigned char c) { return std::isspace(c) != 0; });
+  return text;
+}
+
+// Of a valve whose gap is no length, one below zero, marks that stand for nothing, a micrometer
+// that reads hundredths, and marks far from what was measured.
+std::string slips_for(const book::Layout& layout) {
+  std::ostringstream text;
+  text << "[engine]\nunit = mm\nexhaust = 0.22 | 0.28 | 7 | A\ninlet = 0.16 | 0.22 | 0.75 | A\n"
+          "[valves]\n";
+  const char* const slips[] = {"0.25 | Q9 |", "0.14 | 290 | 2.702", "tight | 270 | 2.702",
+                               "-0.1 | 270 | 275"};
+  std::size_t i = 0;
+  for (const book::ValveId& valve : book::valves_of(layout))
+    text << book::name_of(valve, layout) << " | " << slips[i++ % std::size(slips)] << "\n";
+  return text.str();
+}
+
+class Slips : public Layouts {};
+
+TEST_P(Slips, are_told_on_head_in_full_above_the_key) {
+  const book::Layout& layout = GetParam();
+  const Document document = book::build_book(office_->context(), layout, layout.name);
+  std::istringstream entries(slips_for(layout));
+  book::fill(document, layout, entries);
+  const auto pdf = std::filesystem::path(PICTURES) / "layouts" / ("slips, " + layout.name + ".pdf");
+  keep_pdf(document, pdf);
+  const book::Places places(layout);
+  const book::At box = places.head.box().from;
+  const std::string told = office::from_office(
+      as<css::text::XText>(
+          book::Sheet(document, book::sheet_name::head).range(box)->getCellByPosition(0, 0))
+          ->getString());
+  as<css::util::XCloseable>(document)->close(true);
+  EXPECT_GE(std::ranges::count(told, '\n'), 5) << told;
+
+  const auto words = words_on(pdf, 3);
+  const auto key = std::ranges::find(words, "unread", &PrintedWord::text);
+  ASSERT_NE(key, words.end());
+  const double middle = words_on(pdf, 3).front().left;
+  std::string printed;
+  for (const PrintedWord& word : words)
+    if (word.left > middle && word.top > 0 && word.bottom < key->top + 1) printed += word.text;
+  EXPECT_NE(without_blanks(printed).find(without_blanks(told)), std::string::npos)
+      << told << "\n  was printed as\n"
+      << printed;
+}
+
+INSTANTIATE_TEST_SUITE_P(Narrow, Slips,
+                         testing::Values(layout(book::Arrangement::in_line, 1, 2, 3),
+                                         layout(book::Arrangement::vee, 2, 2, 2),
+                                         layout(book::Arrangement::in_line, 4, 1, 1)),
+                         name_of);
+INSTANTIATE_TEST_SUITE_P(Wide, Slips,
+                         testing::Values(book::inline_four(),
+                                         layout(book::Arrangement::vee, 12, 2, 2),
+                                         layout(book::Arrangement::in_line, 16, 1, 2)),
+                         name_of);
 
 INSTANTIATE_TEST_SUITE_P(Any, Layouts, testing::ValuesIn(all_layouts()), name_of);
 
