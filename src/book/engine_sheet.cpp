@@ -20,28 +20,38 @@ class EngineMaker {
   EngineMaker(Sheet& sheet, const Places& places) : sheet_(sheet), places_(places) {}
 
   void make() {
-    const double widths[] = {3, 67, 26, 26, 4, 90};
+    const double widths[] = {3, 72, 26, 26, 4, 94};
     for (int column = 0; column < 6; ++column) sheet_.column_width(column, widths[column]);
     sheet_.row_heights(0, last_row, row_mm);
-    for (const int gap : {2, 9, 16, 21, 28, 35}) sheet_.row_height(gap, 4);
+    for (const int gap : {9, 16, 21, 28}) sheet_.row_height(gap, 4);
     sheet_.row_height(0, 11);
+    sheet_.row_height(1, 5);
     sheet_.result({{label_column, 0}, {note_column, 0}}, titled(sheet_.name()), style::title);
     make_banner(sheet_, {{label_column, 1}, {note_column, 1}});
+    troubles();
     engine();
     limits();
     readings();
     plan();
     crank();
-    heading(36, "To be mended on this sheet");
-    make_trouble_box(
-        sheet_, {{label_column, 37}, {note_column, 39}},
-        in_workings(WorkingsMap(places_.count()).trouble_lines(WorkingsMap::engine_box)));
     sheet_.print({{0, 0}, {note_column, last_row}}, style::portrait);
     sheet_.protect();
   }
 
  private:
-  static constexpr int last_row = 40;
+  static constexpr int last_row = place::opened.row + 1;
+
+  // In the rows that stay in sight while the rest is scrolled.
+  void troubles() {
+    constexpr int most_lines = 4;
+    const std::string all =
+        in_workings(WorkingsMap(places_.count()).trouble_lines(WorkingsMap::engine_box));
+    const std::string rest = written("\"and \"&({lines}-{shown})&\" more\"",
+                                     {{"lines", lines_in(all)}, {"shown", most_lines - 1}});
+    make_trouble_box(sheet_, {{label_column, 2}, {note_column, 2}},
+                     first_lines(all, most_lines, rest));
+    sheet_.row_height(2, 16);
+  }
 
   void heading(int row, std::string_view words) {
     sheet_.style({{label_column, row}, {note_column, row}}, style::heading);
@@ -76,32 +86,35 @@ class EngineMaker {
          "converted: choose first.");
     choice(place::unit, "\"mm\";\"inch\"", "mm", "Unit");
     const Layout& layout = places_.layout;
+    const int cylinders = cylinders_of(layout);
     fact(6, "Layout",
-         word_for(layout.arrangement) + ", " + std::to_string(cylinders_of(layout)) + " cylinders");
+         cylinders == 1
+             ? "single cylinder"
+             : word_for(layout.arrangement) + ", " + std::to_string(cylinders) + " cylinders");
     fact(7, "Valves",
          std::to_string(places_.count()) + ": " + std::to_string(layout.inlet_valves) +
              " inlet and " + std::to_string(layout.exhaust_valves) + " exhaust to each cylinder");
-    fact(8, "Cylinders", numbering());
+    fact(8, "Cylinders as drawn on Head", numbering());
   }
 
   void limits() {
-    heading(10, "Clearance, engine cold");
+    heading(10, "Valve clearance, engine cold");
     for (const Side side : {Side::exhaust, Side::inlet})
       sheet_.label(place::of(side, 10), word_for(side), style::table_head_centre);
-    line(place::min_row, "Smallest allowed", "From the engine\u2019s own manual.");
-    line(place::max_row, "Largest allowed", "From the engine\u2019s own manual.");
+    line(place::min_row, "Smallest gap allowed", "From the engine\u2019s own manual.");
+    line(place::max_row, "Largest gap allowed", "From the engine\u2019s own manual.");
     line(place::bias_row, "Where to aim",
-         "0 is at the smallest, 1 at the largest. Clearances mostly close up with use: 0.75.");
-    line(place::aim_row, "Aim", "Which comes to this clearance.");
+         "0 is the smallest, 1 the largest. Gaps mostly close up with use, hence 0.75.");
+    line(place::aim_row, "Gap aimed at", "What that comes to.");
     line(place::series_row, "Shim series",
-         "Any word. A shim fits only valves of its own series; one word for both if all fit.");
+         "Any word. A shim fits only valves of its own series; the same word for both if every "
+         "shim fits every valve.");
     for (const Side side : {Side::exhaust, Side::inlet}) {
       for (const int row : {place::min_row, place::max_row}) {
         const At at = place::of(side, row);
         sheet_.style(at, style::entry_length);
         sheet_.check(at, length_check(at, 0, 5, "Clearance allowed", "",
-                                      "A limit is a number from 0 to 5 mm or 0.2 in, in the unit "
-                                      "chosen above."));
+                                      "A gap from 0 to 5 mm (0.2 in), in the unit chosen above."));
       }
       inches(place::of(side, place::min_row), place::of(side, place::max_row));
       const At bias = place::of(side, place::bias_row);
@@ -114,7 +127,7 @@ class EngineMaker {
       const At aim = place::of(side, place::aim_row);
       sheet_.result(
           aim,
-          written("=IF(ISNUMBER({x});{x}/mm_each;\"\")",
+          written("=IF(ISNUMBER({x});{x}/mm_each;\"\u2013\")",
                   {{"x", in_workings(WorkingsMap(places_.count()).limit(side, WorkingsMap::aim))}}),
           style::table_length);
       inches(aim, aim);
@@ -137,14 +150,17 @@ class EngineMaker {
   void readings() {
     heading(17, "Readings");
     line(place::doubt.row, "Doubt of a reading (U)",
-         "A clearance is taken to be within this much either side of the reading. Blank: exact.");
+         "The true gap is taken to lie within this much either side of the reading. Blank: exact.");
     length_entry(place::doubt, 0.2, "Doubt of a reading",
                  "A number from 0 to 0.2 mm (0.008 in), in the unit chosen above.");
-    line(place::allowed.row, "Mark and micrometer may differ by", "Blank: 0.015 mm.");
+    line(place::allowed.row, "Mark and micrometer may differ by", "");
+    sheet_.formula({note_column, place::allowed.row},
+                   "=\"Blank: \"&FIXED(0.015/mm_each;decimals;TRUE())&IF(unit=\"inch\";\" in.\";"
+                   "\" mm.\")");
     length_entry(place::allowed, 0.2, "Mark and micrometer",
                  "A number from 0 to 0.2 mm (0.008 in), in the unit chosen above.");
     line(place::scheme.row, "Marks on shims are in",
-         "auto: 275 is 2.75 mm, 2755 is 2.755 mm, 2.75 is itself.");
+         "auto: 275 and 2.75 are 2.75 mm, 2755 is 2.755 mm.");
     choice(place::scheme, "\"auto\";\"hundredths\";\"thousandths\";\"mm\";\"in\"", "auto",
            "Marks on shims");
   }
@@ -152,14 +168,15 @@ class EngineMaker {
   void plan() {
     heading(22, "What the plan may do");
     line(place::use_doubt.row, "Stay clear of the limits by the doubt",
-         "yes: a new shim must be good even if the reading is off by U.");
+         "yes: a gap must come out good even if the reading is off by U.");
     choice(place::use_doubt, "\"yes\";\"no\"", "yes", "Doubt");
     line(place::touch_good.row, "Open good valves too",
          "yes: a good valve may give its shim to another.");
     choice(place::touch_good, "\"yes\";\"no\"", "no", "Good valves");
-    line(place::first.row, "Put first", "cost, or aim: nearness to the aim before money.");
+    line(place::first.row, "Put first",
+         "cost: least money. aim: gaps nearest the aim, whatever they cost.");
     choice(place::first, "\"cost\";\"aim\"", "cost", "What comes first");
-    line(place::work.row, "Work for each valve opened", "Money; blank: none.");
+    line(place::work.row, "Work for each valve opened", "A sum of money. Blank: none.");
     sheet_.style(place::work, style::entry_money);
     sheet_.check(place::work, money_check(place::work));
     line(place::currency.row, "Currency", "A word or sign, shown with sums.");
@@ -171,8 +188,10 @@ class EngineMaker {
     std::string words;
     for (const Bank& bank : places_.layout.banks) {
       if (!words.empty()) words += "; ";
-      words += bank.name.empty() ? "from left to right" : bank.name + " bank";
-      for (const int cylinder : bank.cylinders) words += " " + std::to_string(cylinder);
+      if (bank.name.empty() && bank.cylinders.size() > 1) words += "from left to right:";
+      if (!bank.name.empty()) words += bank.name + " bank:";
+      for (const int cylinder : bank.cylinders)
+        words += (words.empty() ? "" : " ") + std::to_string(cylinder);
     }
     return words;
   }
@@ -180,7 +199,7 @@ class EngineMaker {
   void crank() {
     heading(29, "Turning the crank");
     line(place::firing.row, "Firing order",
-         "The manual has the last word. Where it fires unevenly, degrees: 1 at 0, 2 at 270.");
+         "As the manual says. Uneven firing is told in degrees: 1 at 0, 2 at 270.");
     const Area order{place::firing, right_of(place::firing)};
     sheet_.label(order, places_.layout.firing, style::entry_words);
     const std::string cylinders = std::to_string(cylinders_of(places_.layout));
@@ -193,23 +212,27 @@ class EngineMaker {
          .refusal = "Name each of the " + cylinders +
                     " cylinders once in the order of firing, such as 1-3-4-2; or give the degrees "
                     "of the crank at which each fires: 1 at 0, 2 at 270."});
-    line(place::opens_row, "Valve opens, degrees before dead centre",
+    constexpr int heads_row = place::opens_row - 1;
+    sheet_.row_height(heads_row, 6);
+    for (const Side side : {Side::exhaust, Side::inlet})
+      sheet_.label(place::of(side, heads_row), word_for(side), style::table_head_centre);
+    line(place::opens_row, "Opens, degrees before dead centre",
          "Inlet before top, exhaust before bottom. Blank: 20 and 60.");
-    line(place::closes_row, "Valve closes, degrees after dead centre",
+    line(place::closes_row, "Closes, degrees after dead centre",
          "Inlet after bottom, exhaust after top. Blank: 60 and 20.");
     for (const Side side : {Side::exhaust, Side::inlet})
       for (const int row : {place::opens_row, place::closes_row})
         degrees(place::of(side, row), -180, "Valve timing");
-    line(place::margin.row, "Keep clear of the lobe by, degrees",
+    line(place::margin.row, "Clear of the lobe by, degrees",
          "At both ends, as the crank is set by eye. Blank: 10.");
     degrees(place::margin, 0, "Clear of the lobe");
-    line(place::opened.row, "How it is opened to fit shims",
+    line(place::opened.row, "How shims are changed",
          "With the camshafts out all valves are open at once.");
     const Area opened{place::opened, right_of(place::opened)};
     sheet_.merge(opened);
     choice(place::opened,
            written("\"{in}\";\"{out}\"", {{"in", place::cams_in_place}, {"out", place::cams_out}}),
-           place::cams_in_place, "How it is opened");
+           place::cams_in_place, "How shims are changed");
     sheet_.style(right_of(place::opened), style::entry_choice);
   }
 

@@ -17,19 +17,22 @@ namespace {
 
 using Map = StepsMap;
 
-constexpr double row_mm = 7.4;
+constexpr double row_mm = 8;
 constexpr int last_column = FitMap::done;
 constexpr int caution_row = 2;
 constexpr int said_row = 3;
 constexpr int heading_row = FitMap::head_row - 1;
-constexpr int most_rows_on_a_page = 48;
+constexpr int most_rows_on_a_page = 40;
+
+// What the function says before the one size that stands in no column.
+constexpr std::string_view before_size = "no thicker than ";
 
 class FitMaker {
  public:
   FitMaker(Sheet& sheet, const Places& places) : sheet_(sheet), map_(places), fit_(places) {}
 
   void make() {
-    const double widths[] = {2, 11, 11, 20, 18, 18, 22, 118, 15, 1};
+    const double widths[] = {2, 10, 10, 19, 19, 19, 19, 114, 14, 1};
     for (int column = 0; column <= last_column + 1; ++column)
       sheet_.column_width(column, widths[column]);
     sheet_.row_heights(FitMap::first_row, last_row(), row_mm);
@@ -65,7 +68,7 @@ class FitMaker {
     sheet_.result(said,
                   written("=TEXTJOIN(CHAR(10);TRUE();{ticks};{steps})",
                           {{"ticks", fact(Map::ticks_wrong)}, {"steps", fact(Map::fit_said)}}),
-                  style::list);
+                  style::trouble_box);
     // What is only worth knowing does not shout.
     sheet_.grade(said, {{written("AND({x}<>\"\";LEFT({x};7)<>\"Nothing\";LEFT({x};5)<>\"These\")",
                                  {{"x", said.from}}),
@@ -77,7 +80,8 @@ class FitMaker {
   void heads() {
     sheet_.style(line(heading_row), style::heading);
     sheet_.result(At{1, heading_row},
-                  written("=IF({out};\"With the camshafts out\";\"Valve by valve, cams in place\")",
+                  written("=IF({out};\"With the camshafts out\";\"Valve by valve, cams in place\")&"
+                          "\"; sizes in \"&IF(unit=\"inch\";\"inches\";\"mm\")",
                           {{"out", fact(Map::cams_out)}}),
                   style::heading);
     sheet_.result({{FitMap::note, heading_row}, {last_column, heading_row}},
@@ -86,10 +90,10 @@ class FitMaker {
                   style::heading_tally);
     sheet_.row_height(heading_row, 7);
     const std::pair<const char*, std::string_view> words[] = {
-        {"step", style::table_head_centre}, {"stop", style::table_head_centre},
-        {"valve", style::table_head_left},  {"take out", style::table_head},
-        {"put in", style::table_head},      {"from", style::table_head_left},
-        {"note", style::table_head_left},   {"done", style::table_head_centre}};
+        {"step", style::table_head_centre},   {"stop", style::table_head_centre},
+        {"valve", style::table_head_left},    {"take out", style::table_head_centre},
+        {"put in", style::table_head_centre}, {"from", style::table_head_left},
+        {"note", style::table_head_left},     {"done", style::table_head_centre}};
     int column = FitMap::step;
     for (const auto& [word, head_style] : words)
       sheet_.label(At{column++, FitMap::head_row}, word, head_style);
@@ -116,8 +120,8 @@ class FitMaker {
           length(cell(Map::out)), length(cell(Map::in)), "=" + cell(Map::from), note(cell)}});
     sheet_.fill_down({fit_.at(0, FitMap::step), fit_.at(fit_.rows - 1, FitMap::note)});
     const std::string_view styles[] = {
-        style::table_centre, style::table_centre, style::table_strong, style::table_length,
-        style::table_length, style::table_text,   style::table_note,   style::entry_tick};
+        style::table_centre, style::table_centre, style::table_strong, style::table_size,
+        style::table_size,   style::table_text,   style::table_note,   style::entry_tick};
     for (int column = FitMap::step; column <= last_column; ++column)
       sheet_.style(fit_.all(static_cast<FitMap::Column>(column)), styles[column - FitMap::step]);
     sheet_.check(fit_.all(FitMap::done), {.kind = EntryCheck::Kind::choice,
@@ -126,25 +130,38 @@ class FitMaker {
                                           .refusal = "x when the step is done, else nothing."});
   }
 
-  // The function's own words, short where they would not find room; a turn with the place to turn
-  // to.
+  // The function's own words; a turn with the place to turn to, and a size to borrow in the book's
+  // own unit, as on every other sheet.
   template <class Cell>
   std::string note(const Cell& cell) const {
+    const WorkingsMap valves(fit_.valves);
+    const std::string borrow = written(
+        "IFERROR(LEFT({note};FIND(\"{before}\";{note})+{length})&"
+        "FIXED(INDEX({shims};MATCH({valve};{names};0))/mm_each;decimals;TRUE())&"
+        "IF(unit=\"inch\";\" in\";\" mm\")&"
+        "MID({note};FIND(\" mm\";{note};FIND(\"{before}\";{note}))+3;999);{note})",
+        {{"note", cell(Map::note)},
+         {"before", before_size},
+         {"length", static_cast<int>(before_size.size()) - 1},
+         {"valve", cell(Map::step_valve)},
+         {"shims", in_workings(valves.all(WorkingsMap::shim))},
+         {"names", in_workings(valves.all(WorkingsMap::name))}});
     return written(
         "=IF(NOT(ISNUMBER({step}));\"\";IF({valve}=\"\";IF(ISNUMBER({stop});"
         "\"Every valve has its shim? By hand, \"&IFERROR(LEFT(INDEX({words};{stop});"
         "FIND(\";\";INDEX({words};{stop}))-1);\"turn forwards to stop \"&{stop})&\".\";"
-        "IF({out};\"Every valve has its shim and the camshafts are back as the manual says? \";"
+        "IF({cams_out};\"Every valve has its shim and the camshafts are back as the manual says? "
+        "\";"
         "\"Every valve has its shim? \")&\"By hand, two full turns forwards; stop if it binds. "
-        "Measure every gap again.\");SUBSTITUTE(SUBSTITUTE(SUBSTITUTE({note};"
-        "\"There is no stand-in for this valve: borrow or buy a shim\";"
-        "\"Borrow or buy a stand-in\");\"Until it is there\";\"Until then\");"
-        "\"the shims they have\";\"theirs\")))",
+        "Measure every gap again.\");IF(AND({out}=\"\";{in}=\"\");{borrow};{note})))",
         {{"step", cell(Map::step)},
          {"valve", cell(Map::step_valve)},
          {"stop", cell(Map::step_stop)},
          {"words", in_workings(map_.stop_lines(Map::line_words))},
-         {"out", fact(Map::cams_out)},
+         {"cams_out", fact(Map::cams_out)},
+         {"out", cell(Map::out)},
+         {"in", cell(Map::in)},
+         {"borrow", borrow},
          {"note", cell(Map::note)}});
   }
 

@@ -26,6 +26,7 @@ inline constexpr std::string_view workings = "Workings";
 }  // namespace sheet_name
 
 namespace engine_place {
+inline constexpr int first_row = 3;     // above it: the title and what is amiss
 inline constexpr int inlet_column = 2;  // also the column of all that is said once
 inline constexpr int exhaust_column = 3;
 inline constexpr At name{2, 4};
@@ -44,16 +45,20 @@ inline constexpr At first{2, 25};
 inline constexpr At work{2, 26};
 inline constexpr At currency{2, 27};
 inline constexpr At firing{2, 30};
-inline constexpr int opens_row = 31;   // degrees before dead centre: exhaust bottom, inlet top
-inline constexpr int closes_row = 32;  // degrees after: exhaust top, inlet bottom
-inline constexpr At margin{2, 33};
-inline constexpr At opened{2, 34};
+inline constexpr int opens_row = 32;   // degrees before dead centre: exhaust bottom, inlet top
+inline constexpr int closes_row = 33;  // degrees after: exhaust top, inlet bottom
+inline constexpr At margin{2, 34};
+inline constexpr At opened{2, 35};
 inline constexpr std::string_view cams_in_place = "valve by valve, cams in place";
 inline constexpr std::string_view cams_out = "camshafts out";
 constexpr At of(Side side, int row) {
   return {side == Side::exhaust ? exhaust_column : inlet_column, row};
 }
 }  // namespace engine_place
+
+namespace plan_place {
+inline constexpr int first_row = 8;  // the valves, under their heads
+}  // namespace plan_place
 
 namespace shims_place {
 inline constexpr int spares = 20;

@@ -13,10 +13,13 @@ using Map = WorkingsMap;
 
 constexpr double row_mm = 5.2;
 constexpr int first_column = 1;
-constexpr int last_column = 10;
+constexpr int last_column = 10;     // of the table of valves
+constexpr int order_column = 12;    // beside it, so that both are in sight at once
+constexpr int surplus_column = 18;  // what is left over
+constexpr int right_column = 20;
 constexpr int summary_row = 3;
-constexpr int head_row = 7;
-constexpr int first_row = head_row + 1;
+constexpr int head_row = plan_place::first_row - 1;
+constexpr int first_row = plan_place::first_row;
 
 class PlanMaker {
  public:
@@ -24,29 +27,30 @@ class PlanMaker {
       : sheet_(sheet), map_(places.count()), count_(places.count()) {}
 
   void make() {
-    const double widths[] = {2, 18, 16, 17, 19, 25, 16, 16, 16, 24, 20};
-    for (int column = 0; column <= last_column; ++column)
+    const double widths[] = {2, 18, 16, 17, 20, 29, 15, 16, 17, 24, 18,
+                             5, 18, 16, 13, 16, 18, 4,  18, 16, 13};
+    for (int column = 0; column <= right_column; ++column)
       sheet_.column_width(column, widths[column]);
     sheet_.row_heights(0, last_row(), row_mm);
     sheet_.row_height(0, 11);
-    sheet_.row_height(1, 7);
+    sheet_.row_height(1, 6);
+    sheet_.row_height(head_row - 1, 7);
     sheet_.row_height(head_row, 9);
-    for (const int gap : {2, 5, total_row() + 1, lists_row() - 1}) sheet_.row_height(gap, 3);
+    for (const int gap : {2, 5}) sheet_.row_height(gap, 3);
     sheet_.result(line(0), titled(sheet_.name()), style::title);
     make_banner(sheet_, line(1));
     summary();
+    box();
     valves();
     lists();
-    boxes();
-    sheet_.print({{0, 0}, {last_column, last_row()}}, style::portrait);
+    foot();
+    sheet_.print({{0, 0}, {right_column, last_row()}}, style::landscape);
     sheet_.protect();
   }
 
  private:
   int total_row() const { return first_row + count_; }
-  int boxes_row() const { return total_row() + 2; }
-  int lists_row() const { return boxes_row() + 8; }
-  int last_row() const { return lists_row() + 2 + count_; }
+  int last_row() const { return total_row() + 3; }
 
   static Area line(int row) { return {{first_column, row}, {last_column, row}}; }
 
@@ -55,37 +59,46 @@ class PlanMaker {
     sheet_.text(area.from, words);
   }
 
-  // The three figures one asks for first.
+  // The figures one asks for first.
   void summary() {
-    figure(first_column, "=\"valves to open\"",
-           written("=IFERROR({open};\"\u2013\")", {{"open", open()}}), style::figure);
-    figure(first_column + 3, "=\"shims to buy\"",
-           written("=IF(plan_stands;SUM({x});\"\u2013\")",
-                   {{"x", in_workings(map_.order(Map::order_count))}}),
-           style::figure);
-    figure(first_column + 6, "=\"to pay\"",
+    struct Figure {
+      const char* words;
+      const char* action;
+      int column;
+      int columns;
+    };
+    constexpr Figure figures[] = {{"keep", "keep", 1, 1},      {"move", "move", 2, 1},
+                                  {"spare", "spare", 3, 1},    {"buy", "buy", 4, 1},
+                                  {"none fits", "none", 5, 1}, {"to measure", "unread", 6, 2}};
+    for (const auto& [words, action, column, columns] : figures) {
+      figure(column, columns, words,
+             written("=IFERROR(SUMPRODUCT(--(actions=\"{action}\"));\"\u2013\")",
+                     {{"action", action}}),
+             style::figure);
+      const At value{column, summary_row + 1};
+      sheet_.grade(value,
+                   {{written("{x}=0", {{"x", relative(value)}}), std::string(style::faint)}});
+    }
+    figure(8, 3, "to pay",
            written("=IF(plan_stands;IF(currency=\"\";SUM({x});FIXED(SUM({x});2;TRUE())&\" \"&"
                    "currency);\"\u2013\")",
                    {{"x", in_workings(map_.all(Map::cost))}}),
            style::figure_money);
   }
 
-  static std::string open() {
-    return "SUMPRODUCT((actions=\"move\")+(actions=\"spare\")+(actions=\"buy\"))";
-  }
-
-  void figure(int column, std::string_view words, std::string_view formula,
+  void figure(int column, int columns, std::string_view words, std::string_view formula,
               std::string_view figure_style) {
-    sheet_.result({{column, summary_row}, {column + 2, summary_row}}, words, style::subtitle);
-    sheet_.result({{column, summary_row + 1}, {column + 2, summary_row + 1}}, formula,
-                  figure_style);
+    const At at{column, summary_row};
+    sheet_.label(block(at, columns, 1), words, style::subtitle);
+    sheet_.result(block(below(at), columns, 1), formula, figure_style);
     sheet_.row_height(summary_row + 1, 9);
   }
 
   void valves() {
     heading(line(head_row - 1), "");
     sheet_.formula({first_column, head_row - 1},
-                   "=IF(OR(plan_stands;NOT(add_in_there));\"Valve by valve\";"
+                   "=IF(OR(plan_stands;NOT(add_in_there));\"Valve by valve; lengths in \"&"
+                   "IF(unit=\"inch\";\"inches\";\"mm\");"
                    "\"Mend the entries first: no plan can be trusted until then\")");
     const std::pair<const char*, std::string_view> heads[] = {
         {"valve", style::table_head_left},  {"gap", style::table_head},
@@ -109,6 +122,7 @@ class PlanMaker {
       sheet_.style(block({column++, first_row}, 1, count_), column_style);
     grades();
     sheet_.style(line(total_row()), style::total_text);
+    sheet_.merge(block({first_column, total_row()}, 3, 1));
     sheet_.formula({first_column, total_row()},
                    "=\"total\"&IF(currency=\"\";\"\";\", \"&currency)");
     sheet_.result(At{last_column, total_row()},
@@ -137,7 +151,7 @@ class PlanMaker {
                     {{"x", cell(Map::action)}}),
             written("=IFERROR(IF(NOT(plan_stands);\"\";IF({x}=\"move\";MID({source};6;99);IF({x}="
                     "\"spare\";\"spares\";IF({x}=\"buy\";"
-                    "\"order\";IF({x}=\"none\";\"see below\";\"\")))));\"\")",
+                    "\"order\";IF({x}=\"none\";{source};\"\")))));\"\")",
                     {{"x", cell(Map::action)}, {"source", cell(Map::source)}}),
             where_changed("{size}/mm_each"),
             length(Map::after),
@@ -168,29 +182,30 @@ class PlanMaker {
   void list(int column, std::string_view title, const std::vector<std::string>& heads,
             const std::vector<std::string_view>& styles, Area (Map::*source)(int) const) {
     const int width = static_cast<int>(heads.size());
-    heading({{column, lists_row()}, {column + width - 1, lists_row()}}, title);
+    heading({{column, head_row - 1}, {column + width - 1, head_row - 1}}, title);
     if (width > 3)  // with prices
-      sheet_.formula({column, lists_row()},
-                     written("=\"{title}\"&IF(currency=\"\";\"\";\", sums in \"&currency)",
+      sheet_.formula({column, head_row - 1},
+                     written("=\"{title}\"&IF(currency=\"\";\"\";\"; sums in \"&currency)",
                              {{"title", title}}));
     std::vector<std::vector<std::string>> rows(static_cast<std::size_t>(count_));
     for (int i = 0; i < width; ++i) {
       const auto k = static_cast<std::size_t>(i);
-      sheet_.label(At{column + i, lists_row() + 1}, heads[k],
+      sheet_.label(At{column + i, head_row}, heads[k],
                    i == 0 ? style::table_head_left : style::table_head);
-      sheet_.style(block({column + i, lists_row() + 2}, 1, count_), styles[k]);
+      sheet_.style(block({column + i, first_row}, 1, count_), styles[k]);
       const At first = (map_.*source)(i).from;
       const bool length = styles[k] == style::table_length;
       for (int row = 0; row < count_; ++row)
-        rows[static_cast<std::size_t>(row)].push_back(
-            written(length ? "=IFERROR(IF(ISNUMBER({x});{x}/mm_each;\"\");\"\")"
-                           : "=IFERROR(IF({size};{x};\"\");\"\")",
-                    {{"x", in_workings(below(first, row))},
-                     {"size", written("ISNUMBER({x})",
-                                      {{"x", in_workings(below((map_.*source)(1).from, row))}})}}));
+        rows[static_cast<std::size_t>(row)].push_back(written(
+            length ? "=IFERROR(IF(ISNUMBER({x});{x}/mm_each;\"\");\"\")"
+                   : "=IFERROR(IF({size};{x};{none});\"\")",
+            {{"x", in_workings(below(first, row))},
+             {"none", row == 0 && i == 0 ? "IF(plan_stands;\"nothing\";\"\u2013\")" : "\"\""},
+             {"size", written("ISNUMBER({x})",
+                              {{"x", in_workings(below((map_.*source)(1).from, row))}})}}));
     }
-    sheet_.formulas({column, lists_row() + 2}, rows);
-    const At first{column + 1, lists_row() + 2};
+    sheet_.formulas({column, first_row}, rows);
+    const At first{column + 1, first_row};
     for (int i = 0; i < width; ++i) {
       std::vector<Grade> grades{
           {written("$" + relative(first) + "=\"\"", {}), std::string(style::no_row)}};
@@ -201,27 +216,36 @@ class PlanMaker {
   }
 
   void lists() {
-    list(first_column, "To order", {"series", "size", "count", "price", "cost"},
+    list(order_column, "To order", {"series", "size", "count", "price", "cost"},
          {style::table_text, style::table_length, style::table_count, style::table_money,
           style::table_money},
          &Map::order);
-    list(first_column + 7, "Left over", {"series", "size", "count"},
+    list(surplus_column, "Left over", {"series", "size", "count"},
          {style::table_text, style::table_length, style::table_count}, &Map::surplus);
   }
 
-  void boxes() {
-    const int row = boxes_row();
-    const Area box{{first_column, row}, {last_column, row + 4}};
-    const std::string troubles = in_workings(map_.trouble_lines(Map::all_box));
+  // What is amiss anywhere in the book, over the lists.
+  void box() {
+    constexpr int most_lines = 6;
+    const Area area{{order_column, 0}, {right_column, summary_row + 1}};
+    const std::string all = in_workings(map_.trouble_lines(Map::all_box));
     sheet_.result(
-        box,
-        written("=IF({troubles}&{serving}=\"\";\"Nothing found amiss in the entries.\";"
-                "TEXTJOIN(CHAR(10);TRUE();{troubles};{serving}))",
-                {{"troubles", troubles}, {"serving", in_workings(map_.fact(Map::serving))}}),
+        area,
+        written(
+            "=IF({all}<>\"\";{troubles};IF({serving}<>\"\";\"Where none fits, no size listed on "
+            "Shims serves. The size such a valve needs stands in its row: find one and list "
+            "it.\";IF(COUNT(limits)=0;\"Begin on Engine: the limits are not entered yet.\";"
+            "\"Nothing found amiss in the entries.\")))",
+            {{"all", all},
+             {"troubles", first_lines(all, most_lines, "\"and more: see Engine, Head and Shims\"")},
+             {"serving", in_workings(map_.fact(Map::serving))}}),
         style::trouble_box);
-    sheet_.grade(box, {{written("{troubles}<>\"\"", {{"troubles", troubles}}),
-                        std::string(style::trouble_found)}});
-    sheet_.label({{first_column, row + 5}, {last_column, row + 6}},
+    sheet_.grade(area,
+                 {{written("{all}<>\"\"", {{"all", all}}), std::string(style::trouble_found)}});
+  }
+
+  void foot() {
+    sheet_.label({{first_column, total_row() + 2}, {right_column, total_row() + 2}},
                  "The engine\u2019s own manual comes first. Never turn the crank while a valve is "
                  "without its shim. After fitting, turn it by hand through two full turns and "
                  "measure every gap again.",

@@ -15,9 +15,9 @@ using Map = WorkingsMap;
 constexpr int last_column = 4;
 
 constexpr const char* cautions[] = {
-    "The engine\u2019s own manual, the rules of the place and a licensed mechanic come first. "
+    "The engine\u2019s own manual, the local rules and a licensed mechanic come first. "
     "Nothing here replaces them.",
-    "Engine cold, best overnight. Ignition off, spark plugs out.",
+    "Engine cold, best left overnight. Ignition off, spark plugs out.",
     "Turn the crank only by hand, and only in the direction in which the engine runs.",
     "Never turn it while a valve is without its shim or a cam is not bolted down as the manual "
     "says.",
@@ -135,10 +135,10 @@ class ReadMeMaker {
     sheet_.result(At{3, row_}, written("=IFERROR({done}/{of};0)", {{"done", done}, {"of", of}}),
                   style::bar);
     sheet_.bar({3, row_}, style::bar_colour);
-    sheet_.result(
-        At{4, row_},
-        written("=IFERROR({done}&\" of \"&{of};\"\u2013\")", {{"done", done}, {"of", of}}),
-        style::tally);
+    sheet_.result(At{4, row_},
+                  written("=IFERROR(IF({of}=0;\"\u2013\";{done}&\" of \"&{of});\"\u2013\")",
+                          {{"done", done}, {"of", of}}),
+                  style::tally);
     sheet_.row_height(row_++, 5);
     sheet_.row_height(row_++, 2.5);
   }

@@ -140,7 +140,8 @@ void make_shims(Sheet& sheet, const Places& places) {
   sheet.row_height(0, 11);
   sheet.row_height(3, 3);
   sheet.result({{1, 0}, {7, 0}}, titled(sheet.name()), style::title);
-  sheet.result({{1, 1}, {7, 1}}, "=\"All sizes in \"&unit&\".\"", style::subtitle);
+  sheet.result({{1, 1}, {7, 1}}, "=\"All sizes in \"&IF(unit=\"inch\";\"inches\";\"mm\")&\".\"",
+               style::subtitle);
   make_trouble_box(sheet, {{8, 0}, {last_column, 2}},
                    in_workings(map.trouble_lines(Map::shims_box)));
   make_spares(sheet);

@@ -85,9 +85,10 @@ void make_table_styles(Maker& m) {
   m.make(table_centre, table_text, {centre()});
   m.make(table_strong_centre, table_strong, {centre()});
   m.make(table_length, table_text, {right(), padding(1.3), m.format(length_format)});
+  m.make(table_size, table_centre, {m.format(length_format)});
   m.make(table_count, table_text, {right(), padding(1.3), m.format(count_format)});
   m.make(table_money, table_text, {right(), padding(1.3), m.format(money_format)});
-  m.make(table_note, table_text, {size(8.5), {"ShrinkToFit", Any(false)}, wrapped()});
+  m.make(table_note, table_text, {size(9), padding(1.5), {"ShrinkToFit", Any(false)}, wrapped()});
   m.make(table_tally, note, {left(), indent(1.5)});
   m.make(row_number, note, {centre()});
   m.make(total_text, page,

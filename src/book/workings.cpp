@@ -59,9 +59,9 @@ void make_limits(Sheet& sheet, const Map& map) {
         map.limit(side, Map::limit_trouble),
         written(
             "=TEXTJOIN(CHAR(10);TRUE();IF({bias}=\"\";\"\";IF(ISERROR(CLEARANCE.AIM(0;1;{bias}));"
-            "\"where to aim, {side}: a number from 0 to 1 is due; 0.75 is taken\";\"\"));"
+            "\"Where to aim, {side}: a number from 0 to 1 is due; 0.75 is taken\";\"\"));"
             "IF(AND(COUNT({readings})>0;OR({min}=\"\";{max}=\"\"));"
-            "\"{side} side: enter the smallest and the largest clearance allowed\";\"\"))",
+            "\"Enter the smallest and the largest gap allowed, {side}\";\"\"))",
             {{"bias", engine(engine_place::bias_row)},
              {"side", word_for(side)},
              {"readings", map.all(Map::clearance)},
@@ -107,6 +107,8 @@ void make_facts(Sheet& sheet, const Map& map) {
   for (const auto& [which, function] : answers)
     fact(which, std::string("rows of ") + function,
          written("=ROWS(SHIM.{function}(valves;shims;rules))", {{"function", function}}));
+  fact(Map::engine_troubles_found, "rows of CHECK, Engine",
+       "=ROWS(SHIM.CHECK(limits;nothing;rules))");
   const auto row_fact = [&](Map::Fact which, std::string_view name, std::string_view formula) {
     sheet.text({map.fact(which).column - 1, map.fact(which).row}, name);
     sheet.matrix(map.fact(which), formula);

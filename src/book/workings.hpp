@@ -51,7 +51,8 @@ class WorkingsMap {
     apart,       // micrometer and mark too far apart, as a sentence
     valve_columns
   };
-  enum Trouble { table, row, column, words, on_head, on_shims, trouble_columns };
+  // The columns of the answer of SHIM.CHECK.
+  enum Trouble { table, row, column, words, trouble_columns };
   enum Order { order_series, order_size, order_count, order_price, order_cost, order_columns };
   enum Surplus { surplus_series, surplus_size, surplus_count };
   enum Ladder {
@@ -78,7 +79,6 @@ class WorkingsMap {
     stock_columns
   };
 
-  static constexpr int trouble_rows = 40;
   static constexpr int engine_trouble_rows = 10;
   static constexpr int sale_rows = 240;  // sizes that the rows of sizes on sale may come to
   static constexpr int stock_rows = shims_place::spares + shims_place::singles + sale_rows;
@@ -112,6 +112,7 @@ class WorkingsMap {
     serving,         // for valves that nothing fits, what would
     apart_told,      // the shims whose micrometer and mark are far apart
     troubles_found,  // rows of each of these answers
+    engine_troubles_found,
     order_rows,
     surplus_rows,
     facts
@@ -120,12 +121,22 @@ class WorkingsMap {
 
   At blank() const { return {7, limits_row() + 4}; }  // stays so
 
-  Area troubles(Trouble column) const { return block({column, troubles_row()}, 1, trouble_rows); }
-  Area engine_troubles() const {
-    return block({trouble_columns, troubles_row()}, 1, engine_trouble_rows);
+  // Of the whole engine; what is wrong with a limit stands there once for each valve.
+  Area troubles(Trouble column) const { return block({column, troubles_row()}, 1, trouble_rows()); }
+  // Of the limits and the rules alone.
+  enum EngineTrouble { engine_column, engine_words };
+  Area engine_troubles(EngineTrouble column) const {
+    return block({trouble_columns + 1 + column, troubles_row()}, 1, engine_trouble_rows);
   }
   enum Box { head_box, shims_box, engine_box, all_box, all_count };
-  At trouble_lines(Box which) const { return {trouble_columns + 2, troubles_row() + which}; }
+  At trouble_lines(Box which) const {
+    return told_in_steps(which, which < all_box ? lengths_told : 0);
+  }
+  // From the functions' own words, in mm, on to the book's unit: one more length at each step.
+  static constexpr int lengths_told = 8;
+  At told_in_steps(Box which, int step) const {
+    return {trouble_columns + 5 + step, troubles_row() + which};
+  }
   Area order(int column) const { return block({column, order_row()}, 1, valves_); }
   Area surplus(int column) const {
     return block({order_columns + 1 + column, order_row()}, 1, valves_);
@@ -141,7 +152,8 @@ class WorkingsMap {
   static constexpr int first_valve = 4;
   int limits_row() const { return first_valve + valves_ + 2; }
   int troubles_row() const { return limits_row() + 4 + facts + 2; }
-  int order_row() const { return troubles_row() + trouble_rows + 2; }
+  int trouble_rows() const { return 5 * valves_ + 60; }
+  int order_row() const { return troubles_row() + trouble_rows() + 2; }
   int ladders_row() const { return order_row() + valves_ + 2; }
   int stock_row() const { return ladders_row() + shims_place::ladders + 2; }
 

@@ -29,9 +29,9 @@ std::vector<std::string> stock_row(std::string_view kind, At first, bool with_pr
 std::string ladder_trouble(const Map& map, int index) {
   const At first = below(shims_place::first_ladder, index);
   return written(
-      "=IF(COUNTA({entries})=0;\"\";IF({sizes}=0;\"row of sizes {number}: from, to and step give "
+      "=IF(COUNTA({entries})=0;\"\";IF({sizes}=0;\"Row of sizes {number}: from, to and step give "
       "no "
-      "size\";IF({start}+{sizes}-1>{most};\"row of sizes {number}: too many, all rows together "
+      "size\";IF({start}+{sizes}-1>{most};\"Row of sizes {number}: too many, all rows together "
       "may come to {most}; the rest are left out\";\"\")))",
       {{"entries", on(sheet_name::shims, block(right_of(first), 3, 1))},
        {"sizes", map.ladder(index, Map::sizes)},

@@ -107,7 +107,7 @@ const Slip slips[] = {
      {{on_engine, engine::work, -2.0}},
      Box::engine_box,
      on_engine,
-     "work",
+     "Work for each valve opened",
      false},
     {"a rule that is neither yes nor no",
      {{on_engine, engine::touch_good, "maybe"}},
@@ -279,10 +279,10 @@ TEST(BadEntries, on_shims_are_told_by_the_number_before_the_row) {
   book.type(on_shims, single(1, 0), "28 mm");
   book.type(on_shims, single(1, 1), -2.0);
   const std::string sentences = book.worked(map.trouble_lines(WorkingsMap::shims_box));
-  EXPECT_NE(sentences.find("row 2: "), std::string::npos) << sentences;
-  EXPECT_NE(sentences.find("row 22: "), std::string::npos) << sentences;
+  EXPECT_NE(sentences.find("Row 2: "), std::string::npos) << sentences;
+  EXPECT_NE(sentences.find("Row 22: "), std::string::npos) << sentences;
   for (const At at : {spare(1, -1), single(1, -1)})
-    EXPECT_NE(sentences.find("row " + book.shown(on_shims, at) + ": "), std::string::npos);
+    EXPECT_NE(sentences.find("Row " + book.shown(on_shims, at) + ": "), std::string::npos);
 }
 
 // Types one more row of sizes on sale, in mm.
