@@ -4,12 +4,8 @@
 // Boost.Graph, and that all find the same optimum. Ours is timed from the question to the finished
 // plan; the others from a ready list of edges to the edges chosen, which is less. Prints a table.
 //   bench_plan [most valves]
-#include <time.h>
-
-#include <algorithm>
 #include <cstdio>
 #include <cstdlib>
-#include <functional>
 #include <limits>
 #include <map>
 #include <utility>
@@ -18,6 +14,7 @@
 #include "../core/plan_questions.hpp"
 #include "core/plan.hpp"
 #include "rivals.hpp"
+#include "timing.hpp"
 
 namespace shimwright::bench {
 namespace {
@@ -74,28 +71,6 @@ Network network_of(const PlanQuestion& question, Score& fixed) {
     }
   }
   return network;
-}
-
-// Processor time of this thread, so that what else the machine does counts little.
-double now_ms() {
-  timespec time{};
-  clock_gettime(CLOCK_THREAD_CPUTIME_ID, &time);
-  return static_cast<double>(time.tv_sec) * 1e3 + static_cast<double>(time.tv_nsec) / 1e6;
-}
-
-// The middle of several runs, in ms: as many as fit half a second, at least one and at most 101.
-double timed(const std::function<void()>& run) {
-  std::vector<double> times;
-  double spent = 0;
-  do {
-    const double start = now_ms();
-    run();
-    times.push_back(now_ms() - start);
-    spent += times.back();
-  } while (spent < 500 && times.size() < 101);
-  std::nth_element(times.begin(), times.begin() + static_cast<std::ptrdiff_t>(times.size() / 2),
-                   times.end());
-  return times[times.size() / 2];
 }
 
 struct Rival {

@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// How long the office takes over a book of 48 valves, filled: to build it, to recalculate all of
+// it, and to follow one new reading; beside the same book with its values only, whose time is what
+// the office itself takes, formulas apart. Prints a table. The word `quick` runs each once, for
+// the answers.
+//   bench_book package.oxt [quick]
+#include <com/sun/star/lang/XSingleComponentFactory.hpp>
+#include <com/sun/star/loader/XImplementationLoader.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/task/XJob.hpp>
+#include <com/sun/star/util/XCloseable.hpp>
+#include <cstdio>
+#include <cstdlib>
+#include <exception>
+#include <functional>
+#include <sstream>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "book/filling.hpp"
+#include "book/places.hpp"
+#include "book/sheet.hpp"
+#include "book/steps_map.hpp"
+#include "builder.hpp"
+#include "invented_book.hpp"
+#include "office/office.hpp"
+#include "office_clock.hpp"
+#include "timing.hpp"
+#include "values_copy.hpp"
+
+namespace shimwright::bench {
+namespace {
+
+namespace css = com::sun::star;
+using book::as;
+using book::to_office;
+
+struct Time {
+  double passed = 0;     // ms on the wall
+  double processor = 0;  // ms of the office's and, while it builds, this process's time
+};
+
+class Stopwatch {
+ public:
+  explicit Stopwatch(const office::Office& office) : clock_(clock_of(office)) {}
+
+  Time of(const std::function<void()>& run) const {
+    const double start = read_ms(CLOCK_MONOTONIC);
+    const double busy = read_ms(clock_) + read_ms(CLOCK_PROCESS_CPUTIME_ID);
+    run();
+    return {read_ms(CLOCK_MONOTONIC) - start,
+            read_ms(clock_) + read_ms(CLOCK_PROCESS_CPUTIME_ID) - busy};
+  }
+
+  // Of several rounds, each after `prepare`, which is not timed.
+  Time middle(int rounds, const std::function<void(int)>& prepare,
+              const std::function<void()>& run) const {
+    std::vector<double> passed;
+    std::vector<double> processor;
+    for (int round = 0; round < rounds; ++round) {
+      prepare(round);
+      const Time time = of(run);
+      passed.push_back(time.passed);
+      processor.push_back(time.processor);
+    }
+    return {median(passed), median(processor)};
+  }
+
+ private:
+  clockid_t clock_;  // the office's
+};
+
+// Times a filled book, or its copy; each round begins with another reading of one gap, so that no
+// answer is at hand from the round before. Leaves the reading as it was.
+class Recalculation {
+ public:
+  Recalculation(const Stopwatch& watch, const Document& book, const book::Places& places)
+      : watch_(watch),
+        calculation_(as<css::sheet::XCalculatable>(book)),
+        head_(book, book::sheet_name::head),
+        gap_(places.head.cards.front().value(book::card::gap)) {}
+
+  Time of_all(int rounds) {
+    calculation_->enableAutomaticCalculation(false);
+    const Time time = watch_.middle(
+        2 * rounds, [this](int round) { read(round); }, [this] { calculation_->calculateAll(); });
+    calculation_->enableAutomaticCalculation(true);
+    return time;
+  }
+
+  // The reading itself, and all that hangs on it.
+  Time of_one_reading(int rounds) {
+    int count = 0;
+    return watch_.middle(
+        2 * rounds, [&count](int round) { count = round; },
+        [&] {
+          read(count);
+          calculation_->calculate();
+        });
+  }
+
+  void read(int round) { head_.number(gap_, round % 2 == 0 ? 0.09 : 0.12); }
+
+ private:
+  const Stopwatch& watch_;
+  book::Ref<css::sheet::XCalculatable> calculation_;
+  book::Sheet head_;
+  book::At gap_;
+};
+
+double steps_in(const Document& book, const book::Places& places) {
+  const book::Sheet workings(book, book::sheet_name::workings);
+  const book::At count = book::StepsMap(places).fact(book::StepsMap::steps_count);
+  return workings.range(count)->getCellByPosition(0, 0)->getValue();
+}
+
+void close(const Document& book) { as<css::util::XCloseable>(book)->close(true); }
+
+void row(const char* what, const Time& ours, const Time* theirs) {
+  std::printf("  %-28s %9.1f %9.1f", what, ours.passed, ours.processor);
+  if (theirs != nullptr)
+    std::printf(" %12.1f %9.1f %7.1f", theirs->passed, theirs->processor,
+                ours.passed / theirs->passed);
+  std::printf("\n");
+}
+
+// Builds books inside the office.
+class Builder {
+ public:
+  explicit Builder(const office::Office& office) {
+    const auto loader =
+        as<css::loader::XImplementationLoader>(office.service("com.sun.star.loader.SharedLibrary"));
+    const auto factory = as<css::lang::XSingleComponentFactory>(
+        loader->activate(to_office(builder_name), {}, to_office(office::url_of(BUILDER)), {}));
+    job_ = as<css::task::XJob>(factory->createInstanceWithContext(office.context()));
+  }
+
+  Document build(std::size_t layout) const {
+    css::uno::Sequence<css::beans::NamedValue> arguments(1);
+    arguments.getArray()[0].Value <<= static_cast<sal_Int32>(layout);
+    return as<css::sheet::XSpreadsheetDocument>(job_->execute(arguments));
+  }
+
+ private:
+  book::Ref<css::task::XJob> job_;
+};
+
+// False where book and copy do not say the same.
+bool compare(const office::Office& office, std::size_t index, int rounds) {
+  const Stopwatch watch(office);
+  const Builder builder(office);
+  const book::Layout layout = layouts_of_48_valves().at(index);
+  const book::Places places(layout);
+  Document book;
+  const Time built = watch.middle(
+      rounds,
+      [&](int round) {
+        if (round > 0) close(book);
+      },
+      [&] { book = builder.build(index); });
+  std::istringstream entries(entries_for(layout));
+  book::fill(book, layout, entries);
+  Recalculation of_book(watch, book, places);
+  of_book.of_one_reading(1);
+  const Document copy = values_copy(office, book);
+  Recalculation of_copy(watch, copy, places);
+  std::string trouble = difference(book, copy);
+  const Time all = of_book.of_all(rounds);
+  const Time copy_all = of_copy.of_all(rounds);
+  if (trouble.empty()) trouble = difference(book, copy);
+  const Time one = of_book.of_one_reading(rounds);
+  const Time copy_one = of_copy.of_one_reading(rounds);
+  if (trouble.empty()) trouble = difference(book, copy);
+
+  const double steps = steps_in(book, places);
+  if (trouble.empty() && steps < 24) trouble = "the number of steps: there is too little work";
+
+  std::printf("%s: %zu formulas, %.0f steps of fitting, %s\n", layout.name.c_str(),
+              formulas_in(book), steps,
+              trouble.empty() ? "both say the same" : ("NOT THE SAME in " + trouble).c_str());
+  row("built", built, nullptr);
+  row("recalculated, all", all, &copy_all);
+  row("recalculated, one reading", one, &copy_one);
+  std::fflush(stdout);
+  const bool same = trouble.empty() && formulas_in(copy) == 0;
+  close(copy);
+  close(book);
+  return same;
+}
+
+}  // namespace
+}  // namespace shimwright::bench
+
+int main(int argc, char** argv) {
+  using namespace shimwright;
+  if (argc < 2) {
+    std::fprintf(stderr, "bench_book package.oxt [quick]\n");
+    return 2;
+  }
+  const bool quick = argc > 2 && std::string_view(argv[2]) == "quick";
+  try {
+    office::Settings settings;
+    settings.extension = argv[1];
+    const office::Office office(settings);
+    double load[1] = {};
+    getloadavg(load, 1);
+    std::printf("In ms, middle of several runs; load of the machine at the start %.1f.\n", load[0]);
+    std::printf("  %-28s %9s %9s %12s %9s %7s\n", "", "book", "processor", "values only",
+                "processor", "times");
+    bool same = true;
+    for (std::size_t i = 0; i < bench::layouts_of_48_valves().size(); ++i)
+      same = bench::compare(office, i, quick ? 1 : 15) && same;
+    return same ? EXIT_SUCCESS : EXIT_FAILURE;
+  } catch (const com::sun::star::uno::Exception& failure) {
+    std::fprintf(stderr, "bench_book: %s\n", office::from_office(failure.Message).c_str());
+  } catch (const std::exception& failure) {
+    std::fprintf(stderr, "bench_book: %s\n", failure.what());
+  }
+  return EXIT_FAILURE;
+}
