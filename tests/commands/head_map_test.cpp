@@ -11,6 +11,7 @@
 #include <utility>
 #include <vector>
 
+#include "book/head_words.hpp"
 #include "book/presets.hpp"
 
 namespace shimwright::book {
@@ -34,26 +35,80 @@ std::vector<Layout> every_layout() {
   return all;
 }
 
+bool holds(const Area& outer, const Area& inner) {
+  return outer.from.column <= inner.from.column && inner.to.column <= outer.to.column &&
+         outer.from.row <= inner.from.row && inner.to.row <= outer.to.row;
+}
+
+Area whole(const Card& card) { return {card.at(card::name), card.value(card::then)}; }
+
 TEST(HeadMap, no_two_cards_share_a_cell_and_each_lies_on_its_head) {
   for (const Layout& layout : every_layout()) {
     const HeadMap map = head_map(layout);
     ASSERT_EQ(map.cards.size(), valves_of(layout).size());
     std::set<std::pair<int, int>> taken;
     for (const Card& card : map.cards) {
-      for (int row = 0; row < card::rows; ++row)
-        for (int column = 0; column < 2; ++column)
-          EXPECT_TRUE(taken.emplace(card.corner.column + column, card.corner.row + row).second);
+      const Area area = whole(card);
+      for (int row = area.from.row; row <= area.to.row; ++row)
+        for (int column = area.from.column; column <= area.to.column; ++column)
+          EXPECT_TRUE(taken.emplace(column, row).second);
       EXPECT_TRUE(std::ranges::any_of(map.banks, [&](const BankDeck& deck) {
-        return card.corner.column > deck.deck.from.column &&
-               card.corner.column + 1 < deck.deck.to.column &&
-               card.corner.row > deck.deck.from.row &&
-               card.corner.row + card::rows <= deck.deck.to.row &&
+        return holds(deck.deck, area) &&
                std::ranges::any_of(deck.strips, [&](const CylinderStrip& strip) {
                  return strip.cylinder == card.valve.cylinder;
                });
       }));
     }
   }
+}
+
+double mm_before(const HeadMap& map, int column) {
+  return std::accumulate(map.column_mm.begin(), map.column_mm.begin() + column, 0.0);
+}
+
+double middle_of(const HeadMap& map, const Area& area) {
+  return (mm_before(map, area.from.column) + mm_before(map, area.to.column + 1)) / 2;
+}
+
+TEST(HeadMap, all_cards_are_equally_wide) {
+  for (const Layout& layout : every_layout()) {
+    const HeadMap map = head_map(layout);
+    for (const Card& card : map.cards)
+      EXPECT_NEAR(
+          mm_before(map, card.value(card::name).column + 1) - mm_before(map, card.corner.column),
+          card::wide_mm, 1e-9);
+  }
+}
+
+// A valve alone stands midway between the two opposite, two midway among three.
+TEST(HeadMap, the_valves_of_each_side_stand_about_the_middle_of_their_cylinder) {
+  for (const Layout& layout : every_layout()) {
+    const HeadMap map = head_map(layout);
+    for (const BankDeck& deck : map.banks)
+      for (const CylinderStrip& strip : deck.strips)
+        for (const Side side : {Side::exhaust, Side::inlet}) {
+          double sum = 0;
+          int valves = 0;
+          for (const Card& card : map.cards)
+            if (card.valve.cylinder == strip.cylinder && card.valve.side == side) {
+              sum += middle_of(map, whole(card));
+              ++valves;
+            }
+          EXPECT_NEAR(sum / valves, middle_of(map, strip.area), 1e-9);
+        }
+  }
+}
+
+TEST(HeadMap, two_valves_opposite_three_stand_between_them) {
+  Layout layout = inline_four();
+  layout.inlet_valves = 3;
+  const HeadMap map = head_map(layout);
+  const auto middle = [&map](const ValveId& valve) {
+    return middle_of(map, whole(*std::ranges::find(map.cards, valve, &Card::valve)));
+  };
+  for (int place = 0; place < 2; ++place)
+    EXPECT_NEAR(middle({1, Side::exhaust, place}),
+                (middle({1, Side::inlet, place}) + middle({1, Side::inlet, place + 1})) / 2, 1e-9);
 }
 
 TEST(HeadMap, every_bank_begins_once_and_keeps_its_order) {
@@ -71,12 +126,66 @@ TEST(HeadMap, every_bank_begins_once_and_keeps_its_order) {
   }
 }
 
-TEST(HeadMap, heads_lie_below_each_other) {
+TEST(HeadMap, heads_lie_below_each_other_or_two_banks_side_by_side) {
   for (const Layout& layout : every_layout()) {
     const HeadMap map = head_map(layout);
-    for (std::size_t i = 1; i < map.banks.size(); ++i)
-      EXPECT_GT(map.banks[i].deck.from.row, map.banks[i - 1].deck.to.row);
+    for (std::size_t i = 1; i < map.banks.size(); ++i) {
+      const Area& before = map.banks[i - 1].deck;
+      const Area& deck = map.banks[i].deck;
+      if (map.spread.beside) {
+        EXPECT_EQ(map.banks.size(), 2);
+        EXPECT_EQ(deck.from.row, before.from.row);
+        EXPECT_GT(map.banks[i].upper_side.from.column, before.to.column);
+      } else {
+        EXPECT_GT(map.banks[i].heading.from.row, before.to.row);
+      }
+    }
   }
+}
+
+TEST(HeadMap, every_row_and_column_has_a_size) {
+  for (const Layout& layout : every_layout()) {
+    const HeadMap map = head_map(layout);
+    EXPECT_EQ(map.column_mm.size(), static_cast<std::size_t>(map.last_column) + 1);
+    EXPECT_EQ(map.row_mm.size(), static_cast<std::size_t>(map.last_row) + 1);
+    EXPECT_GT(std::ranges::min(map.column_mm), 0);
+    EXPECT_GT(std::ranges::min(map.row_mm), 0);
+  }
+}
+
+Layout with_banks(Arrangement arrangement, int cylinders, int exhaust, int inlet) {
+  return {.name = {},
+          .arrangement = arrangement,
+          .banks = usual_banks(arrangement, cylinders),
+          .exhaust_valves = exhaust,
+          .inlet_valves = inlet,
+          .firing = {}};
+}
+
+TEST(HeadSpread, lays_banks_of_one_or_two_cylinders_side_by_side) {
+  for (const Arrangement arrangement : {Arrangement::vee, Arrangement::flat})
+    for (const int cylinders : {2, 4})
+      EXPECT_TRUE(spread_of(with_banks(arrangement, cylinders, 2, 2)).beside);
+}
+
+TEST(HeadSpread, leaves_longer_banks_one_over_the_other_as_they_lie) {
+  for (const Arrangement arrangement : {Arrangement::vee, Arrangement::flat})
+    for (const int cylinders : {6, 8, 10, 12})
+      EXPECT_FALSE(spread_of(with_banks(arrangement, cylinders, 2, 2)).beside);
+}
+
+TEST(HeadSpread, parts_an_engine_onto_two_pages_where_its_letters_would_be_tiny) {
+  EXPECT_TRUE(spread_of(with_banks(Arrangement::vee, 12, 1, 3)).two_pages);
+  EXPECT_TRUE(spread_of(with_banks(Arrangement::in_line, 16, 1, 2)).two_pages);
+  EXPECT_FALSE(spread_of(with_banks(Arrangement::vee, 8, 2, 2)).two_pages);
+  const HeadMap map = head_map(with_banks(Arrangement::vee, 12, 1, 3));
+  const auto second = std::ranges::find(map.banks, 1, &BankDeck::bank);
+  EXPECT_EQ(map.second_page_row, second->heading.from.row);
+}
+
+TEST(HeadSpread, keeps_the_smallest_letters_of_every_engine_readable) {
+  for (const Layout& layout : every_layout())
+    EXPECT_GE(spread_of(layout).scale * card::smallest_letter_pt, 4.4);
 }
 
 TEST(HeadMap, the_usual_engines_banks_lie_in_one_row) {
@@ -84,13 +193,18 @@ TEST(HeadMap, the_usual_engines_banks_lie_in_one_row) {
     EXPECT_EQ(head_map(preset.layout).banks.size(), preset.layout.banks.size()) << preset.name;
 }
 
-// Lying A4 has 277 mm between its margins. The widest is a V of twelve with three valves on one
-// side: parted, it would be too tall.
-TEST(HeadMap, no_chart_is_much_wider_than_can_be_read_on_paper) {
-  for (const Layout& layout : every_layout()) {
-    const HeadMap map = head_map(layout);
-    EXPECT_LT(std::accumulate(map.column_mm.begin(), map.column_mm.end(), 0.0), 277 / 0.44);
-  }
+TEST(SeenInWords, tells_how_to_stand_and_no_more_than_the_layout_holds) {
+  EXPECT_EQ(seen_in_words(inline_four(), false),
+            "Seen from above, exhaust side away from you, cylinder 1 at your left.");
+  EXPECT_EQ(seen_in_words(with_banks(Arrangement::in_line, 1, 2, 2), false),
+            "Seen from above, exhaust side away from you.");
+  EXPECT_EQ(seen_in_words(with_banks(Arrangement::vee, 8, 2, 2), false),
+            "Seen from above, right bank away from you, left bank near you.");
+  Layout unnamed = with_banks(Arrangement::flat, 4, 2, 2);
+  for (Bank& bank : unnamed.banks) bank.name.clear();
+  EXPECT_EQ(seen_in_words(unnamed, true),
+            "Seen from above, cylinders 2, 4 away from you, cylinders 1, 3 near you; "
+            "shown side by side.");
 }
 
 }  // namespace
