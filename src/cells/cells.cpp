@@ -173,7 +173,7 @@ class AddIn : public cppu::WeakImplHelper2<org::shimwright::XCells, css::lang::X
                           const Any& part) override {
     return answer([&] {
       return stops_table(read_firing(table("firing", firing)),
-                         read_timing(optional_table("timing", timing)),
+                         read_timing(Argument("timing", timing).table()),  // a blank has a place
                          read_margin(optional_entry("margin", margin_value)), word("part", part));
     });
   }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "cells/decode.hpp"
 
+#include <algorithm>
 #include <com/sun/star/uno/Sequence.hxx>
+#include <span>
 
 #include "core/words.hpp"
 #include "office/text.hpp"
@@ -63,6 +65,18 @@ std::optional<Unit> unit_in(const Entry& entry) {
   return found;
 }
 
+bool is_blank(const Any& cell) {
+  rtl::OUString text;
+  return !cell.hasValue() || ((cell >>= text) && text.isEmpty());
+}
+
+// A first row stays, blank or not, as a table laid out is not one left out.
+sal_Int32 rows_in_use(const Sequence<Sequence<Any>>& range) {
+  sal_Int32 used = range.getLength();
+  while (used > 1 && std::all_of(range[used - 1].begin(), range[used - 1].end(), is_blank)) --used;
+  return used;
+}
+
 std::string counted(std::size_t count, std::string_view thing) {
   return std::to_string(count) + " " + std::string(thing) + (count == 1 ? "" : "s");
 }
@@ -73,15 +87,17 @@ std::string text_of(const Shape& shape) {
   return counted(shape.rows, "row") + " by " + counted(shape.columns, "column");
 }
 
-Argument::Argument(std::string_view name, const Any& value)
+Argument::Argument(std::string_view name, const Any& value, Rows rows)
     : name_(name), left_out_(!value.hasValue()) {
   Sequence<Sequence<Any>> range;
   if (!(value >>= range)) {
     table_.push_back({entry_of(value, name)});
     return;
   }
-  for (const Sequence<Any>& cells : range) {
+  const auto count = rows == Rows::all ? range.getLength() : rows_in_use(range);
+  for (const Sequence<Any>& cells : std::span(range.begin(), static_cast<std::size_t>(count))) {
     auto& row = table_.emplace_back();
+    row.reserve(static_cast<std::size_t>(cells.getLength()));
     for (const Any& cell : cells) row.push_back(entry_of(cell, name));
     if (row.empty() || row.size() != table_.front().size())
       throw BadInput(name_ + " is a range whose rows are not of one length");
@@ -168,11 +184,11 @@ MarkTable mark_table(const Argument& argument) {
 }
 
 EntryTable table(std::string_view name, const Any& value) {
-  return Argument(name, value).needed().table();
+  return Argument(name, value, Argument::Rows::in_use).needed().table();
 }
 
 EntryTable optional_table(std::string_view name, const Any& value) {
-  return Argument(name, value).table();
+  return Argument(name, value, Argument::Rows::in_use).table();
 }
 
 std::string word(std::string_view name, const Any& value) {

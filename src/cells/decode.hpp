@@ -36,8 +36,11 @@ std::string text_of(const Shape& shape);  // `3 rows by 1 column`
 // single value.
 class Argument {
  public:
+  // Of whole columns, mostly blank, the blank tail is not worth reading.
+  enum class Rows { all, in_use };
+
   // Throws BadInput for a value that is neither number nor text nor a range of those.
-  Argument(std::string_view name, const com::sun::star::uno::Any& value);
+  Argument(std::string_view name, const com::sun::star::uno::Any& value, Rows rows = Rows::all);
 
   const std::string& name() const { return name_; }
   bool left_out() const { return left_out_; }
@@ -119,7 +122,7 @@ std::vector<Length> sizes(std::string_view name, const Any& value);
 // The user's own marks and sizes; a row without either is skipped.
 MarkTable mark_table(const Argument& argument);
 
-// A table, needed or not.
+// A table, needed or not, without the blank rows at its end.
 EntryTable table(std::string_view name, const Any& value);
 EntryTable optional_table(std::string_view name, const Any& value);
 

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "cells/tables.hpp"
 
-#include <algorithm>
 #include <string>
 #include <utility>
 
 #include "cells/encode.hpp"
-#include "core/entry_row.hpp"
 #include "core/plan.hpp"
 #include "core/steps.hpp"
 #include "core/steps_entries.hpp"
@@ -42,13 +40,6 @@ std::vector<Entry> row_of(const Valve& valve, const PlanLine& line,
 std::vector<Entry> blank_row() {
   const Entry text = std::string();
   return {text, text, text, Entry(), Entry(), text, Entry(), Entry()};
-}
-
-// Whole columns are mostly blank: not worth keeping. A first row stays, blank or not, as a table
-// laid out is not one left out.
-void drop_blank_tail(EntryTable& table) {
-  while (table.size() > 1 && std::ranges::all_of(table.back(), is_blank)) table.pop_back();
-  table.shrink_to_fit();
 }
 
 EntryTable steps_rows(const StepsAsked& asked) {
@@ -110,8 +101,6 @@ Any surplus_table(const Entries& entries, std::string_view part) {
 Any steps_table(StepsAsked asked, std::string_view part) {
   // A book asks for each column by itself, and the search can take long: the last answer is kept.
   static thread_local std::optional<std::pair<StepsAsked, EntryTable>> last;
-  for (EntryTable* table : {&asked.valves, &asked.shims, &asked.stops, &asked.rules})
-    drop_blank_tail(*table);
   if (!last || last->first != asked) {
     EntryTable rows = steps_rows(asked);
     last.emplace(std::move(asked), std::move(rows));

@@ -49,6 +49,11 @@ TEST_F(Tables, the_plan_has_a_row_for_each_row_of_valves) {
   EXPECT_EQ(part("=SHIM.PLAN", "cost"), (Texts{"6.5", "0", "", "0", "0"}));
 }
 
+TEST_F(Tables, a_blank_tail_is_not_read) {
+  EXPECT_EQ(sheet.number_of("=ROWS(SHIM.PLAN(A1:F9000;H1:L9000))"), 5);
+  EXPECT_EQ(sheet.text_of("=INDEX(SHIM.PLAN(A1:F9000;H1:L9000;;\"action\");4)"), "keep");
+}
+
 TEST_F(Tables, words_of_a_part_compare_equal) {
   sheet.put_matrix("N1:N5", "=SHIM.PLAN(A1:F6;H1:L4;;\"action\")");
   EXPECT_EQ(sheet.number_of("=N1=\"buy\""), 1);
