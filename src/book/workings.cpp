@@ -15,7 +15,10 @@ std::string in_workings(const Area& area) { return on(sheet_name::workings, area
 namespace workings {
 
 std::string entered_length(const std::string& cell) {
-  return written("=IF({x}=\"\";\"\";IFERROR(LENGTH.MM({x};unit);{x}))", {{"x", cell}});
+  // A number that cannot be is left for the check to refuse, in mm as all the rest.
+  return written(
+      "=IF({x}=\"\";\"\";IFERROR(LENGTH.MM({x};unit);IF(ISNUMBER({x});{x}*mm_each;{x})))",
+      {{"x", cell}});
 }
 
 std::string entered(const std::string& cell) {

@@ -75,12 +75,12 @@ std::string sentences_about(std::string_view table, const Map& map) {
 
 // One column of a table function's answer, blank beyond its end. A single row would otherwise be
 // repeated down the whole range, and further rows leave #N/A.
-std::string column_of(std::string_view function, std::string_view part, const Area& area, At rows) {
-  return written("=IF(ROW({area})-{before}<={rows};{function}(valves;shims;rules;\"{part}\");\"\")",
+std::string column_of(std::string_view asked, std::string_view part, const Area& area, At rows) {
+  return written("=IF(ROW({area})-{before}<={rows};{asked};\"{part}\");\"\")",
                  {{"area", area},
                   {"before", area.from.row},
                   {"rows", rows},
-                  {"function", function},
+                  {"asked", asked},
                   {"part", part}});
 }
 
@@ -115,15 +115,13 @@ std::string sentences_in(const std::string& all, const Map& map) {
 std::string sentences_of_engine(const Map& map) {
   const std::string words = absolute(map.engine_troubles(Map::engine_words));
   return written(
-      "IFERROR(IF(ROW({words})-{before}>{rows};\"\";IF({words}=\"nothing found\";\"\";"
-      "IF({column}<>\"doubt\";{begun};IF(ROW({words})-{before}>MATCH(\"doubt\";{column};0);\"\";"
-      "{begun_doubt}))));\"\")",
+      "IF({words}=\"nothing found\";\"\";IF({column}<>\"doubt\";{begun};"
+      "IF(ROW({words})-{before}>MATCH(\"doubt\";{column};0);\"\";{begun_doubt})))",
       {{"words", words},
        {"column", map.engine_troubles(Map::engine_column)},
        {"before", map.engine_troubles(Map::engine_words).from.row},
-       {"rows", map.fact(Map::engine_troubles_found)},
        {"begun", begun(words)},
-       {"begun_doubt", begun("MID(" + words + ";FIND(\": \";" + words + ")+2;999)")}});
+       {"begun_doubt", begun("MID(" + words + ";IFERROR(FIND(\": \";" + words + ");-1)+2;999)")}});
 }
 
 // The functions tell lengths in mm. Each step tells the first of those left in inches, where these
@@ -145,13 +143,16 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
   const std::pair<Map::Trouble, const char*> parts[] = {
       {Map::table, "table"}, {Map::row, "row"}, {Map::column, "column"}, {Map::words, "trouble"}};
   for (const auto& [column, part] : parts)
-    sheet.matrix(map.troubles(column), column_of("SHIM.CHECK", part, map.troubles(column),
-                                                 map.fact(Map::troubles_found)));
+    sheet.matrix(map.troubles(column),
+                 column_of("SHIM.CHECK(valves;shims;rules", part, map.troubles(column),
+                           map.fact(Map::troubles_found)));
   // The limits alone, and the rules: what a person can mend on Engine.
-  sheet.matrix(map.engine_troubles(Map::engine_column),
-               "=SHIM.CHECK(limits;nothing;rules;\"column\")");
-  sheet.matrix(map.engine_troubles(Map::engine_words),
-               "=SHIM.CHECK(limits;nothing;rules;\"trouble\")");
+  const std::pair<Map::EngineTrouble, const char*> of_engine[] = {{Map::engine_column, "column"},
+                                                                  {Map::engine_words, "trouble"}};
+  for (const auto& [column, part] : of_engine)
+    sheet.matrix(map.engine_troubles(column),
+                 column_of("SHIM.CHECK(limits;nothing;rules", part, map.engine_troubles(column),
+                           map.fact(Map::engine_troubles_found)));
 
   const auto raw = [&map](Map::Box box) { return map.told_in_steps(box, 0); };
   const std::string table = absolute(map.troubles(Map::table).from);
@@ -171,7 +172,7 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
                                         map.ladder(shims_place::ladders - 1, Map::ladder_trouble)});
   sheet.matrix(raw(Map::shims_box),
                box(table, ladders + ";" + sentences_about("shims", map), count_of("shims", map)));
-  const std::string of_engine =
+  const std::string engine =
       written("TEXTJOIN(CHAR(10);TRUE();{sentences};{exhaust};{inlet};{crank})",
               {{"sentences", sentences_of_engine(map)},
                {"exhaust", map.limit(Side::exhaust, Map::limit_trouble)},
@@ -181,7 +182,7 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
                written("=IF(NOT(add_in_there);\"Not checked: the Shimwright add-in is missing.\";"
                        "IF(ISERROR({first});\"Not checked: the limits cannot be read.\";{told}))",
                        {{"first", map.engine_troubles(Map::engine_words).from},
-                        {"told", in_the_books_words(of_engine)}}));
+                        {"told", in_the_books_words(engine)}}));
   for (const Map::Box told : {Map::head_box, Map::shims_box, Map::engine_box})
     tell_in_unit(sheet, map, told);
   sheet.formula(
@@ -210,13 +211,13 @@ void make_answers(Sheet& sheet, const Map& map, At crank_wrong) {
                                               {Map::order_price, "price"},
                                               {Map::order_cost, "cost"}};
   for (const auto& [column, part] : buys)
-    sheet.matrix(map.order(column),
-                 column_of("SHIM.ORDER", part, map.order(column), map.fact(Map::order_rows)));
+    sheet.matrix(map.order(column), column_of("SHIM.ORDER(valves;shims;rules", part,
+                                              map.order(column), map.fact(Map::order_rows)));
   const std::pair<int, const char*> left[] = {
       {Map::surplus_series, "series"}, {Map::surplus_size, "size"}, {Map::surplus_count, "count"}};
   for (const auto& [column, part] : left)
-    sheet.matrix(map.surplus(column),
-                 column_of("SHIM.SURPLUS", part, map.surplus(column), map.fact(Map::surplus_rows)));
+    sheet.matrix(map.surplus(column), column_of("SHIM.SURPLUS(valves;shims;rules", part,
+                                                map.surplus(column), map.fact(Map::surplus_rows)));
 }
 
 }  // namespace shimwright::book::workings
