@@ -3,6 +3,9 @@
 
 #include <algorithm>
 #include <numeric>
+#include <string_view>
+
+#include "core/words.hpp"
 
 namespace shimwright::book {
 namespace {
@@ -11,6 +14,15 @@ constexpr double margin_mm = 1;
 constexpr double narrow_mm = 200;
 constexpr double wide_mm = 280;
 constexpr std::size_t least_cards = 4;  // so many find room beside each other, for the title
+
+// Which of two banks stands on the left where they are side by side: the first, unless their names
+// say otherwise.
+std::size_t bank_at_left(const Layout& layout) {
+  const auto called = [&layout](std::size_t bank, std::string_view name) {
+    return lower_case(layout.banks[bank].name) == name;
+  };
+  return called(0, "right") || called(1, "left") ? 1 : 0;
+}
 
 class MapMaker {
  public:
@@ -116,7 +128,8 @@ class MapMaker {
   // Gives the row below.
   int lay(std::size_t index, std::size_t first_of_row, int heading) {
     const Bank& bank = layout_.banks[index];
-    const int first_column = first_card_column_[map_.spread.beside ? index : 0];
+    const bool at_right = map_.spread.beside && index != bank_at_left(layout_);
+    const int first_column = first_card_column_[at_right ? 1 : 0];
     const int edge = first_column - 1;
     const int top = heading + 1;
     const int upper = top + 1;

@@ -56,17 +56,17 @@ class Filling {
  public:
   Filling(const std::string& cell, const Sheet::Size& box, double letter_pt)
       : cell_(cell),
-        letters_(static_cast<int>((box.width - 3.5) / (0.5 * letter_pt * mm_each_pt))),
+        letters_(static_cast<int>((box.width - 3.5) / (0.52 * letter_pt * mm_each_pt))),
         lines_(static_cast<int>(box.height / (1.16 * letter_pt * mm_each_pt))) {}
 
   std::string is_too_much() const {
-    return written("LEN({x})/{letters}+0.6*{breaks}>{lines}-0.3",
+    return written("LEN({x})/{letters}+0.75*{breaks}>{lines}-0.3",
                    {{"x", cell_}, {"letters", letters_}, {"breaks", breaks()}, {"lines", lines_}});
   }
   // As much as there is room for.
   std::string cut() const {
     return written(
-        "IF({much};LEFT({x};{letters}*MAX(2;{lines}-1.3-0.6*{breaks}))&\"\u2026 and more\";{x})",
+        "IF({much};LEFT({x};{letters}*MAX(2;{lines}-1.3-0.75*{breaks}))&\"\u2026 and more\";{x})",
         {{"much", is_too_much()},
          {"x", cell_},
          {"letters", letters_},
@@ -154,7 +154,7 @@ void make_head(Sheet& sheet, const Places& places) {
   make_box(sheet, places);
   make_legend(sheet, map);
   sheet.result(map.across(0, 1, HeadMap::seen_row),
-               written("=\"{seen} Lengths in \"&unit&\".\"",
+               written("=\"{seen} Lengths in \"&IF(unit=\"inch\";\"inches\";unit)&\".\"",
                        {{"seen", seen_in_words(places.layout, map.spread.beside)}}),
                style::deck_seen);
 

@@ -135,7 +135,8 @@ TEST(HeadMap, heads_lie_below_each_other_or_two_banks_side_by_side) {
       if (map.spread.beside) {
         EXPECT_EQ(map.banks.size(), 2);
         EXPECT_EQ(deck.from.row, before.from.row);
-        EXPECT_GT(map.banks[i].upper_side.from.column, before.to.column);
+        EXPECT_TRUE(map.banks[i].upper_side.from.column > before.to.column ||
+                    map.banks[i - 1].upper_side.from.column > deck.to.column);
       } else {
         EXPECT_GT(map.banks[i].heading.from.row, before.to.row);
       }
@@ -166,6 +167,22 @@ TEST(HeadSpread, lays_banks_of_one_or_two_cylinders_side_by_side) {
   for (const Arrangement arrangement : {Arrangement::vee, Arrangement::flat})
     for (const int cylinders : {2, 4})
       EXPECT_TRUE(spread_of(with_banks(arrangement, cylinders, 2, 2)).beside);
+}
+
+// Else the first of them, `front` say, stands on the left.
+TEST(HeadMap, a_bank_called_left_stands_on_the_left) {
+  const auto first_at_left = [](const Layout& layout) {
+    const HeadMap map = head_map(layout);
+    return map.banks[0].deck.from.column < map.banks[1].deck.from.column;
+  };
+  Layout layout = with_banks(Arrangement::flat, 2, 2, 2);
+  EXPECT_FALSE(first_at_left(layout));
+  layout.banks[0].name = "Left";
+  layout.banks[1].name = "Right";
+  EXPECT_TRUE(first_at_left(layout));
+  layout.banks[0].name = "front";
+  layout.banks[1].name = "rear";
+  EXPECT_TRUE(first_at_left(layout));
 }
 
 TEST(HeadSpread, leaves_longer_banks_one_over_the_other_as_they_lie) {
