@@ -28,7 +28,7 @@ class MapMaker {
  public:
   explicit MapMaker(const Layout& layout) : layout_(layout), width_(layout) {
     map_.spread = spread_of(layout);
-    map_.row_mm = {11, 10, 6.5, 5.5};
+    map_.row_mm = {11, 9, 1.5, 6.5, 5.5};
   }
 
   HeadMap make() {
@@ -93,7 +93,7 @@ class MapMaker {
     map_.column_mm.push_back(margin_mm);
     map_.last_column = columns() - 1;
     // Narrow, what is amiss takes more lines.
-    if (map_.width_mm() < narrow_mm) map_.row_mm[HeadMap::banner_row] = 16;
+    if (map_.width_mm() < narrow_mm) map_.row_mm[HeadMap::banner_row] = 15;
   }
 
   void set_heights(const BankDeck& deck, int heading) {

@@ -56,9 +56,9 @@ struct HeadMap {
 
   static constexpr int title_row = 0;
   static constexpr int banner_row = 1;
-  static constexpr int legend_row = 2;
-  static constexpr int seen_row = 3;        // where to stand to see it so
-  static constexpr int first_deck_row = 4;  // its heading
+  static constexpr int legend_row = 3;
+  static constexpr int seen_row = 4;        // where to stand to see it so
+  static constexpr int first_deck_row = 5;  // its heading
 
   double width_mm() const;
 
