@@ -113,7 +113,7 @@ class EngineMaker {
       for (const int row : {place::min_row, place::max_row}) {
         const At at = place::of(side, row);
         sheet_.style(at, style::entry_length);
-        sheet_.check(at, length_check(at, 0, 5, "Clearance allowed", "",
+        sheet_.check(at, length_check(at, 0, 5, "Gap allowed", "",
                                       "A gap from 0 to 5 mm (0.2 in), in the unit chosen above."));
       }
       inches(place::of(side, place::min_row), place::of(side, place::max_row));

@@ -124,10 +124,11 @@ class FitMaker {
         style::table_size,   style::table_text,   style::table_note,   style::entry_tick};
     for (int column = FitMap::step; column <= last_column; ++column)
       sheet_.style(fit_.all(static_cast<FitMap::Column>(column)), styles[column - FitMap::step]);
-    sheet_.check(fit_.all(FitMap::done), {.kind = EntryCheck::Kind::choice,
-                                          .rule = "\"x\"",
-                                          .title = "Done",
-                                          .refusal = "x when the step is done, else nothing."});
+    sheet_.check(fit_.all(FitMap::done),
+                 {.kind = EntryCheck::Kind::choice,
+                  .rule = "\"x\"",
+                  .title = "Done",
+                  .refusal = "Choose x when the step is done; leave it blank until then."});
   }
 
   // The function's own words; a turn with the place to turn to, and a size to borrow in the book's

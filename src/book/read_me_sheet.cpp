@@ -37,8 +37,9 @@ constexpr Step steps[] = {
      "With the engine cold, measure the gap at every valve with the cam\u2019s lobe away from it, "
      "and type it on the valve\u2019s card."},
     {sheet_name::head,
-     "Take out the shims, one valve at a time. Type the mark; measure each with the micrometer and "
-     "type that too: marks wear off, and shims wear thin."},
+     "Take out the shims, one valve at a time, and put each back before you turn the crank. Type "
+     "the mark; measure each with the micrometer and type that too: marks wear off, and shims wear "
+     "thin."},
     {sheet_name::shims, "List the spares in the drawer and the sizes you can buy."},
     {sheet_name::plan,
      "Read what to keep, move, fit or buy. If a dark box speaks, mend those entries first."},

@@ -95,7 +95,8 @@ void make_ladders(Sheet& sheet, const Map& map) {
   const Area step = block(right_of(first, 3), 1, place::ladders);
   sheet.style(step, style::entry_length);
   sheet.check(step, length_check(step.from, 0.001, 5, "Step", "",
-                                 "From one size to the next: at least 0.001 mm."));
+                                 "From one size to the next: 0.001 to 5 mm (0.2 in), in the unit "
+                                 "chosen on Engine."));
   sheet.grade(step, {{"unit=\"inch\"", std::string(style::in_inches)}});
   money_entry(sheet, block(right_of(first, 4), 1, place::ladders));
   for (int i = 0; i < place::ladders; ++i)

@@ -101,7 +101,8 @@ TEST_F(Screens, a_book_in_inches_shows) {
     book.save(file);
   }
   BookWindow window(*office, *screen, file);
-  for (const std::string_view sheet : {book::sheet_name::head, book::sheet_name::plan}) {
+  for (const std::string_view sheet :
+       {book::sheet_name::head, book::sheet_name::plan, book::sheet_name::fit}) {
     window.show(sheet);
     window.picture(named("inches " + std::string(sheet)));
   }
@@ -127,8 +128,22 @@ TEST_F(Screens, boxes_of_slips_stand_out) {
   for (const std::string_view sheet : {book::sheet_name::engine, book::sheet_name::head,
                                        book::sheet_name::shims, book::sheet_name::plan}) {
     window.show(sheet);
-    window.zoom(sheet == book::sheet_name::head ? 100 : 70);
     EXPECT_GT(window.picture(named("slips " + std::string(sheet))).count(dark), 2000) << sheet;
+  }
+}
+
+// However far down a person is.
+TEST_F(Screens, what_is_amiss_on_engine_stays_in_sight) {
+  namespace engine = book::engine_place;
+  BookWindow window(*office, *screen, template_file());
+  const auto sheet = as<css::sheet::XSpreadsheet>(
+      window.document()->getSheets()->getByName(book::to_office(book::sheet_name::engine)));
+  sheet->getCellByPosition(engine::doubt.column, engine::doubt.row)->setValue(-1);
+  const Rgb dark = window.fill_of(book::style::trouble_found);
+  for (const At at : {engine::name, engine::opened}) {
+    window.go_to(book::sheet_name::engine, at);
+    EXPECT_GT(window.picture(named("slip on Engine, at " + book::relative(at))).count(dark), 20000)
+        << book::relative(at);
   }
 }
 
