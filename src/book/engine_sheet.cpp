@@ -20,7 +20,7 @@ class EngineMaker {
   EngineMaker(Sheet& sheet, const Places& places) : sheet_(sheet), places_(places) {}
 
   void make() {
-    const double widths[] = {3, 72, 26, 26, 4, 94};
+    const double widths[] = {3, 72, 26, 26, 7, 94};
     for (int column = 0; column < 6; ++column) sheet_.column_width(column, widths[column]);
     sheet_.row_heights(0, last_row, row_mm);
     for (const int gap : {9, 16, 21, 28}) sheet_.row_height(gap, 4);
