@@ -84,6 +84,7 @@ class MapMaker {
     const std::size_t banks = map_.spread.beside ? 2 : 1;
     const std::size_t cards = banks * in_row_ * static_cast<std::size_t>(width_.slots);
     const std::size_t pads = cards < least_cards ? (least_cards - cards + 1) / 2 : 0;
+    if (pads > 0) map_.column_mm.push_back(deck::edge_mm);
     for (std::size_t i = 0; i < pads; ++i) add_card_place();
     for (std::size_t bank = 0; bank < banks; ++bank) {
       if (bank > 0) map_.column_mm.push_back(deck::beside_mm);
@@ -183,8 +184,7 @@ Area HeadMap::across(double from, double to, int row) const {
       passed += column_mm[static_cast<std::size_t>(column++)];
     return column;
   };
-  // Beyond the names of the sides.
-  const int first = std::max(card_places.front().from.column > 1 ? 1 : 0, column_at(from));
+  const int first = std::max(1, column_at(from));  // beyond the sides' names or the margin
   const int last = to >= 1 ? last_column : std::max(first, column_at(to) - 1);
   return {{first, row}, {last, row}};
 }

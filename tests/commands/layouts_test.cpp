@@ -129,33 +129,6 @@ void keep_pdf(const Document& document, const std::filesystem::path& file) {
   as<css::frame::XStorable>(document)->storeToURL(to_office(office::url_of(file)), how);
 }
 
-TEST_P(Layouts, a_book_is_built_and_answers_for_every_valve) {
-  const book::Layout& layout = GetParam();
-  const Document document = book::build_book(office_->context(), layout, layout.name);
-  std::istringstream entries(readings_for(layout));
-  book::fill(document, layout, entries);
-  const book::Places places(layout);
-  ASSERT_EQ(places.head.cards.size(), book::valves_of(layout).size());
-  const book::Sheet head(document, book::sheet_name::head);
-  for (const book::Card& card : places.head.cards) {
-    const auto after = head.range(card.value(book::card::after))->getCellByPosition(0, 0);
-    EXPECT_GT(after->getValue(), 0.1) << book::name_of(card.valve, layout);
-  }
-  EXPECT_EQ(errors_in(document), std::vector<std::string>());
-  keep_pdf(document, std::filesystem::path(PICTURES) / "layouts" /
-                         (layout.name + " (" + std::to_string(layout.exhaust_valves) + "+" +
-                          std::to_string(layout.inlet_valves) + ").pdf"));
-  as<css::util::XCloseable>(document)->close(true);
-}
-
-std::string name_of(const testing::TestParamInfo<book::Layout>& info) {
-  std::string name = info.param.name;
-  for (char& c : name)
-    if (!std::isalnum(static_cast<unsigned char>(c))) c = '_';
-  return name + "_" + std::to_string(info.param.exhaust_valves) + "_" +
-         std::to_string(info.param.inlet_valves);
-}
-
 // What a command prints. Throws where it fails.
 std::string printed_by(const std::vector<std::string>& command, const std::filesystem::path& file) {
   office::Process process(command, {}, file);
@@ -187,6 +160,43 @@ std::vector<PrintedWord> words_on(const std::filesystem::path& pdf, int page) {
   for (std::sregex_iterator i(all.begin(), all.end(), word), end; i != end; ++i)
     words.push_back({std::stod((*i)[1]), std::stod((*i)[2]), std::stod((*i)[3]), (*i)[4]});
   return words;
+}
+
+bool is_on(const std::vector<PrintedWord>& words, std::string_view word) {
+  return std::ranges::find(words, word, &PrintedWord::text) != words.end();
+}
+
+TEST_P(Layouts, a_book_is_built_and_answers_for_every_valve) {
+  const book::Layout& layout = GetParam();
+  const Document document = book::build_book(office_->context(), layout, layout.name);
+  std::istringstream entries(readings_for(layout));
+  book::fill(document, layout, entries);
+  const book::Places places(layout);
+  ASSERT_EQ(places.head.cards.size(), book::valves_of(layout).size());
+  const book::Sheet head(document, book::sheet_name::head);
+  for (const book::Card& card : places.head.cards) {
+    const auto after = head.range(card.value(book::card::after))->getCellByPosition(0, 0);
+    EXPECT_GT(after->getValue(), 0.1) << book::name_of(card.valve, layout);
+  }
+  EXPECT_EQ(errors_in(document), std::vector<std::string>());
+  const auto pdf = std::filesystem::path(PICTURES) / "layouts" /
+                   (layout.name + " (" + std::to_string(layout.exhaust_valves) + "+" +
+                    std::to_string(layout.inlet_valves) + ").pdf");
+  keep_pdf(document, pdf);
+  as<css::util::XCloseable>(document)->close(true);
+  // Head's pages: the first has the key, the last the words about the crank, and no page follows.
+  const int last = places.head.second_page_row > 0 ? 4 : 3;
+  EXPECT_TRUE(is_on(words_on(pdf, 3), "unread"));
+  EXPECT_TRUE(is_on(words_on(pdf, last), "unread"));
+  EXPECT_TRUE(is_on(words_on(pdf, last), "Turn"));
+}
+
+std::string name_of(const testing::TestParamInfo<book::Layout>& info) {
+  std::string name = info.param.name;
+  for (char& c : name)
+    if (!std::isalnum(static_cast<unsigned char>(c))) c = '_';
+  return name + "_" + std::to_string(info.param.exhaust_valves) + "_" +
+         std::to_string(info.param.inlet_valves);
 }
 
 std::string without_blanks(std::string text) {
@@ -234,7 +244,8 @@ TEST_P(Slips, are_told_on_head_in_full_above_the_key) {
   ASSERT_NE(first, words.end());
   std::string printed;
   for (const PrintedWord& word : words)
-    if (word.left > first->left - 1 && word.top > 0 && word.bottom < key->top + 1) printed += word.text;
+    if (word.left > first->left - 1 && word.top > 0 && word.bottom < key->top + 1)
+      printed += word.text;
   EXPECT_NE(without_blanks(printed).find(without_blanks(told)), std::string::npos)
       << told << "\n  was printed as\n"
       << printed;
