@@ -15,13 +15,16 @@ std::string titled(std::string_view sheet) {
 
 void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentences,
                       std::vector<Grade> grades) {
+  const std::string_view begin = sheet.name() == sheet_name::engine
+                                     ? "Begin here: enter the smallest and the largest gap allowed."
+                                     : "Begin on Engine: the limits are not entered yet.";
   sheet.result(area,
-               written("=IF({words}<>\"\";{words};IF(COUNT(limits)=0;\"Begin on Engine: the limits "
-                       "are not entered yet.\";\"Nothing found amiss in the entries.\"))",
-                       {{"words", sentences}}),
+               written("=IF({words}<>\"\";{words};IF(COUNT(limits)=0;\"{begin}\";"
+                       "\"Nothing found amiss in the entries.\"))",
+                       {{"words", sentences}, {"begin", begin}}),
                style::trouble_box);
-  grades.push_back({written("{words}<>\"\"", {{"words", sentences}}),
-                    std::string(style::trouble_found)});
+  grades.push_back(
+      {written("{words}<>\"\"", {{"words", sentences}}), std::string(style::trouble_found)});
   sheet.grade(area, grades);
 }
 

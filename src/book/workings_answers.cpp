@@ -185,14 +185,14 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
                         {"told", in_the_books_words(engine)}}));
   for (const Map::Box told : {Map::head_box, Map::shims_box, Map::engine_box})
     tell_in_unit(sheet, map, told);
-  sheet.formula(
-      map.trouble_lines(Map::all_box),
-      written("=IF(NOT(add_in_there);{engine};TEXTJOIN(CHAR(10);TRUE();{engine};"
-              "SUBSTITUTE(SUBSTITUTE({head};\"{hint}\"&CHAR(10);\"\");\"{hint}\";\"\");{shims}))",
-              {{"hint", engine_first},
-               {"head", map.trouble_lines(Map::head_box)},
-               {"shims", map.trouble_lines(Map::shims_box)},
-               {"engine", map.trouble_lines(Map::engine_box)}}));
+  sheet.formula(map.trouble_lines(Map::all_box),
+                written("=IF(NOT(add_in_there);{engine};TEXTJOIN(CHAR(10);TRUE();{engine};"
+                        "SUBSTITUTE(SUBSTITUTE({head};\"{hint}\"&CHAR(10);\"\");\"{hint}\";\"\");"
+                        "SUBSTITUTE({shims};\"Row \";\"Shims, row \")))",
+                        {{"hint", engine_first},
+                         {"head", map.trouble_lines(Map::head_box)},
+                         {"shims", map.trouble_lines(Map::shims_box)},
+                         {"engine", map.trouble_lines(Map::engine_box)}}));
   sheet.formula(map.trouble_lines(Map::all_count),
                 sentences_in(absolute(map.trouble_lines(Map::all_box)), map));
 }

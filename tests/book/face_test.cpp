@@ -97,6 +97,8 @@ TEST(Shims, tells_its_own_troubles_though_every_limit_is_wrong) {
   const std::string told = cell_with(book, on_shims, "275 mm").second;
   EXPECT_TRUE(told.starts_with("Row 1: ")) << told;
   EXPECT_TRUE(told.ends_with("and 2 more")) << told;
+  // Plan tells on which sheet.
+  cell_with(book, on_plan, "Shims, row 1: ");
 }
 
 TEST(BookInInches, tells_troubles_in_inches) {
@@ -185,6 +187,7 @@ TEST(EmptyBook, has_a_dash_or_a_word_where_an_answer_will_stand) {
   OpenBook book(the_office(), template_file());
   for (const Side side : {Side::exhaust, Side::inlet})
     EXPECT_EQ(book.shown(on_engine, engine::of(side, engine::aim_row)), "\u2013");
+  cell_with(book, on_engine, "Begin here: ");
   const At order = book.find(on_plan, "To order");
   EXPECT_EQ(book.shown(on_plan, below(order, 2)), "nothing");
   EXPECT_NO_THROW(book.find(on_plan, "Begin on Engine: the limits are not entered yet."));

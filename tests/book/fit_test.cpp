@@ -239,7 +239,8 @@ TEST(Fit, says_which_shim_to_borrow_for_a_ring_across_stops) {
   EXPECT_EQ(shown(book, 0, FitMap::valve), "4 IN L");
   EXPECT_EQ(laid_over(book, fit.at(0, FitMap::note)), style::fit_borrow);
   const std::string note = shown(book, 0, FitMap::note);
-  EXPECT_TRUE(note.find("borrow or buy a shim no thicker than 2.700 mm") != std::string::npos) << note;
+  EXPECT_TRUE(note.find("borrow or buy a shim no thicker than 2.700 mm") != std::string::npos)
+      << note;
   EXPECT_NE(said(book, StepsMap::fit_said).find("stand-in"), std::string::npos);
 
   // A thin spare is one.
