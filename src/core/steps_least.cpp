@@ -35,7 +35,8 @@ std::size_t way_of(const std::vector<std::size_t>& visits, std::size_t stops) {
 // Looks for the least among orders of equally many visits.
 class Among {
  public:
-  Among(const Work& work, Effort& effort) : work_(work), effort_(effort) {
+  Among(const Work& work, const Candidates& candidates, Effort& effort)
+      : work_(work), candidates_(candidates), effort_(effort) {
     for (const Chain& chain : work.chains) floor_ += chain.ring && chain.common == 0 ? 1U : 0U;
   }
 
@@ -51,8 +52,8 @@ class Among {
     std::sort(orders.begin(), orders.end(), sooner);
     for (Order& order : orders) {
       if (effort_.spent()) return std::nullopt;
-      effort_.use(8 * work_.jobs.size() * order.visits.size());
-      order.need = StandIns(work_, order.visits).least_possible();
+      effort_.use(4 * work_.jobs.size() * order.visits.size());
+      order.need = StandIns(work_, candidates_, order.visits).least_possible();
       if (order.need <= floor_ && order.need < below)
         if (auto schedule = look_at(order)) return schedule;  // no other could be better
     }
@@ -71,13 +72,14 @@ class Among {
 
  private:
   std::optional<Schedule> look_at(Order& order) {
-    StandIns search(work_, order.visits);
+    StandIns search(work_, candidates_, order.visits);
     auto schedule = search.with_at_most(order.need, effort_);
     if (!schedule) order.need = search.more_might_help() ? order.need + 1 : never;
     return schedule;
   }
 
   const Work& work_;
+  const Candidates& candidates_;
   Effort& effort_;
   std::size_t floor_ = 0;
 };
@@ -87,6 +89,7 @@ class Among {
 Least least_schedule(const Work& work, std::size_t most, Effort& effort) {
   Least least;
   Visits visits(work);
+  const Candidates candidates = candidates_of(work);
   most = std::min(most, most_visits);
   for (std::size_t count = visits.least_possible(); count <= most && !least.schedule; ++count) {
     // First the orders that differ by more than neighbouring visits changing places, then all. One
@@ -104,7 +107,7 @@ Least least_schedule(const Work& work, std::size_t most, Effort& effort) {
       std::vector<std::vector<std::size_t>> fresh;
       std::set_difference(found.begin(), found.end(), seen.begin(), seen.end(),
                           std::back_inserter(fresh));
-      Among among(work, share);
+      Among among(work, candidates, share);
       const std::size_t below = least.schedule ? least.schedule->stand_ins.size() : never;
       if (auto better = among.find(fresh, below)) least.schedule = std::move(better);
       certain = all && !share.spent();
@@ -123,8 +126,11 @@ Least least_schedule(const Work& work, std::size_t most, Effort& effort) {
 
 Schedule with_visits_left_out(const Work& work, Schedule schedule, Effort& effort) {
   // An attempt that takes long is not likely to come to anything.
-  constexpr std::uint64_t one_attempt = 300'000;
-  for (std::size_t i = 0; i < schedule.visits.size() && !effort.spent();) {
+  constexpr std::uint64_t one_attempt = 150'000;
+  const Candidates candidates = candidates_of(work);
+  std::size_t failed = 0;  // attempts since the last that came to something
+  for (std::size_t i = 0; failed < schedule.visits.size() && !effort.spent(); ++failed) {
+    if (i >= schedule.visits.size()) i = 0;
     std::vector<std::size_t> visits = schedule.visits;
     visits.erase(visits.begin() + static_cast<std::ptrdiff_t>(i));
     visits.erase(std::unique(visits.begin(), visits.end()), visits.end());
@@ -132,9 +138,10 @@ Schedule with_visits_left_out(const Work& work, Schedule schedule, Effort& effor
     if (visits.empty() || visits.size() > most_visits) continue;
     Effort share{std::min(one_attempt, effort.left)};
     const std::uint64_t given = share.left;
-    if (auto shorter = Among(work, share).find({visits}, never)) {
+    if (auto shorter = Among(work, candidates, share).find({visits}, never)) {
       schedule = *std::move(shorter);
-      i = 0;
+      --i;
+      failed = static_cast<std::size_t>(-1);
     }
     effort.use(given - share.left);
   }

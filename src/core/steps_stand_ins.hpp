@@ -20,6 +20,7 @@
 #pragma once
 
 #include <array>
+#include <bit>
 #include <cstddef>
 #include <cstdint>
 #include <limits>
@@ -30,9 +31,15 @@
 
 namespace shimwright::fitting {
 
-inline constexpr std::size_t never = std::numeric_limits<std::size_t>::max() / 4;
+inline constexpr std::size_t never = std::numeric_limits<std::uint16_t>::max() / 4;
 
 inline constexpr std::size_t most_visits = 64;
+
+// Of visits, bit by bit.
+inline bool in_set(std::uint64_t set, std::size_t t) { return (set >> t & 1) != 0; }
+inline std::size_t first_of(std::uint64_t set) {
+  return static_cast<std::size_t>(std::countr_zero(set));
+}
 
 // Counts what a search has done, so that it ends on every machine at the same point.
 struct Effort {
@@ -41,10 +48,15 @@ struct Effort {
   void use(std::uint64_t amount) { left -= amount < left ? amount : left; }
 };
 
+// By job: the shims that may stand in, the nearest in thickness first, as it keeps the clearance
+// nearest to what it was.
+using Candidates = std::vector<std::vector<std::size_t>>;
+Candidates candidates_of(const Work& work);
+
 class StandIns {
  public:
-  // At most `most_visits` visits.
-  StandIns(const Work& work, const std::vector<std::size_t>& visits);
+  // At most `most_visits` visits. `candidates` are those of the work.
+  StandIns(const Work& work, const Candidates& candidates, const std::vector<std::size_t>& visits);
 
   // A lower bound: were shims enough at hand at any time. `never` where even so it cannot be done.
   std::size_t least_possible() const { return root_need_; }
@@ -57,39 +69,51 @@ class StandIns {
   bool more_might_help() const { return cut_; }
 
  private:
-  enum class Time { open, one_visit, waits };  // not settled; opened == finished; settled
+  enum class Time : std::uint8_t {
+    open,
+    one_visit,
+    waits
+  };                           // not settled; opened == finished; settled
+  using Visit = std::uint8_t;  // copied often, so kept small
   struct JobTime {
     std::uint64_t open_in = 0;  // bit t: in visit t
-    std::size_t last = 0;       // the last of these
+    Visit last = 0;             // the last of these
     Time time = Time::open;
-    std::size_t opened = 0;  // where it waits
-    std::size_t finished = 0;
-    std::size_t opened_by = 0;      // at the latest
-    std::size_t finished_from = 0;  // at the earliest
-    std::size_t earliest = 0;       // to be opened, as the chain allows
-    std::size_t latest = 0;         // to be finished, as the chain allows
+    Visit opened = 0;  // where it waits
+    Visit finished = 0;
+    Visit opened_by = 0;      // at the latest
+    Visit finished_from = 0;  // at the earliest
+    Visit earliest = 0;       // to be opened, as the chain allows
+    Visit latest = 0;         // to be finished, as the chain allows
   };
 
-  using Costs = std::array<std::size_t, most_visits>;
+  using Costs = std::array<std::uint16_t, most_visits>;
   struct Lasts {  // visits; 0: not at all
-    std::size_t one = 0;
-    std::size_t more = 0;
-    std::size_t ways = 0;
+    Visit one = 0;
+    Visit more = 0;
+    std::uint32_t ways = 0;
   };
 
-  void list_candidates(std::size_t job);
+  bool may_wait(std::size_t job) const;
   void find_bounds();
-  void find_lasts(Effort* effort);
+  bool needs_none(const Chain& chain) const;
+  void find_gaps();
+  void find_lasts(const Chain& chain, Effort* effort);
+  std::vector<Lasts> lasts_of(const Chain& chain) const;
+  void put_back(const Chain& chain, const std::vector<Lasts>& lasts);
   std::size_t first_open(std::size_t job, std::size_t from) const;
   std::size_t last_open(std::size_t job, std::size_t by) const;
   std::uint64_t free_gaps(std::size_t shim) const;
-  void go_along(const Chain& chain, std::size_t first, Costs& cost) const;
+  std::uint64_t in_all(const Chain& ring) const;
+  std::size_t waiting_in(const Chain& ring) const;
+  void go_along(const Chain& chain, std::size_t first, std::size_t jobs, Costs& cost) const;
   std::size_t cost_if_opened(std::size_t job, std::size_t t, const Costs& before) const;
   std::size_t need_of(const Chain& chain) const;
   bool settle(std::size_t used, std::size_t most, Effort& effort);
   bool affords(std::size_t need, std::size_t most);
-  bool let_wait(const Chain& chain, std::size_t job, std::size_t used, std::size_t others,
-                std::size_t most, Effort& effort);
+  bool affords(std::size_t others, const Chain& chain, std::size_t most);
+  bool let_wait(const Chain& chain, const std::vector<Lasts>& lasts, std::size_t job,
+                std::size_t used, std::size_t others, std::size_t most, Effort& effort);
   bool cover(std::size_t job, std::size_t from, std::size_t used, std::size_t most, Effort& effort);
   bool unused(std::size_t shim) const;
   void reserve(std::size_t shim, std::size_t from, std::size_t to);
@@ -100,8 +124,9 @@ class StandIns {
   const std::vector<std::size_t>& visits_;
   std::vector<JobTime> times_;
   std::vector<StandIn> stand_ins_;
-  std::vector<std::vector<std::size_t>> candidates_;  // by job: shims that may stand in, best first
-  std::vector<Lasts> lasts_;                          // by job and visit
+  const Candidates& candidates_;
+  std::vector<std::uint64_t> gaps_;  // by shim: where it is free
+  std::vector<Lasts> lasts_;         // by job and visit, of the chains that need a stand-in
   std::size_t root_need_ = 0;
   bool cut_ = false;
 };

@@ -2,6 +2,7 @@
 #include "core/steps_visits.hpp"
 
 #include <algorithm>
+#include <array>
 #include <bit>
 
 namespace shimwright::fitting {
@@ -15,37 +16,80 @@ constexpr std::size_t most_states = 200'000;
 
 }  // namespace
 
+Visits::Visits(const Work& work) : work_(work), open_at_(work.stops.size()) {
+  for (std::size_t stop = 0; stop < open_at_.size(); ++stop)
+    for (std::size_t job = 0; job < work.jobs.size(); ++job)
+      if ((work.jobs[job].open >> stop & 1) != 0) open_at_[stop].push_back(job);
+}
+
 void Visits::visit(State& state, std::size_t stop) const {
-  const auto open = [&](std::size_t job) { return (work_.jobs[job].open >> stop & 1) != 0; };
   // Opened here or not at all: start from all, and strike out what can neither wait nor get its
   // shim, until nothing more is struck out. So a ring within this stop stays in.
-  std::vector<std::size_t> here;
-  for (std::size_t job = 0; job < state.size(); ++job)
-    if (state[job] == untouched && open(job)) {
-      state[job] = opened;
-      here.push_back(job);
-    }
+  constexpr char opened_here = 'h';
+  for (const std::size_t job : open_at_[stop])
+    if (state[job] == untouched) state[job] = opened_here;
   const auto fresh_is_out = [&](std::size_t job) {
     const std::size_t giver = work_.jobs[job].giver;
     return giver == nobody || state[giver] != untouched;
   };
   for (bool again = true; again;) {
     again = false;
-    for (const std::size_t job : here)
-      if (state[job] == opened && !work_.jobs[job].can_wait && !fresh_is_out(job)) {
+    for (const std::size_t job : open_at_[stop])
+      if (state[job] == opened_here && !work_.jobs[job].can_wait && !fresh_is_out(job)) {
         state[job] = untouched;
         again = true;
       }
   }
-  for (std::size_t job = 0; job < state.size(); ++job)
-    if (state[job] == opened && open(job) && fresh_is_out(job)) state[job] = finished;
+  for (const std::size_t job : open_at_[stop]) {
+    if (state[job] == opened_here) state[job] = opened;
+    if (state[job] == opened && fresh_is_out(job)) state[job] = finished;
+  }
+}
+
+// Where shims go both from stop a to stop b and, however far round, back from b to a, one of the
+// stops on that way must be come to twice. Counts such ways that have no stop in common.
+// `leads[a]`: the stops to which shims go from a.
+std::size_t ways_round(const std::array<StopSet, most_visits>& leads, StopSet left) {
+  std::size_t count = 0;
+  for (StopSet rest = left; rest != 0; rest &= rest - 1) {  // there and back
+    const StopSet here = rest & -rest;
+    if ((left & here) == 0) continue;
+    for (StopSet to = leads[first_of(here)] & left; to != 0; to &= to - 1)
+      if ((leads[first_of(to)] & here) != 0) {
+        left &= ~(here | (to & -to));
+        ++count;
+        break;
+      }
+  }
+  for (;;) {  // longer ones
+    for (StopSet before = 0; before != left;) {
+      before = left;
+      for (StopSet rest = left; rest != 0; rest &= rest - 1)
+        if ((leads[first_of(rest)] & left) == 0) left &= ~(rest & -rest);
+    }
+    if (left == 0) return count;
+    std::vector<std::size_t> walk{first_of(left)};
+    StopSet walked = 0;
+    while ((walked >> walk.back() & 1) == 0) {
+      walked |= StopSet{1} << walk.back();
+      walk.push_back(first_of(leads[walk.back()] & left));
+    }
+    const std::size_t met = walk.back();
+    do {
+      walk.pop_back();
+      left &= ~(StopSet{1} << walk.back());
+    } while (walk.back() != met);
+    ++count;
+  }
 }
 
 // No visit once all is finished. Else each stop at which alone some valve is open must come; and a
 // valve that gets its shim from a stop to come, at a stop of its own, is one visit later than its
 // giver.
 std::size_t Visits::at_least(const State& state) const {
+  const auto one_stop = [](const Job& job) { return (job.open & (job.open - 1)) == 0; };
   StopSet needed = 0;
+  std::array<StopSet, most_visits> leads{};
   bool elsewhere = false;
   std::size_t longest = 0;
   for (const Chain& chain : work_.chains) {
@@ -62,10 +106,15 @@ std::size_t Visits::at_least(const State& state) const {
           continue;
         }
         if (turn == 0) {
-          if (std::has_single_bit(it.open))
+          if (one_stop(it))
             needed |= it.open;
           else
             elsewhere = true;
+          if (it.giver != nobody && state[it.giver] == untouched && one_stop(it)) {
+            const Job& giver = work_.jobs[it.giver];
+            if (one_stop(giver) && giver.open != it.open)
+              leads[static_cast<std::size_t>(std::countr_zero(giver.open))] |= it.open;
+          }
         }
         std::size_t finish = 1;
         if (known && after > 0) finish = (it.open & giver_open) != 0 ? after : after + 1;
@@ -78,8 +127,9 @@ std::size_t Visits::at_least(const State& state) const {
         known = true;
       }
   }
-  return std::max({static_cast<std::size_t>(std::popcount(needed)), longest,
-                   static_cast<std::size_t>(elsewhere ? 1 : 0)});
+  const auto stops = static_cast<std::size_t>(std::popcount(needed));
+  return std::max(
+      {stops + ways_round(leads, needed), longest, static_cast<std::size_t>(elsewhere ? 1 : 0)});
 }
 
 std::size_t Visits::least_possible() const { return at_least(State(work_.jobs.size(), untouched)); }
@@ -112,7 +162,7 @@ bool Visits::extend(const State& before, const State& state, std::size_t left, E
     orders_.all = false;
     return true;
   }
-  effort.use(4 * state.size() * work_.stops.size());
+  effort.use(state.size() * work_.stops.size());
   State key = state + static_cast<char>('!' + (path_.empty() ? work_.stops.size() : path_.back()));
   if (const auto at = too_few_.find(key); at != too_few_.end() && at->second >= left) return false;
   bool any = false;

@@ -20,7 +20,7 @@ namespace shimwright::fitting {
 
 class Visits {
  public:
-  explicit Visits(const Work& work) : work_(work) {}
+  explicit Visits(const Work& work);
 
   // No order has fewer visits than this.
   std::size_t least_possible() const;
@@ -43,6 +43,7 @@ class Visits {
   bool either_way(const State& before, const State& after, std::size_t stop) const;
 
   const Work& work_;
+  std::vector<std::vector<std::size_t>> open_at_;  // by stop: jobs
   std::vector<std::size_t> path_;
   bool distinct_ = false;
   Orders orders_;
