@@ -76,7 +76,7 @@ class ReadMeMaker {
                  style::text);
     sheet_.row_height(1, 11);
     make_banner(sheet_, line(2));
-    sheet_.row_height(2, 9);
+    sheet_.row_height(2, 5.5);
     write_cautions();
     write_steps();
     write_stops();
@@ -112,8 +112,10 @@ class ReadMeMaker {
                     written("=HYPERLINK(\"#'{sheet}'.A1\";\"{sheet}\")", {{"sheet", step.sheet}}),
                     style::link);
       sheet_.label({{3, row_}, {last_column, row_}}, step.words, style::text);
-      constexpr std::size_t two_lines = 170;  // letters
-      sheet_.row_height(row_++, std::string_view(step.words).size() > two_lines ? 14 : 10);
+      constexpr std::size_t one_line = 90;  // letters
+      constexpr std::size_t two_lines = 176;
+      const std::size_t letters = std::string_view(step.words).size();
+      sheet_.row_height(row_++, letters <= one_line ? 7.5 : letters <= two_lines ? 10.5 : 14.5);
     }
   }
 
