@@ -19,7 +19,7 @@ using fitting::Work;
 
 // A cell waits for the answer while a person types: all told, it comes in less than a tenth of a
 // second on a machine of its time, even where the effort is used up (which is rare).
-constexpr std::uint64_t most_effort = 14'000'000;
+constexpr std::uint64_t most_effort = 12'000'000;
 
 // No engine has so many valves; a table might.
 constexpr std::size_t most_jobs = 256;
@@ -109,7 +109,7 @@ FittingSteps fitting_steps(const FittingQuestion& question) {
   if (least.schedule) {
     schedule = *std::move(least.schedule);
   } else if (few) {
-    Effort extra{effort.left + most_effort / 2};
+    Effort extra{effort.left + most_effort};
     schedule = fitting::with_visits_left_out(work, std::move(schedule), extra);
   }
   result.least = least.proved;

@@ -126,7 +126,7 @@ Least least_schedule(const Work& work, std::size_t most, Effort& effort) {
 
 Schedule with_visits_left_out(const Work& work, Schedule schedule, Effort& effort) {
   // An attempt that takes long is not likely to come to anything.
-  constexpr std::uint64_t one_attempt = 150'000;
+  constexpr std::uint64_t one_attempt = 400'000;
   const Candidates candidates = candidates_of(work);
   std::size_t failed = 0;  // attempts since the last that came to something
   for (std::size_t i = 0; failed < schedule.visits.size() && !effort.spent(); ++failed) {

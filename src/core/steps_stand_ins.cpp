@@ -91,7 +91,8 @@ bool StandIns::settle(std::size_t used, std::size_t most, Effort& effort) {
     if (needs_none(chain)) continue;
     if (needy == nullptr) find_gaps();
     if (needy == nullptr) effort.use(2 * gaps_.size());
-    effort.use(2 * chain.jobs.size() * visits_.size());
+    const bool anywhere = chain.ring && waiting_in(chain) == nobody;  // tried at each visit
+    effort.use(2 * chain.jobs.size() * visits_.size() * (anywhere ? visits_.size() : 1));
     find_lasts(chain, &effort);
     const std::size_t more = need_of(chain);
     need += more;
@@ -151,7 +152,7 @@ bool StandIns::let_wait(const Chain& chain, const std::vector<Lasts>& lasts, std
       times_[job].time = Time::waits;
       times_[job].opened = from;
       times_[job].finished = to;
-      effort.use(2 * chain.jobs.size());
+      effort.use(2 * chain.jobs.size() * (others < most ? visits_.size() : 1));
       if (affords(others + 1, chain, most) && cover(job, from, used, most, effort)) return true;
       times_[job] = before;
       put_back(chain, lasts);

@@ -107,11 +107,13 @@ void StandIns::find_lasts(const Chain& chain, Effort* effort) {
     Lasts* const of_job = &lasts_[j * count];
     std::fill(of_job, of_job + count, Lasts());
     if (!may_wait(j)) continue;
+    std::uint64_t looked = 2 * candidates_[j].size();
     for (const std::size_t shim : candidates_[j]) {
       if (shim == j) continue;
       const std::uint64_t gaps = gaps_[shim];
       for (std::uint64_t open = time.open_in & gaps; open != 0; open &= open - 1) {
         const std::size_t from = first_of(open);
+        ++looked;
         const auto length = static_cast<std::size_t>(std::countr_one(gaps >> from));
         const std::size_t to = last_open(j, from + length);
         if (to <= from) continue;
@@ -119,13 +121,14 @@ void StandIns::find_lasts(const Chain& chain, Effort* effort) {
         of_job[from].one = std::max(of_job[from].one, static_cast<Visit>(to));
       }
     }
-    if (effort != nullptr) effort->use(2 * candidates_[j].size());
     for (std::size_t from = count; from-- > 0;) {
       Lasts& lasts = of_job[from];
       lasts.more = lasts.one;
+      if (lasts.one > from) looked += (lasts.one - from) / 2;
       for (std::size_t next = from + 1; next <= lasts.one; ++next)
         if (in_set(time.open_in, next)) lasts.more = std::max(lasts.more, of_job[next].more);
     }
+    if (effort != nullptr) effort->use(looked);
   }
 }
 
