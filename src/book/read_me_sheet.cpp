@@ -113,7 +113,7 @@ class ReadMeMaker {
                     style::link);
       sheet_.label({{3, row_}, {last_column, row_}}, step.words, style::text);
       constexpr std::size_t one_line = 90;  // letters
-      constexpr std::size_t two_lines = 176;
+      constexpr std::size_t two_lines = 185;
       const std::size_t letters = std::string_view(step.words).size();
       sheet_.row_height(row_++, letters <= one_line ? 7.5 : letters <= two_lines ? 10.5 : 14.5);
     }
