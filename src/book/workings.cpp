@@ -52,8 +52,8 @@ void make_limits(Sheet& sheet, const Map& map) {
     sheet.formula(map.limit(side, Map::max), entered_length(engine(engine_place::max_row)));
     // A single blank cell would reach the function as a bias of 0.
     sheet.formula(map.limit(side, Map::aim),
-                  written("=IFERROR(IF({bias}=\"\";CLEARANCE.AIM({min};{max});"
-                          "CLEARANCE.AIM({min};{max};{bias}));\"\")",
+                  written("=IFERROR(IFERROR(IF({bias}=\"\";CLEARANCE.AIM({min};{max});"
+                          "CLEARANCE.AIM({min};{max};{bias}));CLEARANCE.AIM({min};{max}));\"\")",
                           {{"bias", engine(engine_place::bias_row)},
                            {"min", map.limit(side, Map::min)},
                            {"max", map.limit(side, Map::max)}}));

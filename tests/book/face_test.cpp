@@ -84,6 +84,14 @@ TEST(Engine, counts_the_troubles_there_is_no_room_for) {
   EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::all_count)), "6");
 }
 
+TEST(Engine, shows_the_aim_that_is_taken_in_place_of_an_impossible_one) {
+  OpenBook book(the_office(), template_file());
+  type_limits(book, 0.16, 0.20);
+  book.type(on_engine, engine::of(Side::inlet, engine::bias_row), 7.0);
+  book.recalculate();
+  EXPECT_EQ(book.shown(on_engine, engine::of(Side::inlet, engine::aim_row)), "0.190");
+}
+
 // A limit that is wrong is wrong for each valve: more rows than there are shims.
 TEST(Shims, tells_its_own_troubles_though_every_limit_is_wrong) {
   OpenBook book(the_office(), template_file());
