@@ -22,7 +22,8 @@
 // Among equals a short way of the crank is preferred, and stand-ins near in thickness. Shims of one
 // size are not exchanged for one another: what goes where is as the plan says.
 //
-// The search is exact and ends: with up to six stops it hardly ever has to be cut short, which
+// The search is exact and ends. At an engine's own stops it hardly ever has to be cut short; where
+// shims go anywhere between six stops, now and then, with many valves often. That is what
 // `least` tells; what it then gives is as safe, but may have a turn too many. Two limits: that a
 // ring cannot be done by letting a valve that is open at several stops carry its shims along is
 // only looked for up to twice the number of stops and two more visits; and with more than 256
