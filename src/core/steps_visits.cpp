@@ -14,42 +14,10 @@ constexpr char finished = 'f';
 constexpr std::size_t most_orders = 10'000;
 constexpr std::size_t most_states = 200'000;
 
-}  // namespace
-
-Visits::Visits(const Work& work) : work_(work), open_at_(work.stops.size()) {
-  for (std::size_t stop = 0; stop < open_at_.size(); ++stop)
-    for (std::size_t job = 0; job < work.jobs.size(); ++job)
-      if ((work.jobs[job].open >> stop & 1) != 0) open_at_[stop].push_back(job);
-}
-
-void Visits::visit(State& state, std::size_t stop) const {
-  // Opened here or not at all: start from all, and strike out what can neither wait nor get its
-  // shim, until nothing more is struck out. So a ring within this stop stays in.
-  constexpr char opened_here = 'h';
-  for (const std::size_t job : open_at_[stop])
-    if (state[job] == untouched) state[job] = opened_here;
-  const auto fresh_is_out = [&](std::size_t job) {
-    const std::size_t giver = work_.jobs[job].giver;
-    return giver == nobody || state[giver] != untouched;
-  };
-  for (bool again = true; again;) {
-    again = false;
-    for (const std::size_t job : open_at_[stop])
-      if (state[job] == opened_here && !work_.jobs[job].can_wait && !fresh_is_out(job)) {
-        state[job] = untouched;
-        again = true;
-      }
-  }
-  for (const std::size_t job : open_at_[stop]) {
-    if (state[job] == opened_here) state[job] = opened;
-    if (state[job] == opened && fresh_is_out(job)) state[job] = finished;
-  }
-}
-
 // Where shims go both from stop a to stop b and, however far round, back from b to a, one of the
 // stops on that way must be come to twice. Counts such ways that have no stop in common.
 // `leads[a]`: the stops to which shims go from a.
-std::size_t ways_round(const std::array<StopSet, most_visits>& leads, StopSet left) {
+std::size_t ways_round(const std::array<StopSet, most_stops>& leads, StopSet left) {
   std::size_t count = 0;
   for (StopSet rest = left; rest != 0; rest &= rest - 1) {  // there and back
     const StopSet here = rest & -rest;
@@ -83,13 +51,45 @@ std::size_t ways_round(const std::array<StopSet, most_visits>& leads, StopSet le
   }
 }
 
+}  // namespace
+
+Visits::Visits(const Work& work) : work_(work), open_at_(work.stops.size()) {
+  for (std::size_t stop = 0; stop < open_at_.size(); ++stop)
+    for (std::size_t job = 0; job < work.jobs.size(); ++job)
+      if ((work.jobs[job].open >> stop & 1) != 0) open_at_[stop].push_back(job);
+}
+
+void Visits::visit(State& state, std::size_t stop) const {
+  // Opened here or not at all: start from all, and strike out what can neither wait nor get its
+  // shim, until nothing more is struck out. So a ring within this stop stays in.
+  constexpr char opened_here = 'h';
+  for (const std::size_t job : open_at_[stop])
+    if (state[job] == untouched) state[job] = opened_here;
+  const auto fresh_is_out = [&](std::size_t job) {
+    const std::size_t giver = work_.jobs[job].giver;
+    return giver == nobody || state[giver] != untouched;
+  };
+  for (bool again = true; again;) {
+    again = false;
+    for (const std::size_t job : open_at_[stop])
+      if (state[job] == opened_here && !work_.jobs[job].can_wait && !fresh_is_out(job)) {
+        state[job] = untouched;
+        again = true;
+      }
+  }
+  for (const std::size_t job : open_at_[stop]) {
+    if (state[job] == opened_here) state[job] = opened;
+    if (state[job] == opened && fresh_is_out(job)) state[job] = finished;
+  }
+}
+
 // No visit once all is finished. Else each stop at which alone some valve is open must come; and a
 // valve that gets its shim from a stop to come, at a stop of its own, is one visit later than its
 // giver.
 std::size_t Visits::at_least(const State& state) const {
   const auto one_stop = [](const Job& job) { return (job.open & (job.open - 1)) == 0; };
   StopSet needed = 0;
-  std::array<StopSet, most_visits> leads{};
+  std::array<StopSet, most_stops> leads{};
   bool elsewhere = false;
   std::size_t longest = 0;
   for (const Chain& chain : work_.chains) {

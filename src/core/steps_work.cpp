@@ -12,8 +12,6 @@ namespace {
 
 using Supply = FittingValve::Supply;
 
-constexpr std::size_t most_stops = 64;
-
 void check(const FittingQuestion& question) {
   std::vector<bool> gave(question.valves.size());
   for (const FittingValve& valve : question.valves) {

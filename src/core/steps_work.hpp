@@ -17,6 +17,7 @@ namespace shimwright::fitting {
 inline constexpr std::size_t nobody = static_cast<std::size_t>(-1);
 
 using StopSet = std::uint64_t;  // bit i: the i-th stop of Work::stops
+inline constexpr std::size_t most_stops = 64;
 
 struct Job {
   std::size_t valve = 0;       // index in the question
