@@ -141,6 +141,8 @@ void Sheet::check(const Area& area, const EntryCheck& check) {
       check.may_keep ? css::sheet::ValidationAlertStyle_WARNING
                      : css::sheet::ValidationAlertStyle_STOP);
   const auto condition = as<css::sheet::XSheetCondition>(rule);
+  // Saved and read again it would be a formula anyhow; until then it is what is said here.
+  if (!choice) condition->setOperator(css::sheet::ConditionOperator_FORMULA);
   condition->setFormula1(to_office(check.rule));
   condition->setSourcePosition(address(sheet_, area.from));
   set(cells, "Validation", rule);
