@@ -32,7 +32,8 @@ struct Step {
 
 constexpr Step steps[] = {
     {sheet_name::engine,
-     "Give the engine a name, choose the unit, and enter the limits from its own manual."},
+     "Name the engine, choose the unit, and enter the limits from its own manual. Check the shim "
+     "series there too, and the firing order and angles: the crank stops follow from these."},
     {sheet_name::head,
      "With the engine cold, measure the gap at every valve with the cam\u2019s lobe away from it, "
      "and type it on the valve\u2019s card."},
@@ -131,6 +132,12 @@ class ReadMeMaker {
     constexpr double line_mm = 4.4;
     constexpr int letters = 110;
     sheet_.row_height(row_++, 2 + line_mm * lines_of_stops(layout_, letters));
+    sheet_.label(
+        line(row_),
+        "Firing dead centre: the piston at the top with all its cylinder\u2019s valves shut "
+        "(top of compression).",
+        style::text);
+    sheet_.row_height(row_++, 6);
   }
 
   void bar(std::string_view words, const std::string& done, const std::string& of) {

@@ -23,6 +23,11 @@ namespace {
 constexpr Length unlikely_clearance = Length::nanometres(5'000'000);
 constexpr Length unlikely_thickness = Length::nanometres(20'000'000);
 
+// A clearance more than so many times the largest allowed is likelier a slipped decimal mark than
+// wear (common practice, no source).
+constexpr int likely_times_largest = 3;
+constexpr std::string_view likely_times_in_words = "three";
+
 namespace valve {
 enum { name, series, clearance, shim, min, max, aim, doubt, locked };
 constexpr std::array<EntryColumn, 9> columns{
@@ -115,6 +120,7 @@ class Reader {
     check_name(row, name);
     valve_series_.insert(read.series);
     read_limits(row, read);
+    check_clearance(row, read);
     const auto doubt = row.length_at(valve::doubt, EntryRow::Zero::is_meant);
     read.doubt = doubt.value.value_or(Length());
     check_doubt_leaves_room(row, read);
@@ -160,6 +166,24 @@ class Reader {
     } catch (const BadInput& bad) {
       row.grave(column, bad.what());
     }
+  }
+
+  // Sound as a number, but to be looked at again before a shim is chosen by it.
+  void check_clearance(EntryRow& row, const Valve& read) {
+    if (!read.clearance) return;
+    const Length clearance = *read.clearance;
+    // Said once for all valves: nothing is to be mended.
+    if (clearance == Length() && !std::exchange(told_of_zero_, true))
+      row.note(valve::clearance,
+               "the clearance is 0, no blade goes: the true one may be below nothing, so the "
+               "clearance after fitting is only the most it can be");
+    const Length largest = read.limits.max;
+    if (largest > Length() && clearance > likely_times_largest * largest &&
+        clearance <= unlikely_clearance)
+      row.note(valve::clearance, "the clearance, " + text_of(clearance) + ", is more than " +
+                                     std::string(likely_times_in_words) +
+                                     " times the largest allowed, " + text_of(largest) +
+                                     ": measure it again");
   }
 
   // Said once for all valves of the same limits and doubt.
@@ -328,6 +352,7 @@ class Reader {
   Spellings series_;
   std::map<std::string, std::size_t> valve_names_;  // to the row
   std::set<std::string> valve_series_;
+  bool told_of_zero_ = false;
   std::set<std::tuple<Length, Length, Length>> no_room_;  // limits and doubt already told of
   std::size_t stock_rows_ = 0;
   std::map<std::tuple<Stock::Kind, std::string, Length, std::optional<std::int64_t>, Money>,

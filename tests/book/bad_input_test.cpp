@@ -55,6 +55,19 @@ const Slip slips[] = {
      on_head,
      "negative",
      false},
+    {"a slipped decimal in a gap",
+     {{on_head, of_card(0, card::gap), 0.9}},
+     Box::head_box,
+     on_head,
+     "the gap, 0.90 mm, is more than three times the largest allowed, 0.28 mm: measure it again",
+     true},
+    {"a gap of zero",
+     {{on_head, of_card(5, card::gap), 0.0}},
+     Box::head_box,
+     on_head,
+     "the gap is 0, no blade goes: the true one may be below nothing, so the gap after fitting is "
+     "only the most it can be",
+     true},
     {"a mark in the micrometer's cell",
      {{on_head, of_card(2, card::micrometer), 275.0}},
      Box::head_box,
@@ -258,6 +271,18 @@ TEST(BadEntries, are_not_found_in_a_mark_beside_a_measured_size) {
   book.type(on_head, of_card(3, card::micrometer), 2.6);
   EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::head_box)), "");
   EXPECT_EQ(book.shown(on_head, the_places().head.cards[3].at(card::shim_is)), "shim is unmarked");
+}
+
+TEST(BadEntries, are_told_in_inches_in_a_book_in_inches) {
+  const WorkingsMap map(the_places().count());
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(1, the_places().layout), the_places(), Unit::inch);
+  book.type(on_head, of_card(0, card::gap), 0.035);
+  const std::string sentence = book.worked(map.trouble_lines(WorkingsMap::head_box));
+  EXPECT_NE(sentence.find("the gap, 0.0350 in, is more than three times the largest allowed, "
+                          "0.0110 in: measure it again"),
+            std::string::npos)
+      << sentence;
 }
 
 // The true gap may be anything below: nothing is promised for after fitting.

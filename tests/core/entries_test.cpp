@@ -48,7 +48,13 @@ Told troubles_of_shim(const Cells& row) {
 
 Told troubles_of_rule(const Cells& row) { return told(read_entries({}, {}, {row})); }
 
-TEST(Entries, sound_tables_make_a_question_without_trouble) {
+std::string no_blade_goes(const std::string& row, const std::string& valve) {
+  return row + "|clearance|" + valve +
+         ": the clearance is 0, no blade goes: the true one may be below nothing, so the clearance "
+         "after fitting is only the most it can be|note";
+}
+
+TEST(Entries, sound_tables_make_a_question_without_grave_trouble) {
   const Entries entries =
       read_entries({valves_header,
                     {"1 inlet", "A", 0.12, 2.75, 0.16, 0.20},
@@ -59,7 +65,7 @@ TEST(Entries, sound_tables_make_a_question_without_trouble) {
                     {"Sale", "A", 2.65, blank, 4.5},
                     {"sale", 9.5, 2.60, 3.0, 4.25}},
                    {{"touch good", "yes"}, {"work", 2.5}, {"doubt", "no"}, {"first", "aim"}});
-  EXPECT_EQ(told(entries), Told());
+  EXPECT_EQ(told(entries), Told{no_blade_goes("valves|4", "valve 3 inlet")});
   const PlanQuestion& question = sound_question(entries);
   ASSERT_EQ(question.valves.size(), 3U);
   const Valve& first = question.valves[0];
@@ -190,7 +196,7 @@ TEST(Entries, the_dust_of_binary_fractions_is_zero_not_negative) {
   const double dust = 0.3 - 0.2 - 0.1;
   ASSERT_LT(dust, 0);
   const Entries entries = read_entries({{"V", "A", dust, 2.75, 0.16, 0.20}}, {}, {});
-  EXPECT_EQ(told(entries), Told());
+  EXPECT_EQ(told(entries), Told{no_blade_goes("valves|1", "valve V")});
   EXPECT_EQ(entries.question.valves[0].clearance, Length());
 }
 
@@ -331,7 +337,7 @@ TEST(Entries, missing_prices_are_told_in_one_line) {
 
 // Common practice, no source: gaps are tenths of a millimetre, shims a few millimetres.
 TEST(Entries, an_unlikely_size_is_asked_about_but_stands) {
-  EXPECT_EQ(troubles_of_valve({"V", "A", 5.0, 20.0, 0.16, 0.20}), Told());
+  EXPECT_EQ(troubles_of_valve({"V", "A", 5.0, 20.0, 0.16, 2.0}), Told());
   EXPECT_EQ(troubles_of_valve({"V", "A", 6.35, 27.5, 0.16, 0.20}),
             (Told{"valves|1|clearance|valve V: the clearance, 6.35 mm, is unlikely: are unit and "
                   "decimal mark right?|note",
@@ -339,6 +345,27 @@ TEST(Entries, an_unlikely_size_is_asked_about_but_stands) {
                   "mark right?|note"}));
   const Entries entries = read_entries({{"V", "A", 6.35, 27.5, 0.16, 0.20}}, {}, {});
   EXPECT_EQ(sound_question(entries).valves[0].shim, 27.5_mm);
+}
+
+// Common practice, no source: 0.9 typed for 0.09 would put in a shim that holds the valve open.
+TEST(Entries, a_clearance_above_three_times_the_largest_is_asked_about_but_stands) {
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.69, 2.75, 0.18, 0.23}), Told());
+  EXPECT_EQ(
+      troubles_of_valve({"1 EX L", "A", 0.90, 2.75, 0.18, 0.23}),
+      Told{"valves|1|clearance|valve 1 EX L: the clearance, 0.90 mm, is more than three times "
+           "the largest allowed, 0.23 mm: measure it again|note"});
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.691, blank, 0.18, 0.23}).size(), 1U)
+      << "before the shim is read, too";
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.90, blank, blank, blank}), Told())
+      << "no limits to hold it against";
+  const Entries entries = read_entries({{"V", "A", 0.90, 2.75, 0.18, 0.23}}, {}, {});
+  EXPECT_EQ(sound_question(entries).valves[0].clearance, 0.9_mm);
+}
+
+TEST(Entries, a_clearance_of_zero_is_told_once_as_the_most_it_can_be) {
+  EXPECT_EQ(told(read_entries(
+                {{"V", "A", 0.0, 2.75, 0.16, 0.20}, {"W", "A", 0.0, 2.75, 0.16, 0.20}}, {}, {})),
+            Told{no_blade_goes("valves|1", "valve V")});
 }
 
 TEST(Entries, a_doubt_that_fills_the_limits_is_told_once) {
