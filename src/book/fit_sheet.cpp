@@ -32,7 +32,7 @@ class FitMaker {
   FitMaker(Sheet& sheet, const Places& places) : sheet_(sheet), map_(places), fit_(places) {}
 
   void make() {
-    const double widths[] = {2, 10, 10, 19, 19, 19, 19, 114, 14, 1};
+    const double widths[] = {2, 10, 10, 19, 19, 19, 19, 110, 22, 1};
     for (int column = 0; column <= last_column + 1; ++column)
       sheet_.column_width(column, widths[column]);
     sheet_.row_heights(FitMap::first_row, last_row(), row_mm);
@@ -65,15 +65,22 @@ class FitMaker {
                  style::caution);
     sheet_.row_height(caution_row, 10);
     const Area said{{1, said_row}, {last_column, said_row + 1}};
-    sheet_.result(said,
-                  written("=TEXTJOIN(CHAR(10);TRUE();{ticks};{steps})",
-                          {{"ticks", fact(Map::ticks_wrong)}, {"steps", fact(Map::fit_said)}}),
-                  style::trouble_box);
+    sheet_.result(
+        said,
+        written("=TEXTJOIN(CHAR(10);TRUE();{ticks};IF(AND({count}>0;{n}>0);\"Plan has \"&{n}&"
+                "IF({n}=1;\" remark about the entries: read it\";"
+                "\" remarks about the entries: read them\")&\" before you fit.\";\"\");"
+                "{steps})",
+                {{"ticks", fact(Map::ticks_wrong)},
+                 {"count", fact(Map::steps_count)},
+                 {"n", in_workings(WorkingsMap(fit_.valves).trouble_lines(WorkingsMap::all_count))},
+                 {"steps", fact(Map::fit_said)}}),
+        style::trouble_box);
     // What is only worth knowing does not shout.
     sheet_.grade(said, {{written("AND({x}<>\"\";LEFT({x};7)<>\"Nothing\";LEFT({x};5)<>\"These\")",
                                  {{"x", said.from}}),
                          std::string(style::trouble_found)}});
-    sheet_.row_heights(said_row, said_row + 1, 5);
+    sheet_.row_heights(said_row, said_row + 1, 6);  // three lines
     sheet_.row_height(said_row + 2, 2.5);
   }
 
@@ -126,9 +133,16 @@ class FitMaker {
       sheet_.style(fit_.all(static_cast<FitMap::Column>(column)), styles[column - FitMap::step]);
     sheet_.check(fit_.all(FitMap::done),
                  {.kind = EntryCheck::Kind::choice,
-                  .rule = "\"x\"",
+                  .rule = tick(),
                   .title = "Done",
-                  .refusal = "Choose x when the step is done; leave it blank until then."});
+                  .refusal = "Choose the step from the list when it is done (Alt+Down, Enter); "
+                             "leave it blank until then."});
+  }
+
+  // The words that tick the first row; those of the others count from it.
+  std::string tick() const {
+    return written("$'{sheet}'.${at}",
+                   {{"sheet", sheet_name::workings}, {"at", relative(map_.step_at(0, Map::tick))}});
   }
 
   // The function's own words; a turn with the place to turn to, and a size to borrow in the book's
@@ -151,8 +165,7 @@ class FitMaker {
         "=IF(NOT(ISNUMBER({step}));\"\";IF({valve}=\"\";IF(ISNUMBER({stop});"
         "\"Every valve has its shim? By hand, \"&IFERROR(LEFT(INDEX({words};{stop});"
         "FIND(\";\";INDEX({words};{stop}))-1);\"turn forwards to stop \"&{stop})&\".\";"
-        "IF({cams_out};\"Every valve has its shim and the camshafts are back as the manual says? "
-        "\";"
+        "IF({cams_out};\"Every shim in, and the camshafts back as the manual says? \";"
         "\"Every valve has its shim? \")&\"By hand, two full turns forwards; stop if it binds. "
         "Measure every gap again.\");IF(AND({out}=\"\";{in}=\"\");{borrow};{note})))",
         {{"step", cell(Map::step)},
@@ -169,7 +182,9 @@ class FitMaker {
   void grades() {
     const auto own = [this](FitMap::Column column) { return "$" + relative(fit_.at(0, column)); };
     const Grade no_step{own(FitMap::step) + "=\"\"", std::string(style::no_row)};
-    const Grade done{own(FitMap::done) + "<>\"\"", std::string(style::fit_done)};
+    const std::string ticked =
+        written("AND({done}<>\"\";{done}={tick})", {{"done", own(FitMap::done)}, {"tick", tick()}});
+    const Grade done{ticked, std::string(style::fit_done)};
     const Grade turn{own(FitMap::valve) + "=\"turn\"", std::string(style::fit_turn)};
     const Grade borrow{
         written(
@@ -178,9 +193,8 @@ class FitMaker {
         std::string(style::fit_borrow)};
     const Grade stand_in{own(FitMap::from) + "=\"stand-in\"", std::string(style::fit_stand_in)};
     const Grade inches{"unit=\"inch\"", std::string(style::in_inches)};
-    const Grade done_inches{
-        written("AND({done}<>\"\";unit=\"inch\")", {{"done", own(FitMap::done)}}),
-        std::string(style::fit_done_inches)};
+    const Grade done_inches{written("AND({ticked};unit=\"inch\")", {{"ticked", ticked}}),
+                            std::string(style::fit_done_inches)};
     sheet_.grade({fit_.at(0, FitMap::step), fit_.at(fit_.rows - 1, FitMap::valve)},
                  {no_step, done, turn, borrow});
     sheet_.grade({fit_.at(0, FitMap::out), fit_.at(fit_.rows - 1, FitMap::in)},
@@ -191,15 +205,17 @@ class FitMaker {
                  {{written("AND({step}=\"\";{done}=\"\")",
                            {{"step", own(FitMap::step)}, {"done", own(FitMap::done)}}),
                    std::string(style::no_entry)},
-                  done});
+                  done,
+                  // Of another plan.
+                  {own(FitMap::done) + "<>\"\"", std::string(style::trouble_found)}});
   }
 
   void foot() {
     sheet_.row_height(foot_row() - 1, 3);
     sheet_.label({{1, foot_row()}, {last_column, foot_row() + 1}},
                  "After the last step every gap is measured again: type the new readings into a "
-                 "copy of this book. A tick belongs to the plan as it stands: when an entry "
-                 "changes the plan, see which shim each valve has, and clear the ticks.",
+                 "copy of this book. A tick holds for its own step, valve and shim: when "
+                 "an entry changes the plan, the ticks of the old plan stand out in the dark.",
                  style::note);
   }
 

@@ -27,8 +27,9 @@ class StepsMap {
     crank_wrong,   // what is amiss with the entries about the crank, in a sentence
     step_rows,     // of the answer of SHIM.STEPS
     steps_count,   // steps in it
-    steps_ticked,  // of these
+    steps_ticked,  // of these, by their own words
     fit_said,      // why there are no steps, or what is to be known of them
+    ticks_astray,  // ticks that name no step of the plan as it stands, or another row's
     ticks_wrong,   // what is amiss with the ticks
     facts
   };
@@ -58,8 +59,8 @@ class StepsMap {
   // The first stop at which the valve is open to the gauge.
   At first_stop(int valve) const { return {6, open_row() + valve}; }
 
-  // The answer of SHIM.STEPS.
-  enum Steps { step, step_stop, step_valve, out, in, from, note, steps_columns };
+  // The answer of SHIM.STEPS; beside it the words that tick each step, and no other, as done.
+  enum Steps { step, step_stop, step_valve, out, in, from, note, tick, steps_columns };
   Area steps(Steps column) const { return block({column, steps_row()}, 1, most_steps()); }
   At step_at(int index, Steps column) const { return below(steps(column).from, index); }
   int most_steps() const { return 3 * valves_ + 2 * most_stops_; }

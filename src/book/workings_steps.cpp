@@ -147,7 +147,7 @@ class StepsMaker {
 
   void steps() {
     heads(sheet_, {0, map_.steps(Map::step).from.row - 1},
-          {"step", "stop", "valve", "out", "in", "from", "note"});
+          {"step", "stop", "valve", "out", "in", "from", "note", "tick"});
     fact(Map::step_rows, "rows of STEPS", "=IFERROR(ROWS(" + asked_steps("step") + ");0)");
     const std::pair<Map::Steps, const char*> parts[] = {
         {Map::step, "step"}, {Map::step_stop, "stop"}, {Map::step_valve, "valve"},
@@ -156,6 +156,29 @@ class StepsMaker {
     for (const auto& [column, part] : parts)
       answer(map_.steps(column), asked_steps(part), map_.fact(Map::step_rows));
     fact(Map::steps_count, "steps", written("=COUNT({x})", {{"x", map_.steps(Map::step)}}));
+    tick_words();
+  }
+
+  // A tick says which step, which valve and which shim, so that it holds for nothing else when the
+  // plan changes. A point in every locale: the book may be opened in another.
+  void tick_words() {
+    const auto own = [this](Map::Steps column) { return "$" + relative(map_.step_at(0, column)); };
+    const auto size = [](const std::string& x) {
+      return written("SUBSTITUTE(FIXED({x}/mm_each;decimals;TRUE());\",\";\".\")", {{"x", x}});
+    };
+    sheet_.formula(
+        map_.step_at(0, Map::tick),
+        written("=IF(NOT(ISNUMBER({step}));\"\";{step}&\": \"&IF({valve}=\"\";IF(ISNUMBER({stop});"
+                "\"turn to \"&{stop};\"turn twice\");{valve}&IF(ISNUMBER({in});\" \"&{in_size};"
+                "IF(ISNUMBER({out});\" out \"&{out_size};\"\"))))",
+                {{"step", own(Map::step)},
+                 {"valve", own(Map::step_valve)},
+                 {"stop", own(Map::step_stop)},
+                 {"in", own(Map::in)},
+                 {"in_size", size(own(Map::in))},
+                 {"out", own(Map::out)},
+                 {"out_size", size(own(Map::out))}}));
+    sheet_.fill_down(map_.steps(Map::tick));
   }
 
   std::string crank_wrong() const {
@@ -206,19 +229,24 @@ class StepsMaker {
   void ticks() {
     const FitMap fit(places_);
     const std::string done = on(sheet_name::fit, fit.all(FitMap::done));
-    const Area steps = block(map_.steps(Map::step).from, 1, fit.rows);
+    const Area ticks = block(map_.steps(Map::tick).from, 1, fit.rows);
     fact(Map::steps_ticked, "steps ticked",
-         written("=SUMPRODUCT(({done}<>\"\")*ISNUMBER({steps}))",
-                 {{"done", done}, {"steps", steps}}));
-    fact(Map::ticks_wrong, "of the ticks",
-         written("=IF(SUMPRODUCT(({done}<>\"\")*NOT(ISNUMBER({steps})))>0;\"The plan has changed "
-                 "since these were ticked: see which shim each valve has, then clear the ticks.\";"
-                 "IF(SUMPRODUCT(MAX(({done}<>\"\")*(ROW({done})-{before})))>{ticked};\"A step "
-                 "before the last tick is not ticked: go in order, and leave none out.\";\"\"))",
-                 {{"done", done},
-                  {"steps", steps},
-                  {"before", FitMap::first_row},
-                  {"ticked", map_.fact(Map::steps_ticked)}}));
+         written("=SUMPRODUCT(({done}<>\"\")*({done}={ticks}))",
+                 {{"done", done}, {"ticks", ticks}}));
+    fact(Map::ticks_astray, "ticks astray",
+         written("=SUMPRODUCT(({done}<>\"\")*({done}<>{ticks}))",
+                 {{"done", done}, {"ticks", ticks}}));
+    fact(
+        Map::ticks_wrong, "of the ticks",
+        written("=IF(NOT(add_in_there);\"\";IF({astray}>0;\"The plan has changed since \"&{astray}&"
+                "IF({astray}=1;\" step was\";\" steps were\")&\" ticked: see which shim each valve "
+                "has in fact, then clear \"&IF({astray}=1;\"that tick.\";\"those ticks.\");"
+                "IF(SUMPRODUCT(MAX(({done}<>\"\")*(ROW({done})-{before})))>{ticked};\"A step "
+                "before the last tick is not ticked: go in order, and leave none out.\";\"\")))",
+                {{"done", done},
+                 {"astray", map_.fact(Map::ticks_astray)},
+                 {"before", FitMap::first_row},
+                 {"ticked", map_.fact(Map::steps_ticked)}}));
   }
 
   Sheet& sheet_;

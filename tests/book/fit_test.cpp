@@ -144,6 +144,19 @@ std::string said(const OpenBook& book, StepsMap::Fact which) {
   return book.worked(steps_map.fact(which));
 }
 
+// As the list of that row offers it.
+void tick(OpenBook& book, int row) {
+  book.type(on_fit, fit.at(row, FitMap::done), book.worked(steps_map.step_at(row, StepsMap::tick)));
+}
+
+At entry_of(const char* valve, book::card::Row row) {
+  return std::ranges::find_if(the_places().head.cards,
+                              [valve](const book::Card& one) {
+                                return book::name_of(one.valve, the_places().layout) == valve;
+                              })
+      ->value(row);
+}
+
 TEST(Fit, tells_the_steps_of_the_demo) {
   OpenBook demo(the_office(), demo_file());
   expect_told_steps(demo, "1-3-4-2");
@@ -188,7 +201,7 @@ TEST(Fit, greys_a_ticked_row_and_counts_it) {
   EXPECT_EQ(laid_over(demo, first), style::fit_turn);
   const std::string all = said(demo, StepsMap::steps_count);
   EXPECT_NO_THROW(demo.find(book::sheet_name::read_me, "0 of " + all));
-  demo.type(on_fit, fit.at(0, FitMap::done), "x");
+  tick(demo, 0);
   EXPECT_EQ(laid_over(demo, first), style::fit_done);
   EXPECT_EQ(laid_over(demo, fit.at(0, FitMap::out)), style::fit_done);
   EXPECT_EQ(laid_over(demo, fit.at(0, FitMap::done)), style::fit_done);
@@ -198,7 +211,7 @@ TEST(Fit, greys_a_ticked_row_and_counts_it) {
 
 TEST(Fit, warns_where_a_step_before_a_tick_is_not_done) {
   OpenBook demo(the_office(), demo_file());
-  demo.type(on_fit, fit.at(1, FitMap::done), "x");
+  tick(demo, 1);
   EXPECT_NE(said(demo, StepsMap::ticks_wrong).find("is not ticked"), std::string::npos);
 }
 
@@ -207,6 +220,54 @@ TEST(Fit, warns_of_ticks_beyond_the_steps) {
   demo.type(on_fit, fit.at(fit.rows - 1, FitMap::done), "x");
   EXPECT_NE(said(demo, StepsMap::ticks_wrong).find("plan has changed"), std::string::npos);
   EXPECT_EQ(said(demo, StepsMap::steps_ticked), "0");
+}
+
+TEST(Fit, ticks_a_step_by_its_number_its_valve_and_its_shim) {
+  OpenBook demo(the_office(), demo_file());
+  EXPECT_EQ(demo.worked(steps_map.step_at(0, StepsMap::tick)), "1: turn to 2");
+  EXPECT_EQ(demo.worked(steps_map.step_at(1, StepsMap::tick)),
+            "2: " + shown(demo, 1, FitMap::valve) + " " + shown(demo, 1, FitMap::in));
+}
+
+TEST(Fit, takes_no_tick_of_another_plan_for_its_own) {
+  OpenBook demo(the_office(), demo_file());
+  for (const int row : {0, 1, 2}) tick(demo, row);
+  EXPECT_EQ(said(demo, StepsMap::steps_ticked), "3");
+  EXPECT_EQ(said(demo, StepsMap::ticks_wrong), "");
+  // The reading of the valve that was fitted first is mended; its step changes or goes.
+  const std::string valve = shown(demo, 1, FitMap::valve);
+  const At gap = entry_of(valve.c_str(), book::card::gap);
+  const std::string before = demo.worked(steps_map.step_at(1, StepsMap::tick));
+  demo.type(book::sheet_name::head, gap, demo.number(book::sheet_name::head, gap) + 0.2);
+  demo.recalculate();
+  ASSERT_NE(demo.worked(steps_map.step_at(1, StepsMap::tick)), before);
+  EXPECT_NE(said(demo, StepsMap::steps_ticked), "3");
+  EXPECT_TRUE(said(demo, StepsMap::ticks_wrong).starts_with("The plan has changed since "))
+      << said(demo, StepsMap::ticks_wrong);
+}
+
+TEST(Fit, shouts_a_tick_that_is_not_the_rows_own) {
+  OpenBook demo(the_office(), demo_file());
+  demo.type(on_fit, fit.at(0, FitMap::done), demo.worked(steps_map.step_at(1, StepsMap::tick)));
+  EXPECT_EQ(said(demo, StepsMap::steps_ticked), "0");
+  EXPECT_EQ(laid_over(demo, fit.at(0, FitMap::done)), style::trouble_found);
+  EXPECT_EQ(laid_over(demo, fit.at(0, FitMap::valve)), style::fit_turn);
+  EXPECT_EQ(said(demo, StepsMap::ticks_wrong),
+            "The plan has changed since 1 step was ticked: see which shim each valve has in fact, "
+            "then clear that tick.");
+}
+
+TEST(Fit, says_that_remarks_stand_on_Plan) {
+  OpenBook demo(the_office(), demo_file());
+  const At gap = entry_of(shown(demo, 1, FitMap::valve).c_str(), book::card::micrometer);
+  demo.type(book::sheet_name::head, gap, demo.number(book::sheet_name::head, gap) + 0.28);
+  demo.recalculate();
+  const std::string count = demo.worked(map.trouble_lines(WorkingsMap::all_count));
+  ASSERT_NE(count, "0");
+  bool told = false;
+  for (const auto& [at, words] : demo.texts(on_fit))
+    told = told || words.find("Plan has " + count + " remark") != std::string::npos;
+  EXPECT_TRUE(told);
 }
 
 TEST(Fit, of_an_empty_book_says_that_there_is_nothing_to_fit) {
