@@ -165,7 +165,7 @@ class FitMaker {
         "=IF(NOT(ISNUMBER({step}));\"\";IF({valve}=\"\";IF(ISNUMBER({stop});"
         "\"Every valve has its shim? By hand, \"&IFERROR(LEFT(INDEX({words};{stop});"
         "FIND(\";\";INDEX({words};{stop}))-1);\"turn forwards to stop \"&{stop})&\".\";"
-        "IF({cams_out};\"Every shim in, and the camshafts back as the manual says? \";"
+        "IF({cams_out};\"Shims in, camshafts back as the manual says? \";"
         "\"Every valve has its shim? \")&\"By hand, two full turns forwards; stop if it binds. "
         "Measure every gap again.\");IF(AND({out}=\"\";{in}=\"\");{borrow};{note})))",
         {{"step", cell(Map::step)},
