@@ -3,6 +3,7 @@
 
 #include <com/sun/star/awt/XWindow2.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/XComponentLoader.hpp>
 #include <com/sun/star/frame/XModel.hpp>
@@ -10,6 +11,7 @@
 #include <com/sun/star/sheet/XNamedRanges.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/sheet/XViewFreezable.hpp>
+#include <com/sun/star/sheet/XViewPane.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
@@ -116,6 +118,16 @@ void lay_out(const Document& book, const Layout& layout, std::string_view title)
   as<css::util::XModifiable>(book)->setModified(false);
 }
 
+// Marking a cell may have scrolled to it.
+void scroll_home(const Ref<css::sheet::XSpreadsheetView>& view, sal_Int32 frozen_rows) {
+  const auto panes = as<css::container::XIndexAccess>(view);
+  for (sal_Int32 i = 0; i < panes->getCount(); ++i) {
+    const auto pane = as<css::sheet::XViewPane>(panes->getByIndex(i));
+    pane->setFirstVisibleColumn(0);
+    pane->setFirstVisibleRow(i == 0 ? 0 : frozen_rows);
+  }
+}
+
 }  // namespace
 
 Document build_book(const Ref<css::uno::XComponentContext>& context, const Layout& layout,
@@ -155,6 +167,7 @@ void set_views(const Document& book, const Layout& layout) {
       as<css::sheet::XViewFreezable>(view)->freezeAtPosition(0, plan.frozen_rows);
     as<css::view::XSelectionSupplier>(view)->select(
         css::uno::Any(sheet.range(plan.cursor(places))));
+    scroll_home(view, plan.frozen_rows);
   }
   view->setActiveSheet(Sheet(book, sheet_name::read_me).sheet());
 }

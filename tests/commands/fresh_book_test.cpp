@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// A book just made, as its owner meets it: before it was ever saved and opened again.
+#include <gtest/gtest.h>
+
+#include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/frame/XDispatchHelper.hpp>
+#include <com/sun/star/frame/XDispatchProvider.hpp>
+#include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/frame/XTitle.hpp>
+#include <com/sun/star/sheet/XSpreadsheet.hpp>
+#include <com/sun/star/sheet/XSpreadsheetView.hpp>
+#include <com/sun/star/sheet/XViewPane.hpp>
+
+#include "book/layout.hpp"
+#include "book/places.hpp"
+#include "new_book_desk.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
+using office::to_office;
+
+class FreshBook : public NewBook {
+ protected:
+  void SetUp() override {
+    dispatch();
+    const Window window = dialog();
+    fill_in(window);
+    window.press(make_button);
+    ASSERT_TRUE(dialog_closes());
+    document_ = new_document();
+    controller_.set(
+        Reference<css::frame::XModel>(document_, UNO_QUERY_THROW)->getCurrentController(),
+        UNO_QUERY_THROW);
+  }
+  void TearDown() override {
+    document_.clear();
+    controller_.clear();
+    NewBook::TearDown();
+  }
+
+  void go_to(std::string_view sheet, book::At at) {
+    controller_->setActiveSheet(Reference<css::sheet::XSpreadsheet>(
+        document_->getSheets()->getByName(to_office(sheet)), UNO_QUERY_THROW));
+    css::uno::Sequence<css::beans::PropertyValue> where(1);
+    where.getArray()[0].Name = to_office("ToPoint");
+    where.getArray()[0].Value <<= to_office(book::absolute(at));
+    const auto frame = Reference<css::frame::XController>(controller_, UNO_QUERY_THROW)->getFrame();
+    Reference<css::frame::XDispatchHelper>(office_->service("com.sun.star.frame.DispatchHelper"),
+                                           UNO_QUERY_THROW)
+        ->executeDispatch(Reference<css::frame::XDispatchProvider>(frame, UNO_QUERY_THROW),
+                          to_office(".uno:GoToCell"), rtl::OUString(), 0, where);
+  }
+
+  Document document_;
+  Reference<css::sheet::XSpreadsheetView> controller_;
+};
+
+TEST_F(FreshBook, takes_what_is_right_and_refuses_what_is_not) {
+  const book::Places places(book::inline_four());
+  const book::Card& card = places.head.cards.front();
+  struct Typed {
+    std::string_view sheet;
+    book::At at;
+    const char* keys;
+    const char* shown;
+  };
+  const Typed all[] = {
+      {book::sheet_name::head, card.value(book::card::gap), "0.15", "0.150"},
+      {book::sheet_name::head, card.value(book::card::mark), "265", "265"},
+      {book::sheet_name::head, card.value(book::card::micrometer), "2.651", "2.651"},
+      {book::sheet_name::shims, right_of(book::shims_place::first_spare), "2.70", "2.700"},
+  };
+  screen_->focus(
+      office::from_office(Reference<css::frame::XTitle>(document_, UNO_QUERY_THROW)->getTitle()));
+  for (const Typed& typed : all) {
+    go_to(typed.sheet, typed.at);
+    screen_->type(typed.keys);
+    screen_->press("Return");
+    EXPECT_TRUE(comes_true([&] { return text_in(document_, typed.sheet, typed.at) == typed.shown; },
+                           std::chrono::seconds(3)))
+        << typed.keys << " came to " << text_in(document_, typed.sheet, typed.at);
+    screen_->picture(PICTURES "/fresh-book.png");
+    screen_->press("Escape");
+  }
+}
+
+TEST_F(FreshBook, shows_every_sheet_from_its_top) {
+  for (const std::string_view sheet :
+       {book::sheet_name::read_me, book::sheet_name::engine, book::sheet_name::head,
+        book::sheet_name::shims, book::sheet_name::plan, book::sheet_name::fit}) {
+    controller_->setActiveSheet(Reference<css::sheet::XSpreadsheet>(
+        document_->getSheets()->getByName(to_office(sheet)), UNO_QUERY_THROW));
+    const Reference<css::container::XIndexAccess> panes(controller_, UNO_QUERY_THROW);
+    const bool has_heads = sheet != book::sheet_name::read_me && sheet != book::sheet_name::shims;
+    EXPECT_TRUE(!has_heads || panes->getCount() == 2) << sheet << ": its heads are frozen";
+    sal_Int32 next = 0;
+    for (sal_Int32 i = 0; i < panes->getCount(); ++i) {
+      const Reference<css::sheet::XViewPane> pane(panes->getByIndex(i), UNO_QUERY_THROW);
+      EXPECT_EQ(pane->getFirstVisibleColumn(), 0) << sheet;
+      EXPECT_EQ(pane->getFirstVisibleRow(), next) << sheet << ", pane " << i;
+      next = pane->getVisibleRange().EndRow + 1;
+    }
+  }
+}
+
+}  // namespace
+}  // namespace shimwright::tests
