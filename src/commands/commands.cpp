@@ -2,24 +2,39 @@
 //
 // Where the office hands over the menu's commands: URLs that begin with `vnd.org.shimwright:` come
 // here (ProtocolHandler.xcu of the package says so).
+#include <com/sun/star/awt/XRequestCallback.hpp>
 #include <com/sun/star/frame/XDispatch.hpp>
 #include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/lang/XInitialization.hpp>
 #include <com/sun/star/lang/XServiceInfo.hpp>
+#include <cppuhelper/implbase1.hxx>
 #include <cppuhelper/implbase4.hxx>
 #include <cppuhelper/supportsservice.hxx>
 
-#include "commands/later.hpp"
 #include "commands/new_book.hpp"
 
 namespace shimwright::commands {
 namespace {
 
 namespace css = com::sun::star;
+using book::as;
 using book::Ref;
 using book::to_office;
 
 constexpr std::string_view new_book_url = "vnd.org.shimwright:new-book";
+
+// Runs the command once the office comes round to it, on its main thread.
+class Errand : public cppu::WeakImplHelper1<css::awt::XCallback> {
+ public:
+  Errand(const Ref<css::uno::XComponentContext>& context, const Ref<css::frame::XFrame>& frame)
+      : context_(context), frame_(frame) {}
+
+  void SAL_CALL notify(const css::uno::Any&) override { new_book(context_, frame_); }
+
+ private:
+  Ref<css::uno::XComponentContext> context_;
+  Ref<css::frame::XFrame> frame_;
+};
 
 class Commands : public cppu::WeakImplHelper4<css::frame::XDispatchProvider, css::frame::XDispatch,
                                               css::lang::XInitialization, css::lang::XServiceInfo> {
@@ -49,7 +64,10 @@ class Commands : public cppu::WeakImplHelper4<css::frame::XDispatchProvider, css
   void SAL_CALL dispatch(const css::util::URL& url,
                          const css::uno::Sequence<css::beans::PropertyValue>&) override {
     if (url.Complete != to_office(new_book_url)) return;
-    later(context_, [context = context_, frame = frame_] { new_book(context, frame); });
+    const auto later = context_->getServiceManager()->createInstanceWithContext(
+        to_office("com.sun.star.awt.AsyncCallback"), context_);
+    as<css::awt::XRequestCallback>(later)->addCallback(new Errand(context_, frame_),
+                                                       css::uno::Any());
   }
 
   // The commands are always to be had: no one needs telling.

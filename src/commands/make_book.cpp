@@ -3,17 +3,14 @@
 
 #include <com/sun/star/awt/XTopWindow.hpp>
 #include <com/sun/star/awt/XWindow.hpp>
-#include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
-#include <com/sun/star/sheet/XViewPane.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 
 #include "book/book.hpp"
 #include "book/places.hpp"
 #include "book/sheet.hpp"
-#include "commands/later.hpp"
 #include "core/length.hpp"
 
 namespace shimwright::commands {
@@ -58,22 +55,6 @@ void fill(const Document& document, const BookRequest& request) {
   }
 }
 
-// Until the office has laid the window out, it has next to no room: nothing can be frozen, and what
-// is marked would be scrolled to.
-bool is_laid_out(const Document& document) {
-  constexpr sal_Int32 least_rows = 5;
-  const auto panes =
-      as<css::container::XIndexAccess>(as<css::frame::XModel>(document)->getCurrentController());
-  const auto seen = as<css::sheet::XViewPane>(panes->getByIndex(0))->getVisibleRange();
-  return seen.EndRow - seen.StartRow >= least_rows;
-}
-
-void arrange(const Ref<css::uno::XComponentContext>& context, const Document& document,
-             const book::Layout& layout, int attempts_left) {
-  if (attempts_left == 0 || is_laid_out(document)) return book::set_views(document, layout);
-  later(context, [=] { arrange(context, document, layout, attempts_left - 1); });
-}
-
 }  // namespace
 
 Document make_book(const Ref<css::uno::XComponentContext>& context, const BookRequest& request) {
@@ -91,13 +72,11 @@ Document make_book(const Ref<css::uno::XComponentContext>& context, const BookRe
   return document;
 }
 
-void show(const Ref<css::uno::XComponentContext>& context, const Document& document,
-          const book::Layout& layout) try {
+void show(const Document& document, const book::Layout& layout) try {
   const auto frame = as<css::frame::XModel>(document)->getCurrentController()->getFrame();
   const auto window = frame->getContainerWindow();
   window->setVisible(true);
-  constexpr int attempts = 1000;
-  arrange(context, document, layout, attempts);
+  book::set_views(document, layout);
   as<css::awt::XTopWindow>(window)->toFront();
   window->setFocus();
   // It holds entries that were typed: whoever closes it is asked whether to keep them.

@@ -16,11 +16,9 @@ namespace shimwright::commands {
 book::Ref<com::sun::star::sheet::XSpreadsheetDocument> make_book(
     const book::Ref<com::sun::star::uno::XComponentContext>& context, const BookRequest& request);
 
-// Brings the hidden document's window up, and arranges its views as soon as it is laid out; the
-// document then counts as changed. Throws
+// Brings the hidden document's window up; the document then counts as changed. Throws
 // css::uno::Exception where it cannot be shown; it is closed then.
-void show(const book::Ref<com::sun::star::uno::XComponentContext>& context,
-          const book::Ref<com::sun::star::sheet::XSpreadsheetDocument>& book,
+void show(const book::Ref<com::sun::star::sheet::XSpreadsheetDocument>& book,
           const book::Layout& layout);
 
 }  // namespace shimwright::commands

@@ -39,7 +39,7 @@ void run(const Ref<css::uno::XComponentContext>& context, const Ref<css::awt::XW
   NewBookEntries entries = remembered_entries(context);
   const auto request = ask_for_book(context, over, entries);
   if (!request) return;
-  show(context, make_book(context, *request), request->layout);
+  show(make_book(context, *request), request->layout);
   try {
     remember(context, entries);
   } catch (const css::uno::Exception& trouble) {

@@ -41,7 +41,7 @@ class NewBook : public testing::Test {
 
   // Every document but the one that was there first.
   static std::vector<Document> new_documents();
-  // The only one, once the command has done with it: shown, arranged, and its entries remembered.
+  // The only one, once the command has done with it: shown, and its entries remembered.
   static Document new_document();
 
   static std::string text_in(const Document& document, std::string_view sheet, book::At at);
