@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/formula.hpp"
+#include "book/sheets.hpp"
 #include "book/workings_parts.hpp"
 
 namespace shimwright::book::workings {
@@ -106,9 +107,10 @@ std::string sentences_in(const std::string& all, const Map& map) {
     return written("IF({n}>{most};{n}-{most}-1;0)",
                    {{"n", count_of(table, map)}, {"most", most_shown}});
   };
-  return written(
-      "=IF({all}=\"\";0;LEN({all})-LEN(SUBSTITUTE({all};CHAR(10);\"\"))+1+{valves}+{shims})",
-      {{"all", all}, {"valves", beyond("valves")}, {"shims", beyond("shims")}});
+  return written("=IF({all}=\"\";0;{lines}+{valves}+{shims})", {{"all", all},
+                                                                {"lines", lines_in(all)},
+                                                                {"valves", beyond("valves")},
+                                                                {"shims", beyond("shims")}});
 }
 
 // What SHIM.CHECK says of the limits and the rules, a doubt once for both sides.
