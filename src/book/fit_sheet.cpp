@@ -214,8 +214,9 @@ class FitMaker {
     sheet_.row_height(foot_row() - 1, 3);
     sheet_.label({{1, foot_row()}, {last_column, foot_row() + 1}},
                  "After the last step every gap is measured again: type the new readings into a "
-                 "copy of this book. A tick holds for its own step, valve and shim: when "
-                 "an entry changes the plan, the ticks of the old plan stand out in the dark.",
+                 "copy of this book. A tick holds for its own step, valve and shim: when an entry "
+                 "changes the plan, ticks of the old one turn dark. See which shim each valve has, "
+                 "then clear them.",
                  style::note);
   }
 
