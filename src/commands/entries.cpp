@@ -8,6 +8,7 @@
 #include "book/presets.hpp"
 #include "core/firing.hpp"
 #include "core/length.hpp"
+#include "core/words.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -33,6 +34,28 @@ bool laid_out_as(const NewBookEntries& entries, const book::Layout& layout) {
       [&](Field field) { return entries[field] == other[field]; });
 }
 
+constexpr std::array inlet_sale = {Field::inlet_from, Field::inlet_to, Field::inlet_step,
+                                   Field::inlet_price};
+
+void take_inlet_sale_for_exhaust(NewBookEntries& entries) {
+  for (std::size_t i = 0; i < exhaust_sale.size(); ++i)
+    entries[exhaust_sale[i]] = entries[inlet_sale[i]];
+}
+
+bool has_exhaust_sale(const NewBookEntries& entries) {
+  return std::ranges::any_of(exhaust_sale,
+                             [&](Field field) { return !trimmed(entries[field]).empty(); });
+}
+
+void settle_series(NewBookEntries& entries) {
+  if (one_series(entries)) {
+    // A start that was never changed is none to come back to.
+    if (as_seen(entries) == entries) entries = without_unseen(entries);
+  } else if (!has_exhaust_sale(entries)) {
+    take_inlet_sale_for_exhaust(entries);
+  }
+}
+
 std::optional<book::Arrangement> arrangement_named(std::string_view word) {
   for (const auto each :
        {book::Arrangement::in_line, book::Arrangement::vee, book::Arrangement::flat})
@@ -56,7 +79,23 @@ NewBookEntries first_entries() {
   return entries;
 }
 
+bool one_series(const NewBookEntries& entries) {
+  return same_word(entries[Field::inlet_series], entries[Field::exhaust_series]);
+}
+
+NewBookEntries as_seen(NewBookEntries entries) {
+  if (one_series(entries)) take_inlet_sale_for_exhaust(entries);
+  return entries;
+}
+
+NewBookEntries without_unseen(NewBookEntries entries) {
+  if (one_series(entries))
+    for (const Field field : exhaust_sale) entries[field].clear();
+  return entries;
+}
+
 void settle(NewBookEntries& entries, Field changed) {
+  if (changed == Field::inlet_series || changed == Field::exhaust_series) settle_series(entries);
   const auto all = book::presets();
   if (changed == Field::engine) {
     const auto chosen = std::ranges::find(all, entries[Field::engine], &book::Preset::name);

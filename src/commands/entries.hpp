@@ -63,9 +63,21 @@ inline constexpr std::string_view own_layout = "own layout";
 // What a person meets who has never made a book: an inline four in mm, limits and sizes blank.
 NewBookEntries first_entries();
 
+// Both sides take shims of one series, so one row of sizes serves both: the inlet's.
+bool one_series(const NewBookEntries& entries);
+
+// The exhaust's sizes on sale and their price. Of one series they show the inlet's (as_seen); what
+// they held before is kept for the time when the series differ again, and is not wanted in the next
+// dialog (without_unseen).
+inline constexpr std::array exhaust_sale = {Field::exhaust_from, Field::exhaust_to,
+                                            Field::exhaust_step, Field::exhaust_price};
+NewBookEntries as_seen(NewBookEntries entries);
+NewBookEntries without_unseen(NewBookEntries entries);
+
 // The entries once `changed` has been typed or chosen: choosing an engine fills in how it lies
-// and fires; another number of cylinders lets them lie in the usual way; and an engine that is
-// none of the usual ones (any more) is called own layout.
+// and fires; another number of cylinders lets them lie in the usual way; an engine that is none of
+// the usual ones (any more) is called own layout; and an exhaust series that has come to be one of
+// its own, and has no sizes yet, begins with the inlet's.
 void settle(NewBookEntries& entries, Field changed);
 
 // How the cylinders lie, in one line: `1-2-3-4`, `right 2-4 / left 1-3`.

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "commands/new_book_dialog.hpp"
 
+#include <algorithm>
 #include <cppuhelper/implbase2.hxx>
 #include <functional>
 #include <vector>
 
 #include "book/presets.hpp"
+#include "commands/remarks.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -25,7 +27,7 @@ constexpr int right_label = 78;
 constexpr int column_width = 62;
 constexpr int columns_apart = 6;
 constexpr int width = right_x + right_label + 2 * column_width + columns_apart + margin;
-constexpr int status_height = 20;
+constexpr int status_height = 47;  // five lines
 constexpr int button_height = 18;
 constexpr int button_width = 74;
 constexpr int last_row = 8;
@@ -62,7 +64,9 @@ class Listener : public cppu::WeakImplHelper2<css::awt::XTextListener, css::awt:
 class NewBookDialog {
  public:
   NewBookDialog(const Ref<css::uno::XComponentContext>& context, const NewBookEntries& entries)
-      : form_(context, "New service book", width, height), entries_(entries) {
+      : form_(context, "New service book", width, height),
+        opened_(entries),
+        entries_(without_unseen(entries)) {
     engine_pane();
     sides_pane();
     foot();
@@ -140,7 +144,7 @@ class NewBookDialog {
     left_name(7, "~Unit");
     list(Field::unit, left(7), {"mm", "inch"},
          "Of every length here and in the book. Numbers already typed are not converted.");
-    left_name(8, "C~urrency");
+    left_name(8, "Curr~ency");
     field(Field::currency, left(8), "A word or sign shown with sums; may be blank.");
   }
 
@@ -195,13 +199,18 @@ class NewBookDialog {
   // ---- what happens in it ----
 
   void show_entries() {
+    const NewBookEntries seen = as_seen(entries_);
     for (std::size_t i = 0; i < field_count; ++i)
-      form_.enter(key_of(static_cast<Field>(i)), entries_[static_cast<Field>(i)]);
+      form_.enter(key_of(static_cast<Field>(i)), seen[static_cast<Field>(i)]);
   }
 
   void take_entries() {
-    for (std::size_t i = 0; i < field_count; ++i)
-      entries_[static_cast<Field>(i)] = form_.entry(key_of(static_cast<Field>(i)));
+    const bool one = one_series(entries_);
+    for (std::size_t i = 0; i < field_count; ++i) {
+      const auto field = static_cast<Field>(i);
+      if (one && std::ranges::find(exhaust_sale, field) != exhaust_sale.end()) continue;
+      entries_[field] = form_.entry(key_of(field));
+    }
   }
 
   void changed() {
@@ -222,21 +231,25 @@ class NewBookDialog {
 
   void judge() {
     const bool one = one_series(entries_);
-    for (const Field field :
-         {Field::exhaust_from, Field::exhaust_to, Field::exhaust_step, Field::exhaust_price})
-      form_.enable(key_of(field), !one);
+    for (const Field field : exhaust_sale) form_.enable(key_of(field), !one);
     const auto result = read_request(entries_);
-    if (const auto* refusal = std::get_if<Refusal>(&result)) {
+    if (const auto* refusal = std::get_if<Refusal>(&result))
       form_.tell(status, refusal->missing ? refusal->sentence : "\u25b2 " + refusal->sentence,
                  refusal->missing ? Weight::normal : Weight::bold);
-    } else {
-      const auto& layout = std::get<BookRequest>(result).layout;
-      form_.tell(status, "Ready: a book for " + layout.name + ".", Weight::normal);
-    }
+    else
+      tell_ready(std::get<BookRequest>(result));
     form_.enable(accept, std::holds_alternative<BookRequest>(result));
   }
 
+  void tell_ready(const BookRequest& request) {
+    std::string words = "Ready: a book for " + request.layout.name + ".";
+    const auto remarks = remarks_on(request, opened_);
+    for (const std::string& remark : remarks) words += "\n" + remark;
+    form_.tell(status, words, remarks.empty() ? Weight::normal : Weight::bold);
+  }
+
   Form form_;
+  NewBookEntries opened_;  // what it opened with
   NewBookEntries entries_;
   bool settling_ = false;
 };

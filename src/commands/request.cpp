@@ -281,8 +281,4 @@ std::variant<BookRequest, Refusal> read_request(const NewBookEntries& entries) {
   return RequestReader(entries).read();
 }
 
-bool one_series(const NewBookEntries& entries) {
-  return same_word(entries[Field::inlet_series], entries[Field::exhaust_series]);
-}
-
 }  // namespace shimwright::commands

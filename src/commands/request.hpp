@@ -47,7 +47,4 @@ struct Refusal {
 // The first trouble in the order of the fields; what is wrong comes before what is missing.
 std::variant<BookRequest, Refusal> read_request(const NewBookEntries& entries);
 
-// Both sides take shims of one series, so there is one row of sizes for both.
-bool one_series(const NewBookEntries& entries);
-
 }  // namespace shimwright::commands

@@ -56,6 +56,66 @@ TEST(Entries, an_engine_that_comes_to_be_a_usual_one_is_called_so) {
   EXPECT_EQ(entries[Field::engine], "inline six");
 }
 
+NewBookEntries on_sale_from(const char* inlet, const char* exhaust) {
+  NewBookEntries entries = first_entries();
+  entries[Field::inlet_from] = inlet;
+  entries[Field::exhaust_from] = exhaust;
+  return entries;
+}
+
+void change(NewBookEntries& entries, Field field, std::string_view text) {
+  entries[field] = text;
+  settle(entries, field);
+}
+
+TEST(Entries, of_one_series_the_exhaust_shows_the_inlets_sizes) {
+  NewBookEntries entries = on_sale_from("2.20", "");
+  entries[Field::inlet_to] = "3.20";
+  entries[Field::inlet_step] = "0.05";
+  entries[Field::inlet_price] = "6.90";
+  const NewBookEntries seen = as_seen(entries);
+  EXPECT_EQ(seen[Field::exhaust_from], "2.20");
+  EXPECT_EQ(seen[Field::exhaust_to], "3.20");
+  EXPECT_EQ(seen[Field::exhaust_step], "0.05");
+  EXPECT_EQ(seen[Field::exhaust_price], "6.90");
+  entries[Field::exhaust_series] = "B";
+  EXPECT_EQ(as_seen(entries), entries);
+}
+
+TEST(Entries, a_series_of_its_own_begins_with_the_inlets_sizes) {
+  NewBookEntries entries = on_sale_from("2.20", "");
+  change(entries, Field::exhaust_series, "B");
+  EXPECT_EQ(entries[Field::exhaust_from], "2.20");
+  change(entries, Field::inlet_from, "2.30");
+  EXPECT_EQ(as_seen(entries)[Field::exhaust_from], "2.20");
+}
+
+TEST(Entries, sizes_of_a_series_of_its_own_outlast_a_name_half_typed) {
+  NewBookEntries entries = on_sale_from("2.20", "");
+  change(entries, Field::exhaust_series, "B");
+  change(entries, Field::exhaust_from, "1.50");
+  change(entries, Field::exhaust_series, "A");  // on the way to A2
+  EXPECT_EQ(as_seen(entries)[Field::exhaust_from], "2.20");
+  change(entries, Field::exhaust_series, "A2");
+  EXPECT_EQ(as_seen(entries)[Field::exhaust_from], "1.50");
+}
+
+TEST(Entries, a_start_never_changed_is_made_anew_from_the_inlets_sizes) {
+  NewBookEntries entries = on_sale_from("2.20", "");
+  change(entries, Field::exhaust_series, "");
+  change(entries, Field::exhaust_series, "A");
+  change(entries, Field::inlet_from, "1.80");
+  change(entries, Field::exhaust_series, "B");
+  EXPECT_EQ(entries[Field::exhaust_from], "1.80");
+}
+
+TEST(Entries, sizes_that_were_not_seen_do_not_come_back_in_the_next_dialog) {
+  EXPECT_EQ(without_unseen(on_sale_from("2.20", "1.50"))[Field::exhaust_from], "");
+  NewBookEntries apart = on_sale_from("2.20", "1.50");
+  apart[Field::exhaust_series] = "B";
+  EXPECT_EQ(without_unseen(apart), apart);
+}
+
 TEST(Entries, each_field_is_remembered_under_a_name_of_its_own) {
   std::set<std::string_view> keys;
   for (std::size_t i = 0; i < field_count; ++i) keys.insert(key_of(static_cast<Field>(i)));

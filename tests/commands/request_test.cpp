@@ -174,7 +174,7 @@ TEST(Request, more_sizes_than_the_book_holds_are_refused) {
 }
 
 TEST(Request, two_series_have_a_row_of_sizes_each) {
-  EXPECT_EQ(refusal_of({{Field::exhaust_series, "B"}}).sentence,
+  EXPECT_EQ(refusal_of({{Field::exhaust_series, "B"}, {Field::exhaust_to, ""}}).sentence,
             "The exhaust sizes on sale are still missing: from, to and step.");
   const BookRequest request = request_for({{Field::exhaust_series, "B"},
                                            {Field::exhaust_from, "1.5"},
@@ -190,6 +190,14 @@ TEST(Request, of_one_series_the_exhaust_sizes_do_not_count) {
   EXPECT_EQ(request_for({{Field::exhaust_series, " a "}}).exhaust.series, "A");
   EXPECT_EQ(request_for({{Field::inlet_series, ""}, {Field::exhaust_series, ""}}).inlet.series,
             "A");
+}
+
+TEST(Request, sizes_seen_twice_are_asked_for_once) {
+  // 201 sizes: twice over they would not find room.
+  const auto result =
+      read_request(as_seen(entries_with({{Field::inlet_to, "6.20"}, {Field::inlet_step, "0.02"}})));
+  ASSERT_TRUE(std::holds_alternative<BookRequest>(result));
+  EXPECT_EQ(std::get<BookRequest>(result).ladders.size(), 1U);
 }
 
 TEST(Request, a_series_is_named_on_both_sides_or_on_none) {

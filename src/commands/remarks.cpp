@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "commands/remarks.hpp"
+
+#include <array>
+#include <map>
+#include <optional>
+#include <utility>
+
+#include "core/firing_written.hpp"
+#include "core/words.hpp"
+
+namespace shimwright::commands {
+namespace {
+
+// One clearance changed shows that the others have been looked at too.
+bool clearances_are_the_last_books(const BookRequest& request, const NewBookEntries& opened) {
+  if (opened == first_entries()) return false;
+  const std::array<std::pair<std::string_view, Field>, 4> clearances = {
+      {{request.inlet.min, Field::inlet_min},
+       {request.inlet.max, Field::inlet_max},
+       {request.exhaust.min, Field::exhaust_min},
+       {request.exhaust.max, Field::exhaust_max}}};
+  for (const auto& [now, field] : clearances)
+    if (now != trimmed(opened[field])) return false;
+  return true;
+}
+
+std::string degrees(CrankAngle angle) { return text_of(angle.degrees()) + "\u00b0"; }
+
+// `cylinders 1 and 4 fire together, at 0°, and cylinders 2 and 3, at 292°`; empty where each
+// fires by itself.
+std::string firing_together(const Firing& firing) {
+  std::map<CrankAngle, std::vector<std::string>> at;
+  for (int cylinder = 1; cylinder <= firing.cylinders(); ++cylinder)
+    at[firing.angle_of(cylinder)].push_back(std::to_string(cylinder));
+  std::vector<std::string> groups;
+  for (const auto& [angle, cylinders] : at)
+    if (cylinders.size() > 1)
+      groups.push_back("cylinders " + listed(cylinders) +
+                       (groups.empty() ? " fire together, at " : ", at ") + degrees(angle));
+  std::string words;
+  for (const std::string& group : groups) words += (words.empty() ? "" : ", and ") + group;
+  return words;
+}
+
+// An engine of two cylinders is built with so many cranks that none can be taken for granted.
+// Flat, both fire a full turn apart. Intervals: common practice, no source.
+std::optional<std::string> remark_on_two(book::Arrangement arrangement, const Firing& firing) {
+  if (firing.cylinders() != 2 || arrangement == book::Arrangement::flat) return std::nullopt;
+  return "Check the firing: cylinder 2 fires " + degrees(firing.angle_of(2)) +
+         " after cylinder 1. " +
+         (arrangement == book::Arrangement::vee
+              ? "In a V it depends on the angle between the two and on the crank pins (at 90\u00b0 "
+                "on one pin it is 270\u00b0 or 450\u00b0): "
+              : "In line it depends on the crank (180\u00b0, 270\u00b0 and 360\u00b0 are all "
+                "usual): ") +
+         "the engine\u2019s own manual has it.";
+}
+
+// A series of its own begins with the inlet's sizes: they may have been left so unseen.
+bool of_two_series_in_the_same_sizes(const std::vector<LadderRequest>& ladders) {
+  return ladders.size() == 2 && ladders[0].from == ladders[1].from &&
+         ladders[0].to == ladders[1].to && ladders[0].step == ladders[1].step;
+}
+
+}  // namespace
+
+std::vector<std::string> remarks_on(const BookRequest& request, const NewBookEntries& opened) {
+  std::vector<std::string> remarks;
+  if (clearances_are_the_last_books(request, opened))
+    remarks.emplace_back(
+        "Filled in as for the last book: check the clearances and the sizes on sale against this "
+        "engine\u2019s own manual.");
+  const Firing firing = firing_written(request.layout.firing);
+  if (const std::string together = firing_together(firing); !together.empty())
+    remarks.push_back("C" + together.substr(1) +
+                      ": is that so? In most engines each fires by itself.");
+  else if (auto remark = remark_on_two(request.layout.arrangement, firing))
+    remarks.push_back(std::move(*remark));
+  if (of_two_series_in_the_same_sizes(request.ladders))
+    remarks.emplace_back("Inlet and exhaust shims are on sale in the same sizes: is that so?");
+  return remarks;
+}
+
+}  // namespace shimwright::commands

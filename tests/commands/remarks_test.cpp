@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "commands/remarks.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace shimwright::commands {
+namespace {
+
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::StartsWith;
+
+constexpr const char* as_last_time =
+    "Filled in as for the last book: check the clearances and the sizes on sale against this "
+    "engine\u2019s own manual.";
+
+// An inline four of the last book.
+NewBookEntries last_entries() {
+  NewBookEntries entries = first_entries();
+  entries[Field::inlet_min] = "0.16";
+  entries[Field::inlet_max] = "0.22";
+  entries[Field::exhaust_min] = "0.22";
+  entries[Field::exhaust_max] = "0.28";
+  entries[Field::inlet_from] = "2.20";
+  entries[Field::inlet_to] = "3.20";
+  entries[Field::inlet_step] = "0.05";
+  return entries;
+}
+
+std::vector<std::string> remarks(const NewBookEntries& entries, const NewBookEntries& opened) {
+  const auto result = read_request(entries);
+  if (const auto* refusal = std::get_if<Refusal>(&result)) {
+    ADD_FAILURE() << refusal->sentence;
+    return {};
+  }
+  return remarks_on(std::get<BookRequest>(result), opened);
+}
+
+NewBookEntries with(NewBookEntries entries, Field field, std::string_view text) {
+  entries[field] = text;
+  settle(entries, field);
+  return entries;
+}
+
+// On an engine's firing alone: nothing stands as in the last book.
+std::vector<std::string> firing_remarks(std::string_view engine, std::string_view firing) {
+  const NewBookEntries entries = with(last_entries(), Field::engine, engine);
+  return remarks(with(entries, Field::firing, firing), first_entries());
+}
+
+TEST(Remarks, a_first_book_of_a_usual_engine_has_none) {
+  EXPECT_THAT(remarks(last_entries(), first_entries()), IsEmpty());
+}
+
+TEST(Remarks, entries_of_the_last_book_are_told_whatever_the_engine) {
+  const NewBookEntries last = last_entries();
+  EXPECT_THAT(remarks(last, last), ElementsAre(as_last_time));
+  for (const char* engine : {"single", "inline six", "V8"})
+    EXPECT_THAT(remarks(with(last, Field::engine, engine), last), ElementsAre(as_last_time))
+        << engine;
+  EXPECT_THAT(remarks(with(last, Field::currency, "EUR"), last), ElementsAre(as_last_time));
+}
+
+TEST(Remarks, one_clearance_changed_shows_that_they_were_looked_at) {
+  const NewBookEntries last = last_entries();
+  EXPECT_THAT(remarks(with(last, Field::inlet_min, "0.15"), last), IsEmpty());
+  EXPECT_THAT(remarks(with(last, Field::inlet_max, "0.23"), last), IsEmpty());
+  EXPECT_THAT(remarks(with(last, Field::exhaust_min, "0.21"), last), IsEmpty());
+  EXPECT_THAT(remarks(with(last, Field::exhaust_max, "0.29"), last), IsEmpty());
+  EXPECT_THAT(remarks(with(last, Field::inlet_min, " 0.16 "), last), ElementsAre(as_last_time));
+}
+
+TEST(Remarks, sizes_of_the_last_book_are_told_where_its_clearances_were_left_blank) {
+  NewBookEntries last = last_entries();
+  for (const Field field :
+       {Field::inlet_min, Field::inlet_max, Field::exhaust_min, Field::exhaust_max})
+    last[field].clear();
+  EXPECT_THAT(remarks(last, last), ElementsAre(as_last_time));
+}
+
+// Intervals of two cylinders: common practice, no source.
+TEST(Remarks, the_firing_of_a_v_of_two_is_asked_about) {
+  EXPECT_THAT(firing_remarks("V-twin", "1 at 0, 2 at 270"),
+              ElementsAre("Check the firing: cylinder 2 fires 270\u00b0 after cylinder 1. In a V "
+                          "it depends on the angle between the two and on the crank pins (at "
+                          "90\u00b0 on one pin it is 270\u00b0 or 450\u00b0): the engine\u2019s "
+                          "own manual has it."));
+  EXPECT_THAT(firing_remarks("V-twin", "1-2"),
+              ElementsAre(StartsWith("Check the firing: cylinder 2 fires 360\u00b0 after")));
+  EXPECT_THAT(firing_remarks("V-twin", "1:0 2:292,5"),
+              ElementsAre(HasSubstr("cylinder 2 fires 292.5\u00b0 after cylinder 1.")));
+}
+
+TEST(Remarks, the_firing_of_two_in_line_is_asked_about) {
+  EXPECT_THAT(firing_remarks("parallel twin", "1-2"),
+              ElementsAre("Check the firing: cylinder 2 fires 360\u00b0 after cylinder 1. In line "
+                          "it depends on the crank (180\u00b0, 270\u00b0 and 360\u00b0 are all "
+                          "usual): the engine\u2019s own manual has it."));
+}
+
+TEST(Remarks, a_flat_twin_fires_a_turn_apart_and_is_not_asked_about) {
+  NewBookEntries entries = with(last_entries(), Field::arrangement, "flat");
+  entries = with(with(entries, Field::cylinders, "2"), Field::firing, "1-2");
+  EXPECT_THAT(remarks(entries, first_entries()), IsEmpty());
+}
+
+TEST(Remarks, cylinders_that_fire_together_are_named) {
+  EXPECT_THAT(firing_remarks("V-twin", "1 at 0, 2 at 0"),
+              ElementsAre("Cylinders 1 and 2 fire together, at 0\u00b0: is that so? In most "
+                          "engines each fires by itself."));
+  EXPECT_THAT(firing_remarks("parallel twin", "1 at 0, 2 at 720"),
+              ElementsAre(StartsWith("Cylinders 1 and 2 fire together, at 0\u00b0:")));
+  EXPECT_THAT(firing_remarks("inline four", "1 at 0, 2 at 292, 3 at 292, 4 at 0"),
+              ElementsAre("Cylinders 1 and 4 fire together, at 0\u00b0, and cylinders 2 and 3, at "
+                          "292\u00b0: is that so? In most engines each fires by itself."));
+  EXPECT_THAT(firing_remarks("inline three", "1 at 0, 2 at 240, 3 at 240"),
+              ElementsAre(StartsWith("Cylinders 2 and 3 fire together, at 240\u00b0:")));
+}
+
+TEST(Remarks, uneven_firing_of_more_than_two_is_no_cause_for_one) {
+  EXPECT_THAT(firing_remarks("inline four", "1 at 0, 3 at 180, 2 at 450, 4 at 630"), IsEmpty());
+}
+
+TEST(Remarks, two_series_in_the_same_sizes_are_asked_about) {
+  const NewBookEntries two = with(last_entries(), Field::exhaust_series, "B");
+  EXPECT_THAT(remarks(two, first_entries()),
+              ElementsAre("Inlet and exhaust shims are on sale in the same sizes: is that so?"));
+  EXPECT_THAT(remarks(with(two, Field::exhaust_to, "3.00"), first_entries()), IsEmpty());
+}
+
+TEST(Remarks, the_last_books_entries_and_the_firing_are_told_one_after_the_other) {
+  const NewBookEntries last = with(last_entries(), Field::engine, "V-twin");
+  EXPECT_THAT(remarks(last, last), ElementsAre(as_last_time, StartsWith("Check the firing:")));
+}
+
+}  // namespace
+}  // namespace shimwright::commands
