@@ -7,6 +7,7 @@
 #include <com/sun/star/awt/PushButtonType.hpp>
 #include <com/sun/star/awt/XControlModel.hpp>
 #include <com/sun/star/awt/XDialog.hpp>
+#include <com/sun/star/awt/XFocusListener.hpp>
 #include <com/sun/star/awt/XListBox.hpp>
 #include <com/sun/star/awt/XTextComponent.hpp>
 #include <com/sun/star/awt/XToolkit.hpp>
@@ -14,6 +15,7 @@
 #include <com/sun/star/lang/XComponent.hpp>
 #include <com/sun/star/lang/XMultiServiceFactory.hpp>
 #include <com/sun/star/style/VerticalAlignment.hpp>
+#include <cppuhelper/implbase1.hxx>
 
 namespace shimwright::commands {
 namespace {
@@ -28,6 +30,23 @@ css::uno::Sequence<rtl::OUString> sequence_of(const std::vector<std::string>& wo
   std::ranges::transform(words, sequence.getArray(), to_office);
   return sequence;
 }
+
+// While a control has the focus, Enter presses no button.
+class EnterKeeper : public cppu::WeakImplHelper1<css::awt::XFocusListener> {
+ public:
+  explicit EnterKeeper(const Ref<css::beans::XPropertySet>& button) : button_(button) {}
+
+  void SAL_CALL focusGained(const css::awt::FocusEvent&) override {
+    set(button_, "DefaultButton", false);
+  }
+  void SAL_CALL focusLost(const css::awt::FocusEvent&) override {
+    set(button_, "DefaultButton", true);
+  }
+  void SAL_CALL disposing(const css::lang::EventObject&) override {}
+
+ private:
+  Ref<css::beans::XPropertySet> button_;
+};
 
 }  // namespace
 
@@ -132,6 +151,7 @@ void Form::button(Button kind, std::string_view name, const Place& place, std::s
       static_cast<sal_Int16>(kind == Button::accept ? css::awt::PushButtonType_OK
                                                     : css::awt::PushButtonType_CANCEL));
   set(model, "DefaultButton", kind == Button::accept);
+  if (kind == Button::accept) accept_ = name;
 }
 
 std::string Form::entry(std::string_view name) const {
@@ -179,12 +199,19 @@ void Form::listen(const Ref<css::awt::XTextListener>& to_fields,
     as<css::awt::XListBox>(control(name))->addItemListener(to_lists);
 }
 
+void Form::keep_enter_from(const std::vector<std::string>& lists) {
+  const Ref<css::awt::XFocusListener> keeper(new EnterKeeper(model_of(accept_)));
+  for (const std::string& name : lists)
+    as<css::awt::XWindow>(control(name))->addFocusListener(keeper);
+}
+
 bool Form::run(const Ref<css::awt::XWindow>& parent) {
   const auto toolkit =
       as<css::awt::XToolkit>(context_->getServiceManager()->createInstanceWithContext(
           to_office("com.sun.star.awt.Toolkit"), context_));
   const Ref<css::awt::XWindowPeer> over(parent, css::uno::UNO_QUERY);
   as<css::awt::XControl>(dialog_)->createPeer(toolkit, over);
+  keep_enter_from(lists_);
   const auto window = as<css::awt::XWindow>(dialog_);
   if (parent.is()) {
     const css::awt::Rectangle under = parent->getPosSize();
