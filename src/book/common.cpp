@@ -7,6 +7,11 @@
 #include "core/firing_written.hpp"
 
 namespace shimwright::book {
+namespace {
+
+constexpr int longest_shim_mm = 20;  // as the check of a shim's thickness says
+
+}  // namespace
 
 std::string titled(std::string_view sheet) {
   return written("=IF(engine_name=\"\";\"{sheet}\";engine_name&\" \u00b7 {sheet}\")",
@@ -56,18 +61,27 @@ void make_banner(Sheet& sheet, const Area& area) {
 
 int lines_of_stops(const Layout& layout, int letters) {
   constexpr std::size_t between = 40;  // `Stop 2: `, `; valves open to the gauge: `
+  constexpr std::size_t below = words_of_usual_timing.size() + words_of_manual_first.size();
   try {
     const Firing firing = firing_written(layout.firing);
     const std::vector<CrankStop> stops = crank_stops(firing);
-    std::size_t lines = 0;
+    std::size_t lines = 1 + below / static_cast<std::size_t>(letters);
     for (std::size_t i = 0; i < stops.size(); ++i)
       lines +=
           1 + (turn_in_words(firing, stops, i).size() + between + reach_in_words(stops[i]).size()) /
                   static_cast<std::size_t>(letters);
     return static_cast<int>(lines);
   } catch (const BadInput&) {
-    return 4;  // of an engine whose firing is still to be entered
+    return 6;  // of an engine whose firing is still to be entered
   }
+}
+
+std::string size_marked(const std::string& cell) {
+  return written(
+      "IF(AND(unit=\"inch\";mark_scheme=\"auto\";"
+      "LEN(SUBSTITUTE(SUBSTITUTE({x};\".\";\"\");\",\";\"\"))<LEN({x}));"
+      "IF(SHIM.MM({x};\"in\")>{longest};NA();SHIM.MM({x};\"in\"));SHIM.MM({x};mark_scheme))",
+      {{"x", cell}, {"longest", longest_shim_mm}});
 }
 
 EntryCheck length_check(At first, double least_mm, double most_mm, std::string_view title,

@@ -23,7 +23,7 @@ class EngineMaker {
     const double widths[] = {3, 72, 26, 26, 7, 94};
     for (int column = 0; column < 6; ++column) sheet_.column_width(column, widths[column]);
     sheet_.row_heights(0, last_row, row_mm);
-    for (const int gap : {9, 16, 21, 28}) sheet_.row_height(gap, 4);
+    for (const int gap : {9, 21, 28}) sheet_.row_height(gap, 4);
     sheet_.row_height(0, 11);
     sheet_.row_height(1, 5);
     sheet_.result({{label_column, 0}, {note_column, 0}}, titled(sheet_.name()), style::title);
@@ -40,6 +40,7 @@ class EngineMaker {
 
  private:
   static constexpr int last_row = place::opened.row + 1;
+  static constexpr int doubt_said_row = place::series_row + 1;
 
   // In the rows that stay in sight while the rest is scrolled.
   void troubles() {
@@ -63,13 +64,24 @@ class EngineMaker {
     sheet_.label(At{note_column, row}, note, style::note);
   }
 
+  // Of `"yes";"no"`: what may be entered, as a sentence.
+  static std::string one_of(std::string_view rule) {
+    std::string words(rule.substr(1, rule.size() - 2));
+    constexpr std::string_view between = "\";\"";
+    const std::size_t last = words.rfind(between);
+    words.replace(last, between.size(), " or ");
+    for (std::size_t at = 0; (at = words.find(between)) != std::string::npos;)
+      words.replace(at, between.size(), ", ");
+    return "Enter " + words + ", or choose from the list.";
+  }
+
   void choice(At at, std::string_view rule, std::string_view first, std::string_view title) {
     sheet_.style(at, style::entry_choice);
     sheet_.text(at, first);
     sheet_.check(at, {.kind = EntryCheck::Kind::choice,
                       .rule = std::string(rule),
                       .title = std::string(title),
-                      .refusal = "Choose one from the list."});
+                      .refusal = one_of(rule)});
   }
 
   void fact(int row, std::string_view label, std::string_view words) {
@@ -106,6 +118,7 @@ class EngineMaker {
     line(place::bias_row, "Where to aim",
          "0 is the smallest, 1 the largest. Gaps mostly close up with use, hence 0.75.");
     line(place::aim_row, "Gap aimed at", "What that comes to.");
+    say_that_readings_have_a_doubt();
     line(place::series_row, "Shim series",
          "Any word. A shim fits only valves of its own series; the same word for both if every "
          "shim fits every valve.");
@@ -137,6 +150,21 @@ class EngineMaker {
     }
   }
 
+  // Of the gauge: common practice, no source. Said as long as nobody has entered it.
+  void say_that_readings_have_a_doubt() {
+    const Area area{{label_column, doubt_said_row}, {note_column, doubt_said_row}};
+    sheet_.result(area,
+                  written("=IF({doubt}<>\"\";\"\";\"No feeler reading is exact: enter its doubt "
+                          "below (\"&IF(unit=\"inch\";\"0.0004 to 0.0008 in\";\"0.01 to 0.02 "
+                          "mm\")&\" is common practice), and "
+                          "a gap too near a limit to be sure of is marked with a question mark, "
+                          "and the plan keeps "
+                          "that much further inside the limits.\")",
+                          {{"doubt", place::doubt}}),
+                  style::text);
+    sheet_.row_height(doubt_said_row, 11);
+  }
+
   void inches(At from, At to) {
     sheet_.grade({from, to}, {{"unit=\"inch\"", std::string(style::in_inches)}});
   }
@@ -159,8 +187,11 @@ class EngineMaker {
                    "\" mm.\")");
     length_entry(place::allowed, 0.2, "Mark and micrometer",
                  "A number from 0 to 0.2 mm (0.008 in), in the unit chosen above.");
-    line(place::scheme.row, "Marks on shims are in",
-         "auto: 275 and 2.75 are 2.75 mm, 2755 is 2.755 mm.");
+    line(place::scheme.row, "Marks on shims are in", "");
+    sheet_.formula(
+        {note_column, place::scheme.row},
+        "=IF(unit=\"inch\";\"auto: .108 is 0.108 in; 275 is 2.75 mm, 2755 is 2.755 mm.\";"
+        "\"auto: 275 and 2.75 are 2.75 mm, 2755 is 2.755 mm.\")");
     choice(place::scheme, "\"auto\";\"hundredths\";\"thousandths\";\"mm\";\"in\"", "auto",
            "Marks on shims");
   }
@@ -211,7 +242,7 @@ class EngineMaker {
          .title = "Firing order",
          .refusal = "Name each of the " + cylinders +
                     " cylinders once in the order of firing, such as 1-3-4-2; or give the degrees "
-                    "of the crank at which each fires: 1 at 0, 2 at 270."});
+                    "of the crank at which each fires, from 0 to below 720: 1 at 0, 2 at 270."});
     constexpr int heads_row = place::opens_row - 1;
     sheet_.row_height(heads_row, 6);
     for (const Side side : {Side::exhaust, Side::inlet})

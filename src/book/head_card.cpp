@@ -18,8 +18,6 @@ using Map = WorkingsMap;
 using style::Wear;
 using style::worn;
 
-constexpr State outside[] = {State::tight, State::loose};
-
 std::string shown(const std::string& cell) { return written("=IFERROR({x};\"\")", {{"x", cell}}); }
 
 std::string shown_length(const std::string& cell) {
@@ -102,36 +100,27 @@ class CardMaker {
 
   // A valve without a reading has no answer: nothing stands there.
   void answer() {
-    line(
-        card::action,
-        written(
-            "=IFERROR(IF({locked};\"stays \"&{then};{to_do});\"\")",
-            {{"locked", locked_outside()}, {"then", cell(Map::then)}, {"to_do", cell(Map::to_do)}}),
-        style::card_do);
-    line(card::from,
-         written("=IFERROR(IF({locked};\"left alone as told\";{source});\"\")",
-                 {{"locked", locked_outside()}, {"source", cell(Map::source)}}),
-         style::card_source);
+    line(card::action,
+         written("=IFERROR(IF({left}<>\"\";\"stays \"&{left};{to_do});\"\")",
+                 {{"left", cell(Map::left_outside)}, {"to_do", cell(Map::to_do)}}),
+         style::card_do);
+    line(card::from, shown(cell(Map::source)), style::card_source);
     sheet_.result(card_.label(card::after),
-                  written("=IF(ISNUMBER({x});\"after\";\"\")", {{"x", cell(Map::after)}}),
+                  written("=IF(ISNUMBER({x});\"after\";\"\")", {{"x", cell(Map::told_after)}}),
                   style::card_label);
     sheet_.style(card_.value(card::after), style::card_length);
-    sheet_.formula(card_.value(card::after), shown_length(cell(Map::after)));
+    sheet_.formula(card_.value(card::after), shown_length(cell(Map::told_after)));
     line(card::then,
          written("=IFERROR(IF(OR({state}=\"\";{state}=\"unread\");\"\";\"then \"&{told});\"\")",
                  {{"state", then_}, {"told", cell(Map::then_told)}}),
          style::card_foot);
   }
 
-  // Its shim is not changed, though the valve is outside its limits: the person wants it so, or no
-  // shim serves.
-  std::string locked_outside() const { return outside_with("{action}=\"keep\""); }
+  // Its shim is not changed, though the valve reads outside its limits: the person wants it so, or
+  // no shim serves.
   std::string stays_outside() const {
-    return outside_with("OR({action}=\"keep\";{action}=\"none\")");
-  }
-  std::string outside_with(const std::string& actions) const {
-    return written("IFERROR(AND(" + actions + ";OR({then}=\"tight\";{then}=\"loose\"));FALSE())",
-                   {{"action", cell(Map::action)}, {"then", cell(Map::then)}});
+    return written("IFERROR(OR({left}<>\"\";{action}=\"none\");FALSE())",
+                   {{"left", cell(Map::left_outside)}, {"action", cell(Map::action)}});
   }
 
   void frame() {
@@ -148,7 +137,7 @@ class CardMaker {
         card_.line(card::shim_is), all_states,
         written("IFERROR(OR({x}=\"thinner\";{x}=\"thicker\");FALSE())", {{"x", cell(Map::trust)}}));
     sheet_.grade(card_.at(card::alone), worn_by_state(now_, Wear::left));
-    warned({card_.at(card::action), card_.value(card::from)}, outside, stays_outside());
+    warned({card_.at(card::action), card_.value(card::from)}, all_states, stays_outside());
     sheet_.grade(card_.at(card::after), worn_by_state(now_, Wear::left));
     sheet_.grade(card_.value(card::after), framed(now_, Wear::right, Wear::right_inches));
     sheet_.grade(card_.line(card::then), worn_by_state(then_, Wear::foot));
@@ -177,11 +166,12 @@ class CardMaker {
                                           "A shim is between 0.3 and 20 mm thick (0.012 to "
                                           "0.787 in), in the unit chosen on Engine."));
     const At mark = card_.value(card::mark);
-    sheet_.check(mark, {.rule = written("OR(NOT(add_in_there);ISNUMBER(SHIM.MM({x};mark_scheme)))",
-                                        {{"x", relative(mark)}}),
+    sheet_.check(mark, {.rule = written("OR(NOT(add_in_there);ISNUMBER({size}))",
+                                        {{"size", size_marked(relative(mark))}}),
                         .title = "Mark on the shim of " + name_,
-                        .refusal = "This mark stands for no size by the scheme chosen on Engine. "
-                                   "Keep it all the same? Then measure the shim.",
+                        .refusal = "This mark stands for no size by the scheme chosen on Engine "
+                                   "(with auto, one with a decimal point is in the book\u2019s "
+                                   "unit). Keep it all the same? Then measure the shim.",
                         .may_keep = true});
     sheet_.check(card_.value(card::alone), {.kind = EntryCheck::Kind::choice,
                                             .rule = "\"yes\"",

@@ -5,6 +5,7 @@
 #include <numeric>
 #include <string_view>
 
+#include "core/verdict.hpp"
 #include "core/words.hpp"
 
 namespace shimwright::book {
@@ -13,7 +14,8 @@ namespace {
 constexpr double margin_mm = 1;
 constexpr double narrow_mm = 200;
 constexpr double wide_mm = 280;
-constexpr std::size_t least_cards = 4;  // so many find room beside each other, for the title
+// So many find room beside each other, for the title and the key: a place for each state.
+constexpr std::size_t least_cards = all_states.size();
 
 // Which of two banks stands on the left where they are side by side: the first, unless their names
 // say otherwise.
@@ -198,18 +200,9 @@ Area HeadMap::box() const {
 }
 
 Area HeadMap::head_cell(std::size_t place, int row) const {
-  constexpr std::size_t places = 6;
-  const auto in_row = [row](Area area) {
-    area.from.row = area.to.row = row;
-    return area;
-  };
-  if (card_places.size() >= places) return in_row(card_places[place]);
-  Area half = in_row(card_places[place / 2]);
-  if (place % 2 == 0)
-    half.to.column -= 1;
-  else
-    half.from = half.to;
-  return half;
+  Area area = card_places[place];
+  area.from.row = area.to.row = row;
+  return area;
 }
 
 HeadMap head_map(const Layout& layout) { return MapMaker(layout).make(); }

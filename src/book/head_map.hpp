@@ -62,7 +62,8 @@ struct HeadMap {
 
   double width_mm() const;
 
-  // Places beside each other in a row above the cards: as wide as a card where there are enough.
+  // Places beside each other in a row above the cards, as wide as a card: one for each state at
+  // least.
   Area head_cell(std::size_t place, int row) const;
 
   // At the upper left the book's name, beside it what is amiss.

@@ -29,8 +29,8 @@ std::vector<std::pair<std::string, std::string>> named_ranges(const Places& plac
           {"engine_name", on(sheet_name::engine, engine_place::name)},
           {"currency", on(sheet_name::engine, engine_place::currency)},
           {"states_now", in_workings(map.all(Map::now))},
-          {"states_after", in_workings(map.all(Map::then))},
-          {"actions", in_workings(map.all(Map::action))}};
+          {"states_after", in_workings(map.all(Map::then_known))},
+          {"actions", in_workings(map.all(Map::told_action))}};
 }
 
 }  // namespace shimwright::book

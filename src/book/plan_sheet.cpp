@@ -27,7 +27,7 @@ class PlanMaker {
       : sheet_(sheet), map_(places.count()), count_(places.count()) {}
 
   void make() {
-    const double widths[] = {2, 18, 16, 17, 20, 29, 15, 16, 17, 24, 18,
+    const double widths[] = {2, 18, 16, 17, 20, 33, 15, 16, 19, 24, 18,
                              5, 18, 16, 13, 16, 18, 4,  18, 16, 13};
     for (int column = 0; column <= right_column; ++column)
       sheet_.column_width(column, widths[column]);
@@ -61,25 +61,39 @@ class PlanMaker {
 
   // The figures one asks for first.
   void summary() {
+    const auto of_action = [](std::string_view action) {
+      return written("(actions=\"{action}\")", {{"action", action}});
+    };
+    const std::string left =
+        written("{kept}*({x}<>\"\")",
+                {{"kept", of_action("keep")}, {"x", in_workings(map_.all(Map::left_outside))}});
     struct Figure {
       const char* words;
-      const char* action;
+      std::string valves;
       int column;
       int columns;
+      bool outside;  // its valves stay outside their limits
     };
-    constexpr Figure figures[] = {{"keep", "keep", 1, 1},      {"move", "move", 2, 1},
-                                  {"spare", "spare", 3, 1},    {"buy", "buy", 4, 1},
-                                  {"none fits", "none", 5, 1}, {"to measure", "unread", 6, 2}};
-    for (const auto& [words, action, column, columns] : figures) {
+    const Figure figures[] = {{"keep", of_action("keep") + "-" + left, 1, 1, false},
+                              {"move", of_action("move"), 2, 1, false},
+                              {"spare", of_action("spare"), 3, 1, false},
+                              {"buy", of_action("buy"), 4, 1, false},
+                              {"none fits", of_action("none"), 5, 1, true},
+                              {"left outside", left, 6, 2, true},
+                              {"to measure", of_action("unread"), 8, 1, false}};
+    for (const auto& [words, valves, column, columns, outside] : figures) {
       figure(column, columns, words,
-             written("=IFERROR(SUMPRODUCT(--(actions=\"{action}\"));\"\u2013\")",
-                     {{"action", action}}),
+             written("=IFERROR(SUMPRODUCT({valves});\"\u2013\")", {{"valves", "0+" + valves}}),
              style::figure);
       const At value{column, summary_row + 1};
-      sheet_.grade(value,
-                   {{written("{x}=0", {{"x", relative(value)}}), std::string(style::faint)}});
+      std::vector<Grade> grades{
+          {written("{x}=0", {{"x", relative(value)}}), std::string(style::faint)}};
+      if (outside)
+        grades.push_back({written("ISNUMBER({x})", {{"x", relative(value)}}),
+                          std::string(style::trouble_found)});
+      sheet_.grade(block(value, columns, 1), grades);
     }
-    figure(8, 3, "to pay",
+    figure(9, 2, "to pay",
            written("=IF(plan_stands;IF(currency=\"\";SUM({x});FIXED(SUM({x});2;TRUE())&\" \"&"
                    "currency);\"\u2013\")",
                    {{"x", in_workings(map_.all(Map::cost))}}),
@@ -146,17 +160,17 @@ class PlanMaker {
     return {"=" + cell(Map::name),
             length(Map::clearance),
             length(Map::shim),
-            written("=IFERROR(IF(NOT(plan_stands);\"\";IF({x}=\"none\";\"none fits\";"
-                    "IF({x}=\"unread\";\"measure\";{x})));\"\")",
-                    {{"x", cell(Map::action)}}),
+            written("=IFERROR(IF(NOT(plan_stands);\"\";IF({left}<>\"\";\"stays \"&{left};"
+                    "IF({x}=\"none\";\"none fits\";IF({x}=\"unread\";\"measure\";{x}))));\"\")",
+                    {{"left", cell(Map::left_outside)}, {"x", cell(Map::told_action)}}),
             written("=IFERROR(IF(NOT(plan_stands);\"\";IF({x}=\"move\";MID({source};6;99);IF({x}="
                     "\"spare\";\"spares\";IF({x}=\"buy\";"
-                    "\"order\";IF({x}=\"none\";{source};\"\")))));\"\")",
+                    "\"order\";{source}))));\"\")",
                     {{"x", cell(Map::action)}, {"source", cell(Map::source)}}),
             where_changed("{size}/mm_each"),
-            length(Map::after),
+            length(Map::told_after),
             written("=IF(ISNUMBER({x});IF({known}=\"again\";\"\";{x}/mm_each);\"\")",
-                    {{"x", cell(Map::margin)}, {"known", cell(Map::then_known)}}),
+                    {{"x", cell(Map::told_margin)}, {"known", cell(Map::then_known)}}),
             written("=IFERROR({x};\"\")", {{"x", cell(Map::then_told)}}),
             where_changed("IF({cost}=0;\"\";{cost})")};
   }
@@ -224,24 +238,22 @@ class PlanMaker {
          {style::table_text, style::table_length, style::table_count}, &Map::surplus);
   }
 
-  // What is amiss anywhere in the book, over the lists.
+  // Which valves stay outside their limits and what is amiss anywhere in the book, over the lists.
   void box() {
     constexpr int most_lines = 6;
     const Area area{{order_column, 0}, {right_column, summary_row + 1}};
-    const std::string all = in_workings(map_.trouble_lines(Map::all_box));
+    const std::string told = in_workings(map_.fact(Map::plan_box));
     sheet_.result(
         area,
         written(
-            "=IF({all}<>\"\";{troubles};IF({serving}<>\"\";\"Where none fits, no size listed on "
-            "Shims serves. The size such a valve needs stands in its row: find one and list "
-            "it.\";IF(COUNT(limits)=0;\"Begin on Engine: the limits are not entered yet.\";"
-            "\"Nothing found amiss in the entries.\")))",
-            {{"all", all},
-             {"troubles", first_lines(all, most_lines, "\"and more: see Engine, Head and Shims\"")},
-             {"serving", in_workings(map_.fact(Map::serving))}}),
+            "=IF({told}<>\"\";{lines};IF(COUNT(limits)=0;"
+            "\"Begin on Engine: the limits are not entered yet.\";"
+            "\"Nothing found amiss in the entries.\"))",
+            {{"told", told},
+             {"lines", first_lines(told, most_lines, "\"and more: see Engine, Head and Shims\"")}}),
         style::trouble_box);
     sheet_.grade(area,
-                 {{written("{all}<>\"\"", {{"all", all}}), std::string(style::trouble_found)}});
+                 {{written("{told}<>\"\"", {{"told", told}}), std::string(style::trouble_found)}});
   }
 
   void foot() {

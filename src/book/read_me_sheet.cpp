@@ -40,10 +40,11 @@ constexpr Step steps[] = {
     {sheet_name::head,
      "Take out the shims, one valve at a time, and put each back before you turn the crank. Type "
      "the mark; measure each with the micrometer and type that too: marks wear off, and shims wear "
-     "thin."},
+     "thin. The shim of a good valve may stay in and unread, unless Engine lets good valves be "
+     "opened."},
     {sheet_name::shims, "List the spares in the drawer and the sizes you can buy."},
     {sheet_name::plan,
-     "Read what to keep, move, fit or buy. If a dark box speaks, mend those entries first."},
+     "Read what to keep, move, fit or buy. If a dark box speaks, mend what it names first."},
     {sheet_name::plan,
      "Order what it says. Measure every shim that comes before you trust its mark."},
     {sheet_name::fit,
@@ -153,6 +154,14 @@ class ReadMeMaker {
     sheet_.row_height(row_++, 2.5);
   }
 
+  // With a fill where it is not 0.
+  void warning(std::string_view words, const std::string& formula) {
+    const At at{3, row_};
+    figure(words, formula);
+    sheet_.grade(at, {{written("AND(ISNUMBER({x});{x}>0)", {{"x", relative(at)}}),
+                       std::string(style::trouble_found)}});
+  }
+
   void figure(std::string_view words, const std::string& formula) {
     sheet_.label({{1, row_}, {2, row_}}, words, style::label);
     sheet_.result(At{3, row_}, "=IFERROR(" + formula + ";\"\u2013\")", style::answer);
@@ -167,10 +176,15 @@ class ReadMeMaker {
       return written("COUNT({x})", {{"x", in_workings(map_.all(column))}});
     };
     bar("gaps measured", known(Map::clearance), all);
-    bar("shims known", known(Map::shim), all);
+    // A shim that stays in its valve whatever its size is not waited for.
+    bar("needed shims known", known(Map::shim),
+        written("({all}-SUMPRODUCT(0+({kept}<>\"\")))",
+                {{"all", all}, {"kept", in_workings(map_.all(Map::kept))}}));
     const auto steps = [this](StepsMap::Fact which) { return in_workings(steps_.fact(which)); };
     bar("steps done", steps(StepsMap::steps_ticked), steps(StepsMap::steps_count));
-    figure("entries to look at again", in_workings(map_.trouble_lines(Map::all_count)));
+    figure("remarks on the entries", in_workings(map_.trouble_lines(Map::all_count)));
+    warning("valves left outside", written("SUMPRODUCT((actions=\"none\")+({left}<>\"\"))",
+                                           {{"left", in_workings(map_.all(Map::left_outside))}}));
     figure("valves to open",
            "SUMPRODUCT((actions=\"move\")+(actions=\"spare\")+(actions=\"buy\"))");
     figure("shims to buy", written("IF(plan_stands;SUM({x});NA())",

@@ -20,13 +20,13 @@
 #include <com/sun/star/sheet/XConditionalFormats.hpp>
 #include <com/sun/star/sheet/XDataBarEntry.hpp>
 #include <com/sun/star/sheet/XPrintAreas.hpp>
-#include <com/sun/star/sheet/XSheetCellRangeContainer.hpp>
 #include <com/sun/star/sheet/XSheetCondition.hpp>
 #include <com/sun/star/sheet/XSheetConditionalEntries.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XMergeable.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
+#include <set>
 
 namespace shimwright::book {
 namespace {
@@ -168,15 +168,22 @@ void Sheet::grade(const Area& area, const std::vector<Grade>& grades) {
 void Sheet::bar(At at, std::int32_t colour) {
   const auto formats = as<css::sheet::XConditionalFormats>(
       as<css::beans::XPropertySet>(sheet_)->getPropertyValue("ConditionalFormats"));
-  const auto ranges = as<css::sheet::XSheetCellRangeContainer>(
-      maker_->createInstance("com.sun.star.sheet.SheetCellRanges"));
-  ranges->addRangeAddress(as<css::sheet::XCellRangeAddressable>(range(at))->getRangeAddress(),
-                          false);
-  const sal_Int32 id = formats->createByRange(as<css::sheet::XSheetCellRanges>(ranges));
+  const auto ids = [&formats] {
+    std::set<sal_Int32> all;
+    for (const auto& format : formats->getConditionalFormats())
+      all.insert(as<css::beans::XPropertySet>(format)->getPropertyValue("ID").get<sal_Int32>());
+    return all;
+  };
+  // A format made by the newer interface is tied to its cells only once the book is saved and
+  // opened again; one that begins with a condition, which never holds, is at once.
+  const auto before = ids();
+  grade(at, {{"FALSE()", "Default"}});
   for (const auto& format : formats->getConditionalFormats()) {
-    if (as<css::beans::XPropertySet>(format)->getPropertyValue("ID") != css::uno::Any(id)) continue;
-    format->createEntry(css::sheet::ConditionEntryType::DATABAR, 0);
-    const auto bar = as<css::beans::XPropertySet>(format->getByIndex(0));
+    if (before.contains(
+            as<css::beans::XPropertySet>(format)->getPropertyValue("ID").get<sal_Int32>()))
+      continue;
+    format->createEntry(css::sheet::ConditionEntryType::DATABAR, 1);
+    const auto bar = as<css::beans::XPropertySet>(format->getByIndex(1));
     set(bar, "UseGradient", false);
     set(bar, "ShowValue", false);
     set(bar, "Color", colour);

@@ -37,9 +37,20 @@ std::string lines_in(const std::string& cell);
 // The version of the add-in, or in plain words what to do where it is missing.
 void make_banner(Sheet& sheet, const Area& area);
 
+// What is told below the stops.
+inline constexpr std::string_view words_of_manual_first =
+    "The manual\u2019s procedure comes first.";
+inline constexpr std::string_view words_of_usual_timing =
+    " These stops take usual valve timing where Engine\u2019s is blank.";
+
 // The lines that the stops of the engine as it comes take when told in words, with so many letters
 // to a line. A person may enter another firing order, but hardly one with more stops.
 int lines_of_stops(const Layout& layout, int letters);
+
+// What the mark in that cell stands for, in mm, in a formula; an error where it stands for nothing.
+// Where the scheme is left to the book and the book is in inches, a mark with a decimal mark is in
+// inches too: `.108`. Longer than any shim it was meant otherwise.
+std::string size_marked(const std::string& cell);
 
 // A rule for lengths typed in the book's unit: from `least` to `most` mm, both ends in. Text with
 // a unit, as `4 thou`, is welcome.

@@ -103,13 +103,45 @@ void make_ladders(Sheet& sheet, const Map& map) {
     sheet.result(right_of(below(first, i), 5), tally(i, map), style::table_tally);
 }
 
-// All the sizes of the rows above, as they will be offered to the plan.
+// What one row of sizes offers to the plan: `28 mm: 21 sizes, 2.200 to 3.200 by 0.050`.
+std::string offered(int index, const Map& map) {
+  const auto sales = [&map](Map::Stock column) {
+    return in_workings({map.sale(0, column), map.sale(Map::sale_rows - 1, column)});
+  };
+  const auto length = [](const std::string& x) {
+    return written("FIXED({x}/mm_each;decimals;TRUE())", {{"x", x}});
+  };
+  const auto end = [&](std::string_view which) {
+    return length(written("{which}IFS({sizes};{rows};{row})", {{"which", which},
+                                                               {"sizes", sales(Map::raw_size)},
+                                                               {"rows", sales(Map::raw_ladder)},
+                                                               {"row", index + 1}}));
+  };
+  const auto count = [&](Map::Stock column) {
+    return written("COUNTIF({rows};{row})", {{"rows", sales(column)}, {"row", index + 1}});
+  };
+  return written(
+      "IF({n}=0;\"\";IF({series}=\"\";\"\";{series}&\": \")&{n}&IF({n}=1;\" size, \"&{from};\" "
+      "sizes, \"&{from}&\" to \"&{to}&\" by \"&{step})&IF({cheaper}=0;\"\";\"; \"&{cheaper}&"
+      "\" cheaper in another row\"))",
+      {{"n", count(Map::raw_ladder)},
+       {"series", in_workings(map.ladder(index, Map::ladder_series))},
+       {"from", end("MIN")},
+       {"to", end("MAX")},
+       {"step", length(in_workings(map.ladder(index, Map::ladder_step)))},
+       {"cheaper", "(" + count(Map::raw_ladder) + "-" + count(Map::which_ladder) + ")"}});
+}
+
+// What the rows above come to, a line each, so that there is always room.
 void make_list(Sheet& sheet, const Map& map) {
-  const At first = below(place::first_ladder, place::ladders);
-  sheet.result({below(first), {last_column, place::first_single.row - 3}},
-               written("=IF({sizes}=\"\";\"\";\"These are: \"&{sizes})",
-                       {{"sizes", in_workings(map.fact(Map::sizes_listed))}}),
-               style::list);
+  std::string rows;
+  for (int i = 0; i < place::ladders; ++i) rows += ";" + offered(i, map);
+  sheet.result(
+      {below(place::first_ladder, place::ladders), {last_column, place::first_single.row - 3}},
+      written("=IFERROR(IF({none};\"\";\"Offered to the plan:\"&CHAR(10)&"
+              "TEXTJOIN(CHAR(10);TRUE(){rows}));\"\")",
+              {{"none", in_workings(map.fact(Map::sales)) + "=0"}, {"rows", rows}}),
+      style::list);
 }
 
 void make_singles(Sheet& sheet) {

@@ -43,7 +43,7 @@ void make_text_styles(Maker& m) {
   m.make(tally, page, {right(), bold()});
   m.make(answer, page, {left(), bold()});
   m.make(figure, page, {size(20), bold(), text_colour(accent), left()});
-  m.make(figure_money, figure, {m.format(money_format)});
+  m.make(figure_money, figure, {m.format(money_format), shrinking()});
   m.make(trouble_box, note, {size(8.5), left(), indent(2)});
   m.make(trouble_found, "", {fill(accent), text_colour(well), bold()});
 }

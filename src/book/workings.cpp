@@ -2,6 +2,7 @@
 #include "book/workings.hpp"
 
 #include "book/formula.hpp"
+#include "book/sheets.hpp"
 #include "book/steps_map.hpp"
 #include "book/styles.hpp"
 #include "book/workings_parts.hpp"
@@ -87,6 +88,39 @@ void make_rules(Sheet& sheet, const Map& map) {
   }
 }
 
+// In the words that the functions take for yes and no. No comparison here looks at the case, as a
+// book may be set to mind it.
+std::string said_yes(At at) {
+  return written(
+      "OR({x}=TRUE();{x}=1;ISNUMBER(FIND(\"|\"&LOWER(TRIM({x}))&\"|\";\"|yes|x|true|\")))",
+      {{"x", at}});
+}
+std::string said_no(At at) {
+  return written(
+      "OR({x}=FALSE();{x}=0;ISNUMBER(FIND(\"|\"&LOWER(TRIM({x}))&\"|\";\"|no|false|\")))",
+      {{"x", at}});
+}
+
+// Valves whose shim stays though they read outside their limits, by name as long as these are few.
+std::string stay_outside(const Map& map) {
+  constexpr int most_named = 8;
+  const auto told = [&map](const std::string& which, std::string_view why) {
+    const std::string all = written("IFERROR({which};FALSE())", {{"which", which}});
+    return written(
+        "IF(SUM(--{all})=0;\"\";IF(SUM(--{all})>{most};SUM(--{all})&\" valves\";"
+        "TEXTJOIN(\", \";TRUE();IF({all};{names};\"\")))&IF(SUM(--{all})=1;\" stays outside its "
+        "limits: \";\" stay outside their limits: \")&\"{why}\")",
+        {{"all", all}, {"most", most_named}, {"names", map.all(Map::name)}, {"why", why}});
+  };
+  return written(
+      "=IF(NOT(plan_stands);\"\";TEXTJOIN(CHAR(10);TRUE();{left};{none}))",
+      {{"left", told(written("({x}<>\"\")", {{"x", map.all(Map::left_outside)}}),
+                     "left alone, as told on Head.")},
+       {"none", told(written("({x}=\"none\")", {{"x", map.all(Map::action)}}),
+                     "no size listed on Shims serves. The size needed stands in the valve\u2019s "
+                     "row: find one and list it.")}});
+}
+
 void make_facts(Sheet& sheet, const Map& map) {
   heads(sheet, {4, map.rules().from.row - 1}, {"facts", ""});
   const auto fact = [&](Map::Fact which, std::string_view name, std::string_view formula) {
@@ -112,20 +146,15 @@ void make_facts(Sheet& sheet, const Map& map) {
          written("=ROWS(SHIM.{function}(valves;shims;rules))", {{"function", function}}));
   fact(Map::engine_troubles_found, "rows of CHECK, Engine",
        "=ROWS(SHIM.CHECK(limits;nothing;rules))");
+  fact(Map::opens_good, "opens good", "=" + said_yes(right_of(map.rules().from)));
+  fact(Map::plan_doubt, "doubt of the plan",
+       written("=IF(OR({no};NOT(ISNUMBER(doubt)));0;doubt)",
+               {{"no", said_no(right_of(below(map.rules().from, 2)))}}));
   const auto row_fact = [&](Map::Fact which, std::string_view name, std::string_view formula) {
     sheet.text({map.fact(which).column - 1, map.fact(which).row}, name);
     sheet.matrix(map.fact(which), formula);
     sheet.formula(right_of(map.fact(which)), "=\"\"");  // so that a long text ends here
   };
-  row_fact(Map::sizes_listed, "their list",
-           written("=TEXTJOIN(\"   \";TRUE();IF(ISNUMBER({x});"
-                   "FIXED({x}/mm_each;decimals;TRUE());\"\"))",
-                   {{"x", Area(map.sale(0, Map::stock_size),
-                               map.sale(Map::sale_rows - 1, Map::stock_size))}}));
-  row_fact(Map::serving, "would serve",
-           written("=IF(TEXTJOIN(\"\";TRUE();{told})=\"\";\"\";\"No listed size fits. One between "
-                   "these would: \"&TEXTJOIN(\", \";TRUE();{told}))",
-                   {{"told", map.all(Map::serving_told)}}));
   // The first in full, of the others the names.
   row_fact(Map::apart_told, "far apart",
            written("=IFERROR(INDEX({all};MATCH(TRUE();{all}<>\"\";0))&"
@@ -135,6 +164,11 @@ void make_facts(Sheet& sheet, const Map& map) {
                    {{"all", map.all(Map::apart)},
                     {"before", map.all(Map::apart).from.row},
                     {"names", map.all(Map::name)}}));
+  row_fact(Map::stays_told, "stay outside", stay_outside(map));
+  row_fact(
+      Map::plan_box, "box of Plan",
+      written("=TEXTJOIN(CHAR(10);TRUE();{stay};{amiss})",
+              {{"stay", map.fact(Map::stays_told)}, {"amiss", map.trouble_lines(Map::all_box)}}));
   const int last = shims_place::ladders - 1;
   fact(Map::sales, "sizes on sale",
        written("={start}+{sizes}-1",
@@ -161,8 +195,9 @@ std::vector<std::string> entries_of(const Card& card, const std::string& valve_n
           limit(Map::aim),
           limit(Map::doubt),
           entered(on_head(card.value(card::alone))),
-          written("=IF({x}=\"\";\"\";IFERROR(SHIM.MM({x};mark_scheme);\"\"))",
-                  {{"x", on_head(card.value(card::mark))}}),
+          written("=IF({x}=\"\";\"\";IFERROR({size};\"\"))",
+                  {{"x", on_head(card.value(card::mark))},
+                   {"size", size_marked(on_head(card.value(card::mark)))}}),
           entered_length(on_head(card.value(card::micrometer))),
           written("=IF(AND({mark}=\"\";{measured}=\"\");\"\";"
                   "IFERROR(SHIM.TRUST({marked};{measured};allowed_difference);\"\"))",
@@ -218,71 +253,103 @@ std::vector<std::string> answers_for(const Card& card, const Map& map, int index
          {"doubt", own(Map::doubt)},
          {"column", column}});
   };
-  return {written("=IF({known}=\"again\";\"measure again\";{told})",
-                  {{"known", own(Map::then_known)}, {"told", with_sign(own(Map::then_known))}}),
-          written("=IF(NOT(add_in_there);\"\";IF(ISERROR({action});\"mend entries\";"
-                  "IF({action}=\"keep\";\"keep\";IF({action}=\"none\";\"none fits\";"
-                  "IF({action}=\"unread\";IF(AND(ISNUMBER({c});{now}<>\"limits?\");"
-                  "\"measure shim\";IF(ISNUMBER({shim});\"measure gap\";\"\"));"
-                  "{action}&\" \"&FIXED({size}/mm_each;decimals;TRUE()))))))",
-                  {{"action", own(Map::action)},
-                   {"c", own(Map::clearance)},
-                   {"now", own(Map::now)},
-                   {"shim", own(Map::shim)},
-                   {"size", own(Map::size)}}),
-          written("=IFERROR(IF(NOT(add_in_there);\"\";IF({action}=\"move\";\"from \"&{from}&"
-                  "IF(INDEX({measured};MATCH({from};{names};0))=\"\";\", measure it\";\"\");"
-                  "IF({action}=\"spare\";"
-                  "\"from the spares\";IF({action}=\"buy\";\"to order\";IF({action}=\"none\";"
-                  "IF({low}=\"\";\"no size serves\";\"needs \"&{range});\"\")))));\"\")",
-                  {{"action", own(Map::action)},
-                   {"from", own(Map::from)},
-                   {"measured", map.all(Map::measured)},
-                   {"names", map.all(Map::name)},
-                   {"low", own(Map::thinnest)},
-                   {"range", span_told(own(Map::thinnest), own(Map::thickest))}}),
-          written("=IF(ISNUMBER({low});{name}&\" needs \"&{range};\"\")",
-                  {{"low", own(Map::thinnest)},
-                   {"name", own(Map::name)},
-                   {"range", span_told(own(Map::thinnest), own(Map::thickest))}}),
-          serving(1), serving(2),
-          // Whoever measured the shim may note any mark.
-          written("=IF(AND({x}<>\"\";{marked}=\"\";NOT(ISNUMBER({measured})));"
-                  "{name}&\" (\"&{x}&\")\";\"\")",
-                  {{"x", on_head(card.value(card::mark))},
-                   {"measured", own(Map::measured)},
-                   {"marked", own(Map::marked)},
-                   {"name", own(Map::name)}}),
-          written("=IF(AND(ISNUMBER({min});ISNUMBER({max}));{span};\"\")",
-                  {{"min", own(Map::min)},
-                   {"max", own(Map::max)},
-                   {"span", span_told(own(Map::min), own(Map::max))}}),
-          // No blade goes: the gap may be anything below, or none.
-          written("=IF(NOT(add_in_there);\"\";IF(AND(ISNUMBER({c});{c}=0;"
-                  "IFERROR(AND({then}<>\"unread\";{then}<>\"tight\");FALSE()));\"again\";{then}))",
-                  {{"c", own(Map::clearance)}, {"then", own(Map::then)}}),
-          written("=IF(AND(ISNUMBER({marked});ISNUMBER({measured}));"
-                  "IF(AND(ROUND(ABS({marked}-{measured});6)>{most};OR({trust}=\"thinner\";"
-                  "{trust}=\"thicker\"));{name}&\": micrometer \"&{a}&\" and mark \"&{b}&"
-                  "\" differ by \"&{by}&IF(unit=\"inch\";\" in\";\" mm\")&\": measure it again\";"
-                  "\"\");\"\")",
-                  {{"marked", own(Map::marked)},
-                   {"measured", own(Map::measured)},
-                   {"most", far_apart},
-                   {"trust", own(Map::trust)},
-                   {"name", own(Map::name)},
-                   {"a", told(own(Map::measured))},
-                   {"b", told(own(Map::marked))},
-                   {"by", told("ABS(" + own(Map::marked) + "-" + own(Map::measured) + ")")}})};
+  const auto or_where_kept = [&](Map::Valve column, const std::string& kept) {
+    return written("=IF({kept}<>\"\";{instead};{x})",
+                   {{"kept", own(Map::kept)}, {"instead", kept}, {"x", own(column)}});
+  };
+  return {
+      written("=IF({known}=\"again\";\"measure again\";{told})",
+              {{"known", own(Map::then_known)}, {"told", with_sign(own(Map::then_known))}}),
+      written("=IF(NOT(add_in_there);\"\";IF(ISERROR({action});\"mend entries\";"
+              "IF({told}=\"keep\";\"keep\";IF({action}=\"none\";\"none fits\";"
+              "IF({action}=\"unread\";IF(AND(ISNUMBER({c});{now}<>\"limits?\");"
+              "\"measure shim\";IF(ISNUMBER({shim});\"measure gap\";\"\"));"
+              "{action}&\" \"&FIXED({size}/mm_each;decimals;TRUE()))))))",
+              {{"action", own(Map::action)},
+               {"told", own(Map::told_action)},
+               {"c", own(Map::clearance)},
+               {"now", own(Map::now)},
+               {"shim", own(Map::shim)},
+               {"size", own(Map::size)}}),
+      written("=IFERROR(IF(NOT(add_in_there);\"\";IF({left}<>\"\";\"left alone as told\";"
+              "IF({kept}<>\"\";\"shim may stay unread\";IF({action}=\"move\";\"from \"&{from}&"
+              "IF(INDEX({measured};MATCH({from};{names};0))=\"\";\", measure it\";\"\");"
+              "IF({action}=\"spare\";"
+              "\"from the spares\";IF({action}=\"buy\";\"to order\";IF({action}=\"none\";"
+              "IF({low}=\"\";\"no size serves\";\"needs \"&{range});\"\")))))));\"\")",
+              {{"left", own(Map::left_outside)},
+               {"kept", own(Map::kept)},
+               {"action", own(Map::action)},
+               {"from", own(Map::from)},
+               {"measured", map.all(Map::measured)},
+               {"names", map.all(Map::name)},
+               {"low", own(Map::thinnest)},
+               {"range", span_told(own(Map::thinnest), own(Map::thickest))}}),
+      serving(1), serving(2),
+      // Whoever measured the shim may note any mark.
+      written("=IF(AND({x}<>\"\";{marked}=\"\";NOT(ISNUMBER({measured})));"
+              "{name}&\" (\"&{x}&\")\";\"\")",
+              {{"x", on_head(card.value(card::mark))},
+               {"measured", own(Map::measured)},
+               {"marked", own(Map::marked)},
+               {"name", own(Map::name)}}),
+      written("=IF(AND(ISNUMBER({min});ISNUMBER({max}));{span};\"\")",
+              {{"min", own(Map::min)},
+               {"max", own(Map::max)},
+               {"span", span_told(own(Map::min), own(Map::max))}}),
+      // No blade goes: the gap may be anything below, or none.
+      written("=IF(NOT(add_in_there);\"\";IF(AND(ISNUMBER({c});{c}=0;"
+              "IFERROR(AND({then}<>\"unread\";{then}<>\"tight\");FALSE()));\"again\";{then}))",
+              {{"c", own(Map::clearance)},
+               {"then", written("IF({kept}<>\"\";{kept};{then})",
+                                {{"kept", own(Map::kept)}, {"then", own(Map::then)}})}}),
+      written("=IF(AND(ISNUMBER({marked});ISNUMBER({measured}));"
+              "IF(AND(ROUND(ABS({marked}-{measured});6)>{most};OR({trust}=\"thinner\";"
+              "{trust}=\"thicker\"));{name}&\": micrometer \"&{a}&\" and mark \"&{b}&"
+              "\" differ by \"&{by}&IF(unit=\"inch\";\" in\";\" mm\")&\": measure it again\";"
+              "\"\");\"\")",
+              {{"marked", own(Map::marked)},
+               {"measured", own(Map::measured)},
+               {"most", far_apart},
+               {"trust", own(Map::trust)},
+               {"name", own(Map::name)},
+               {"a", told(own(Map::measured))},
+               {"b", told(own(Map::marked))},
+               {"by", told("ABS(" + own(Map::marked) + "-" + own(Map::measured) + ")")}}),
+      // The function plans nothing for a valve whose shim is unknown. Where it would keep its
+      // shim whatever that is, nothing is to be done.
+      written("=IFERROR(IF(AND({action}=\"unread\";ISNUMBER({c});NOT(ISNUMBER({shim})));"
+              "IF(OR({locked};AND(NOT({opens_good});{state}=\"good\"));{state};\"\");\"\");\"\")",
+              {{"action", own(Map::action)},
+               {"c", own(Map::clearance)},
+               {"shim", own(Map::shim)},
+               {"locked", said_yes(map.at(index, Map::locked))},
+               {"opens_good", map.fact(Map::opens_good)},
+               {"state", written("CLEARANCE.STATE({c};{min};{max};{doubt})",
+                                 {{"c", own(Map::clearance)},
+                                  {"min", own(Map::min)},
+                                  {"max", own(Map::max)},
+                                  {"doubt", map.fact(Map::plan_doubt)}})}}),
+      or_where_kept(Map::action, "\"keep\""), or_where_kept(Map::after, own(Map::clearance)),
+      or_where_kept(
+          Map::margin,
+          written("CLEARANCE.MARGIN({c};{min};{max})",
+                  {{"c", own(Map::clearance)}, {"min", own(Map::min)}, {"max", own(Map::max)}})),
+      written("=IFERROR(IF(AND({action}=\"keep\";{margin}<0);{then};\"\");\"\")",
+              {{"action", own(Map::told_action)},
+               {"margin", own(Map::told_margin)},
+               {"then", written("IF({kept}<>\"\";{kept};{then})",
+                                {{"kept", own(Map::kept)}, {"then", own(Map::then)}})}})};
 }
 
 void make_valves(Sheet& sheet, const Places& places, const Map& map) {
-  heads(sheet, {0, map.valves().from.row - 1},
-        {"valve", "series",      "clearance", "shim",     "min",         "max",      "aim",
-         "doubt", "locked",      "marked",    "measured", "trust",       "now",      "told",
-         "valve", "action",      "from",      "size",     "after",       "state",    "margin",
-         "cost",  "told",        "to do",     "source",   "would serve", "thinnest", "thickest",
-         "mark",  "limits told", "known",     "apart"});
+  heads(
+      sheet, {0, map.valves().from.row - 1},
+      {"valve",  "series",   "clearance", "shim",        "min",         "max",   "aim",   "doubt",
+       "locked", "marked",   "measured",  "trust",       "now",         "told",  "valve", "action",
+       "from",   "size",     "after",     "state",       "margin",      "cost",  "told",  "to do",
+       "source", "thinnest", "thickest",  "mark",        "limits told", "known", "apart", "kept",
+       "do",     "after",    "margin",    "left outside"});
   std::vector<std::vector<std::string>> entries;
   std::vector<std::vector<std::string>> answers;
   for (int i = 0; i < places.count(); ++i) {

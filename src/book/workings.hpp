@@ -40,15 +40,20 @@ class WorkingsMap {
     margin,
     cost,
     then_told,
-    to_do,         // in words
-    source,        // where the shim comes from, or what size would serve
-    serving_told,  // the latter as a sentence
+    to_do,   // in words
+    source,  // where the shim comes from, or what size would serve
     thinnest,
     thickest,
     mark_trouble,
     limits_told,
     then_known,  // `then`, but `again` where the gap now is only known to be below every blade
     apart,       // micrometer and mark too far apart, as a sentence
+    kept,        // the state of a valve that keeps a shim nobody need know; else blank
+    // The plan as the sheets tell it: with such valves kept, which to the function are unread.
+    told_action,
+    told_after,
+    told_margin,
+    left_outside,  // the state of a valve left alone though it reads outside its limits; else blank
     valve_columns
   };
   // The columns of the answer of SHIM.CHECK.
@@ -108,8 +113,10 @@ class WorkingsMap {
     plan_stands,
     sales,           // sizes that the rows of sizes on sale come to
     one_series,      // the series, where both sides take the same
-    sizes_listed,    // those sizes as one text
-    serving,         // for valves that nothing fits, what would
+    opens_good,      // may good valves be opened too?
+    plan_doubt,      // the doubt that the plan stays clear of the limits by, in mm
+    stays_told,      // the valves that stay outside their limits
+    plan_box,        // these, and what is amiss anywhere
     apart_told,      // the shims whose micrometer and mark are far apart
     troubles_found,  // rows of each of these answers
     engine_troubles_found,

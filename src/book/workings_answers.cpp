@@ -174,12 +174,14 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
                                         map.ladder(shims_place::ladders - 1, Map::ladder_trouble)});
   sheet.matrix(raw(Map::shims_box),
                box(table, ladders + ";" + sentences_about("shims", map), count_of("shims", map)));
-  const std::string engine =
-      written("TEXTJOIN(CHAR(10);TRUE();{sentences};{exhaust};{inlet};{crank})",
-              {{"sentences", sentences_of_engine(map)},
-               {"exhaust", map.limit(Side::exhaust, Map::limit_trouble)},
-               {"inlet", map.limit(Side::inlet, Map::limit_trouble)},
-               {"crank", crank_wrong}});
+  const std::string engine = written(
+      "TEXTJOIN(CHAR(10);TRUE();IF(AND({unit}<>\"\";{unit}<>\"mm\";{unit}<>\"inch\");\"Unit: "
+      "enter mm or inch; until then all is in mm\";\"\");{sentences};{exhaust};{inlet};{crank})",
+      {{"unit", on(sheet_name::engine, engine_place::unit)},
+       {"sentences", sentences_of_engine(map)},
+       {"exhaust", map.limit(Side::exhaust, Map::limit_trouble)},
+       {"inlet", map.limit(Side::inlet, Map::limit_trouble)},
+       {"crank", crank_wrong}});
   sheet.matrix(raw(Map::engine_box),
                written("=IF(NOT(add_in_there);\"Not checked: the Shimwright add-in is missing.\";"
                        "IF(ISERROR({first});\"Not checked: the limits cannot be read.\";{told}))",

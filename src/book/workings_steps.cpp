@@ -4,6 +4,7 @@
 // in order.
 #include "book/fit_map.hpp"
 #include "book/formula.hpp"
+#include "book/sheets.hpp"
 #include "book/steps_map.hpp"
 #include "book/workings_parts.hpp"
 
@@ -102,10 +103,14 @@ class StepsMaker {
     sheet_.text(left_of(Map::stops_said), "stops in words");
     sheet_.matrix(
         map_.fact(Map::stops_said),
-        written(
-            "=TEXTJOIN(CHAR(10);TRUE();IF(ISNUMBER({n});\"Stop \"&{n}&\": \"&{words}&\".\";"
-            "\"\"))",
-            {{"n", map_.stop_lines(Map::line_stop)}, {"words", map_.stop_lines(Map::line_words)}}));
+        written("=TEXTJOIN(CHAR(10);TRUE();IF(ISNUMBER({n});\"Stop \"&{n}&\": \"&{words}&\".\";"
+                "\"\");IF({rows}=0;\"\";\"{manual}\"&IF(COUNT({timing})=4;\"\";\"{usual}\")))",
+                {{"rows", map_.fact(Map::stop_rows)},
+                 {"timing", map_.timing()},
+                 {"usual", words_of_usual_timing},
+                 {"manual", words_of_manual_first},
+                 {"n", map_.stop_lines(Map::line_stop)},
+                 {"words", map_.stop_lines(Map::line_words)}}));
     sheet_.formula(right_of(map_.fact(Map::stops_said)), "=\"\"");
   }
 
@@ -186,7 +191,8 @@ class StepsMaker {
         "=IF(NOT(add_in_there);\"\";IF({firing}=\"\";\"Firing order: it is not entered, and "
         "without it nothing tells where to stop the crank.\";"
         "IF(ISERROR(ROWS(CRANK.STOPS({firing})));\"Firing order: name each cylinder once, as "
-        "1-3-4-2; or give the degrees at which each fires, as 1 at 0, 2 at 270.\";"
+        "1-3-4-2; or give the degrees at which each fires, from 0 to below 720, as 1 at 0, 2 at "
+        "270.\";"
         "IF(MAX(CRANK.STOPS({firing};;;\"cylinder\"))<>{n};\"Firing order: the engine has {n} "
         "cylinders, the order another number.\";"
         "IF({rows}=0;\"Valve timing: with these degrees a valve is never clear of its lobe, or "

@@ -64,7 +64,7 @@ TEST(Engine, tells_every_trouble_in_the_rows_that_stay_in_sight) {
             "Exhaust side: \"wide\" where the largest gap is due: counted as not given\n"
             "Open good valves too: \"maybe\" is neither yes nor no\n"
             "Firing order: name each cylinder once, as 1-3-4-2; or give the degrees at which each "
-            "fires, as 1 at 0, 2 at 270.");
+            "fires, from 0 to below 720, as 1 at 0, 2 at 270.");
 }
 
 TEST(Engine, counts_the_troubles_there_is_no_room_for) {
@@ -170,7 +170,8 @@ TEST(Plan, shows_what_to_buy_beside_the_valves_and_counts_every_valve_once) {
   EXPECT_EQ(demo.find(on_plan, "To order; sums in EUR").row, valves.row);
   EXPECT_EQ(demo.find(on_plan, "Left over").row, valves.row);
   double counted = 0;
-  for (const char* words : {"keep", "move", "spare", "buy", "none fits", "to measure"}) {
+  for (const char* words :
+       {"keep", "move", "spare", "buy", "none fits", "left outside", "to measure"}) {
     const At figure = below(demo.find(on_plan, words));
     EXPECT_LT(figure.row, valves.row) << words;
     counted += demo.number(on_plan, figure);
@@ -188,7 +189,7 @@ TEST(Plan, gives_the_size_needed_where_none_fits) {
   const At valve = book.find(on_plan, "2 IN R");
   EXPECT_EQ(book.shown(on_plan, right_of(valve, 3)), "none fits");
   EXPECT_EQ(book.shown(on_plan, right_of(valve, 4)), "needs 2.75\u20132.79");
-  cell_with(book, on_plan, "Where none fits, no size listed on Shims serves.");
+  cell_with(book, on_plan, "2 IN R stays outside its limits: no size listed on Shims serves.");
 }
 
 TEST(EmptyBook, has_a_dash_or_a_word_where_an_answer_will_stand) {
