@@ -51,7 +51,7 @@ class Form {
   void heading(const Place& place, std::string_view words);
   // Text that changes; it may take more than one line.
   void status(std::string_view name, const Place& place);
-  // `help` is shown under the pointer and read out by a screen reader.
+  // `help` is shown under the pointer; a screen reader reads the label only.
   void field(std::string_view name, const Place& place, std::string_view help);
   void list(std::string_view name, const Place& place, const std::vector<std::string>& choices,
             std::string_view help);

@@ -11,6 +11,7 @@
 #include "commands/make_book.hpp"
 #include "commands/memory.hpp"
 #include "commands/new_book_dialog.hpp"
+#include "commands/reason.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -39,14 +40,17 @@ void run(const Ref<css::uno::XComponentContext>& context, const Ref<css::awt::XW
   NewBookEntries entries = remembered_entries(context);
   const auto request = ask_for_book(context, over, entries);
   if (!request) return;
-  show(make_book(context, *request), request->layout);
+  // Before the book is made: should that fail, nothing has to be typed again.
+  std::string not_kept;
   try {
     remember(context, entries);
   } catch (const css::uno::Exception& trouble) {
-    tell(context, over,
-         "The book is made, but its entries could not be kept for the next time: " +
-             office::from_office(trouble.Message));
+    not_kept = reason_in(office::from_office(trouble.Message));
   }
+  show(make_book(context, *request), request->layout);
+  if (!not_kept.empty())
+    tell(context, over,
+         "The book is made, but its entries could not be kept for the next time: " + not_kept);
 }
 
 }  // namespace
@@ -64,8 +68,7 @@ void new_book(const Ref<css::uno::XComponentContext>& context,
     trouble = failure.what();
   } catch (...) {
   }
-  tell(context, over,
-       "No book was made: " + (trouble.empty() ? "LibreOffice gave no reason." : trouble));
+  tell(context, over, "No book was made: " + reason_in(trouble));
 }
 
 }  // namespace shimwright::commands

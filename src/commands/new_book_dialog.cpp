@@ -148,16 +148,18 @@ class NewBookDialog {
     field(Field::currency, left(8), "A word or sign shown with sums; may be blank.");
   }
 
-  void exhaust_name(std::string_view name) {
+  // The head of the column, said with the label of the row.
+  void column_name(std::string_view name, std::string_view column) {
     std::string words(name);
     std::erase(words, '~');
-    form_.unseen_label(words + ", exhaust");
+    form_.unseen_label(words + ", " + std::string(column));
   }
 
   void pair(int row, std::string_view name, Field inlet, Field exhaust, const std::string& what) {
     right_name(row, name);
+    column_name(name, "inlet");
     field(inlet, right(row, 0), "Inlet side: " + what);
-    exhaust_name(name);
+    column_name(name, "exhaust");
     field(exhaust, right(row, 1), "Exhaust side: " + what);
   }
 
@@ -167,8 +169,9 @@ class NewBookDialog {
     form_.note(right(0, 1), "exhaust", Weight::bold);
     constexpr std::string_view valves = "~Valves a cylinder";
     right_name(1, valves);
+    column_name(valves, "inlet");
     list(Field::inlet_valves, right(1, 0), {"1", "2", "3"}, "Inlet valves of each cylinder.");
-    exhaust_name(valves);
+    column_name(valves, "exhaust");
     list(Field::exhaust_valves, right(1, 1), {"1", "2", "3"}, "Exhaust valves of each cylinder.");
     pair(2, "~Smallest clearance", Field::inlet_min, Field::exhaust_min,
          "the smallest clearance allowed, engine cold, from the engine\u2019s own manual.");

@@ -130,6 +130,10 @@ bool Window::can_enter(std::string_view label, int place) const {
   return Reference<css::awt::XWindow2>(after(label, place), UNO_QUERY_THROW)->isEnabled();
 }
 
+std::string Window::spoken(std::string_view label, int place) const {
+  return name_of(after(label, place));
+}
+
 bool Window::can_press(std::string_view words) const {
   return Reference<css::awt::XWindow2>(button(words), UNO_QUERY_THROW)->isEnabled();
 }

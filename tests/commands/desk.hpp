@@ -32,6 +32,8 @@ class Window {
   void choose(std::string_view label, int place, std::string_view choice) const;
   std::string entry(std::string_view label, int place = 0) const;
   bool can_enter(std::string_view label, int place = 0) const;
+  // What a screen reader calls it.
+  std::string spoken(std::string_view label, int place = 0) const;
 
   bool can_press(std::string_view button) const;
   void press(std::string_view button) const;
