@@ -24,6 +24,11 @@ constexpr int said_row = 3;
 constexpr int heading_row = FitMap::head_row - 1;
 constexpr int most_rows_on_a_page = 40;
 
+constexpr std::string_view words_where_all_is_well =
+    "After the last step every gap is measured again: type the new readings into a copy of this "
+    "book. A tick holds for its own step, valve and shim: when an entry changes the plan, ticks of "
+    "the old one turn dark.";
+
 // What the function says before the one size that stands in no column.
 constexpr std::string_view before_size = "no thicker than ";
 
@@ -43,7 +48,6 @@ class FitMaker {
     heads();
     rows();
     grades();
-    foot();
     const bool one_page = fit_.rows <= most_rows_on_a_page;
     sheet_.print({{0, 0}, {last_column + 1, last_row()}},
                  one_page ? style::portrait : style::portrait_long);
@@ -52,8 +56,7 @@ class FitMaker {
   }
 
  private:
-  int foot_row() const { return FitMap::first_row + fit_.rows + 1; }
-  int last_row() const { return foot_row() + 1; }
+  int last_row() const { return FitMap::first_row + fit_.rows - 1; }
 
   static Area line(int row) { return {{1, row}, {last_column, row}}; }
   std::string fact(Map::Fact which) const { return in_workings(map_.fact(which)); }
@@ -67,17 +70,20 @@ class FitMaker {
     const Area said{{1, said_row}, {last_column, said_row + 1}};
     sheet_.result(
         said,
-        written("=TEXTJOIN(CHAR(10);TRUE();{ticks};IF(AND({count}>0;{n}>0);\"Plan has \"&{n}&"
+        written("=IF(AND({ticks}=\"\";{steps}=\"\";{n}=0);\"{calm}\";"
+                "TEXTJOIN(CHAR(10);TRUE();{ticks};IF(AND({count}>0;{n}>0);\"Plan has \"&{n}&"
                 "IF({n}=1;\" remark about the entries: read it\";"
                 "\" remarks about the entries: read them\")&\" before you fit.\";\"\");"
-                "{steps})",
-                {{"ticks", fact(Map::ticks_wrong)},
+                "{steps}))",
+                {{"calm", words_where_all_is_well},
+                 {"ticks", fact(Map::ticks_wrong)},
                  {"count", fact(Map::steps_count)},
                  {"n", in_workings(WorkingsMap(fit_.valves).trouble_lines(WorkingsMap::all_count))},
                  {"steps", fact(Map::fit_said)}}),
         style::trouble_box);
     // What is only worth knowing does not shout.
-    sheet_.grade(said, {{written("AND({x}<>\"\";LEFT({x};7)<>\"Nothing\";LEFT({x};5)<>\"These\")",
+    sheet_.grade(said, {{written("AND({x}<>\"\";LEFT({x};7)<>\"Nothing\";LEFT({x};5)<>\"These\";"
+                                 "LEFT({x};5)<>\"After\")",
                                  {{"x", said.from}}),
                          std::string(style::trouble_found)}});
     sheet_.row_heights(said_row, said_row + 1, 6);  // three lines
@@ -208,16 +214,6 @@ class FitMaker {
                   done,
                   // Of another plan.
                   {own(FitMap::done) + "<>\"\"", std::string(style::trouble_found)}});
-  }
-
-  void foot() {
-    sheet_.row_height(foot_row() - 1, 3);
-    sheet_.label({{1, foot_row()}, {last_column, foot_row() + 1}},
-                 "After the last step every gap is measured again: type the new readings into a "
-                 "copy of this book. A tick holds for its own step, valve and shim: when an entry "
-                 "changes the plan, ticks of the old one turn dark. See which shim each valve has, "
-                 "then clear them.",
-                 style::note);
   }
 
   // On each further page.

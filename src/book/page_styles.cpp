@@ -64,8 +64,7 @@ void make_page(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_vi
 void make_page_styles(const Ref<css::sheet::XSpreadsheetDocument>& book) {
   make_page(book, portrait, false);
   make_page(book, landscape, true);
-  constexpr sal_Int16 any_number = 0;
-  make_page(book, portrait_long, false, any_number);
+  make_page(book, portrait_long, false, 2);
 }
 
 }  // namespace shimwright::book::style

@@ -131,7 +131,7 @@ inline constexpr std::int32_t bar_colour = 0x27425F;
 inline constexpr std::int32_t outline_colour = 0x8A9099;  // of the drawn head
 
 inline constexpr std::string_view portrait = "Book portrait";
-inline constexpr std::string_view portrait_long = "Book portrait long";  // over several pages
+inline constexpr std::string_view portrait_long = "Book portrait long";  // on two pages
 inline constexpr std::string_view landscape = "Book landscape";
 
 // Makes every style above in a new book.

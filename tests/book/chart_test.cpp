@@ -6,6 +6,8 @@
 #include <com/sun/star/awt/Point.hpp>
 #include <com/sun/star/awt/Size.hpp>
 
+#include "book/presets.hpp"
+#include "core/verdict.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
 
@@ -69,6 +71,20 @@ TEST_F(Chart, names_each_cylinder_between_its_valves) {
       if (one.valve.cylinder != strip.cylinder) continue;
       EXPECT_GE(one.corner.column, strip.area.from.column);
       EXPECT_LE(one.value(card::name).column, strip.area.to.column);
+    }
+  }
+}
+
+// A state's word, sign and count at their full size, on the narrowest head too.
+TEST(Key, has_the_width_of_a_card_for_each_state) {
+  for (const book::Preset& preset : book::presets()) {
+    const book::HeadMap head = book::head_map(preset.layout);
+    for (std::size_t place = 0; place < all_states.size(); ++place) {
+      const Area area = head.head_cell(place, book::HeadMap::legend_row);
+      double width = 0;
+      for (int column = area.from.column; column <= area.to.column; ++column)
+        width += head.column_mm[static_cast<std::size_t>(column)];
+      EXPECT_NEAR(width, book::card::wide_mm, 0.001) << preset.name;
     }
   }
 }

@@ -15,6 +15,8 @@
 #include <com/sun/star/util/XCloseable.hpp>
 #include <stdexcept>
 
+#include "book/book.hpp"
+
 namespace shimwright::tests {
 namespace {
 
@@ -44,6 +46,9 @@ OpenBook::OpenBook(const office::Office& office, const std::filesystem::path& fi
   if (!loaded.is()) throw std::runtime_error("cannot open " + file.string());
   document_ = as<css::sheet::XSpreadsheetDocument>(loaded);
 }
+
+OpenBook::OpenBook(const office::Office& office, const book::Layout& layout)
+    : document_(book::build_book(office.context(), layout, layout.name)) {}
 
 OpenBook::~OpenBook() {
   try {

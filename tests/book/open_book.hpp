@@ -38,6 +38,8 @@ class OpenBook {
  public:
   // A template opens as a new book, a book as itself.
   OpenBook(const office::Office& office, const std::filesystem::path& file);
+  // As it comes from the builder, never saved.
+  OpenBook(const office::Office& office, const book::Layout& layout);
   ~OpenBook();
   OpenBook(const OpenBook&) = delete;
   OpenBook& operator=(const OpenBook&) = delete;

@@ -10,6 +10,7 @@
 #include <regex>
 #include <sstream>
 
+#include "book/presets.hpp"
 #include "job.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
@@ -147,6 +148,56 @@ TEST(Paper, of_a_book_with_bad_entries_shows_no_error_code) {
     book.type(book::sheet_name::head, card.value(book::card::gap), -1.0);
   book.recalculate();
   expect_sheets_on_one_page_each(book);
+}
+
+// The bars of progress hold numbers, which are not to be read beside them. The office ties them to
+// their cells at once only where it is told in one of its two ways.
+TEST(Paper, of_a_book_never_saved_shows_bars_without_their_numbers) {
+  const OpenBook book(the_office(), the_places().layout);
+  const std::string text = Paper(book).text(1);
+  EXPECT_TRUE(std::regex_search(text, std::regex("gaps measured +0 of 16"))) << text;
+  EXPECT_TRUE(std::regex_search(text, std::regex("needed shims known +0 of 16"))) << text;
+}
+
+book::Layout twelve_in_a_vee() {
+  book::Layout layout{.name = "V, 12 cylinders, 48 valves",
+                      .arrangement = book::Arrangement::vee,
+                      .banks = book::usual_banks(book::Arrangement::vee, 12),
+                      .exhaust_valves = 2,
+                      .inlet_valves = 2,
+                      .firing = "1-12-5-8-3-10-6-7-2-11-4-9"};
+  return layout;
+}
+
+// Shims of most valves change places, so that there are more steps than a page holds.
+TEST(Paper, of_fit_for_48_valves_is_two_pages_with_the_heads_on_both) {
+  const book::Places places(twelve_in_a_vee());
+  for (const bool cams_out : {false, true}) {
+    OpenBook book(the_office(), places.layout);
+    Job job = made_up_job(3, places.layout);
+    type_job(book, job, places, Unit::inch);
+    for (std::size_t i = 0; i < places.head.cards.size(); ++i) {
+      const book::Card& card = places.head.cards[i];
+      book.type(book::sheet_name::head, card.value(book::card::gap), i % 2 == 0 ? 0.0160 : 0.0020);
+      book.type(book::sheet_name::head, card.value(book::card::micrometer),
+                0.1000 + 0.0004 * static_cast<double>(i * 7 % 31));
+      book.clear(book::sheet_name::head, card.value(book::card::alone));
+    }
+    if (cams_out)
+      book.type(book::sheet_name::engine, book::engine_place::opened, book::engine_place::cams_out);
+    book.recalculate();
+    const Paper paper(book);
+    const int pages = paper.pages();
+    ASSERT_EQ(pages, printed_sheets(book) + 1);
+    for (const int page : {pages - 1, pages}) {
+      const std::string text = paper.text(page);
+      EXPECT_TRUE(std::regex_search(
+          text, std::regex("step +stop +valve +take out +put in +from +note +done")))
+          << text;
+      EXPECT_EQ(text.find("###"), std::string::npos) << text;
+    }
+    EXPECT_TRUE(std::regex_search(paper.text(pages), std::regex("two full turns"))) << cams_out;
+  }
 }
 
 }  // namespace

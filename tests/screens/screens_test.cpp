@@ -108,6 +108,53 @@ TEST_F(Screens, a_book_in_inches_shows) {
   }
 }
 
+// The key's colours beside their words, as wide on a narrow head as on any other.
+TEST_F(Screens, narrow_heads_show_their_key_at_full_size) {
+  for (const char* name : {"single, 4 valves", "V-twin, 8 valves"}) {
+    BookWindow window(
+        *office, *screen,
+        template_file().parent_path() / ("Valve service, " + std::string(name) + ".ots"));
+    window.show(book::sheet_name::head);
+    const Picture head = window.picture(named("template Head, " + std::string(name)));
+    for (const State state :
+         {State::tight, State::tight_doubtful, State::good, State::loose_doubtful, State::loose})
+      EXPECT_GT(head.count(look_of(state).fill), 1500) << name << ", " << word_for(state);
+  }
+}
+
+TEST_F(Screens, fit_shows_with_the_camshafts_out) {
+  const auto file = office->profile().folder() / "cams out.ods";
+  {
+    OpenBook book(*office, demo_file());
+    book.type(book::sheet_name::engine, book::engine_place::opened, book::engine_place::cams_out);
+    book.recalculate();
+    book.save(file);
+  }
+  BookWindow window(*office, *screen, file);
+  window.show(book::sheet_name::fit);
+  window.picture(named("camshafts out Fit"));
+}
+
+// Told in the dark box and by a dark figure.
+TEST_F(Screens, valves_left_outside_stand_out_on_plan) {
+  const auto file = office->profile().folder() / "left outside.ods";
+  {
+    OpenBook book(*office, demo_file());
+    for (const std::size_t i : {1, 2})
+      book.type(book::sheet_name::head, places.head.cards[i].value(card::alone), "yes");
+    book.clear(book::sheet_name::head, places.head.cards[0].value(card::mark));
+    book.clear(book::sheet_name::head, places.head.cards[0].value(card::micrometer));
+    book.recalculate();
+    book.save(file);
+  }
+  BookWindow window(*office, *screen, file);
+  const Rgb dark = window.fill_of(book::style::trouble_found);
+  window.show(book::sheet_name::plan);
+  EXPECT_GT(window.picture(named("left outside Plan")).count(dark), 20000);
+  window.show(book::sheet_name::head);
+  window.picture(named("left outside Head"));
+}
+
 TEST_F(Screens, boxes_of_slips_stand_out) {
   const auto file = office->profile().folder() / "slips.ods";
   {
