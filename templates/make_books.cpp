@@ -6,7 +6,6 @@
 //
 //   make_books cells.oxt demo.txt folder
 #include <algorithm>
-#include <com/sun/star/awt/PosSize.hpp>
 #include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/frame/XModel.hpp>
@@ -58,15 +57,13 @@ std::vector<book::Layout> shipped_layouts() {
   return layouts;
 }
 
-// Of a hidden window neither cursor nor frozen rows are saved. The office is headless anyway.
-void show(const Document& document, const book::Layout& layout) {
-  const auto window = book::as<css::frame::XModel>(document)
-                          ->getCurrentController()
-                          ->getFrame()
-                          ->getContainerWindow();
-  window->setPosSize(0, 0, 1440, 900, css::awt::PosSize::POSSIZE);
-  window->setVisible(true);
-  book::set_views(document, layout);
+// Of a hidden document the office does not save how it is looked at. This office has no screen.
+void show(const Document& document) {
+  book::as<css::frame::XModel>(document)
+      ->getCurrentController()
+      ->getFrame()
+      ->getContainerWindow()
+      ->setVisible(true);
 }
 
 void store(const Document& document, const std::filesystem::path& file, std::string_view filter) {
@@ -98,7 +95,7 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
   for (const book::Layout& layout : shipped_layouts()) {
     const std::string title = "Valve service, " + layout.name;
     const Document document = book::build_book(office.context(), layout, title);
-    show(document, layout);
+    show(document);
     store(document, folder / (title + ".ots"), "calc8_template");
     close(document);
   }
@@ -108,7 +105,7 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
   if (!demo) throw std::runtime_error("cannot read " + entries.string());
   const Document document = book::build_book(office.context(), layout, title);
   book::fill(document, layout, demo);
-  show(document, layout);
+  show(document);
   store(document, folder / (title + ".ods"), "calc8");
   store(document, folder / (title + ".ots"), "calc8_template");
   close(document);

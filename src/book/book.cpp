@@ -1,27 +1,23 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/book.hpp"
 
-#include <com/sun/star/awt/XWindow2.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
-#include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/XComponentLoader.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XNamedRanges.hpp>
-#include <com/sun/star/sheet/XSpreadsheetView.hpp>
-#include <com/sun/star/sheet/XViewFreezable.hpp>
-#include <com/sun/star/sheet/XViewPane.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
-#include <com/sun/star/view/XSelectionSupplier.hpp>
 
 #include <algorithm>
 #include <utility>
+#include <vector>
 
 #include "book/fit_map.hpp"
 #include "book/sheets.hpp"
 #include "book/styles.hpp"
+#include "book/views.hpp"
 #include "book/workings.hpp"
 
 namespace shimwright::book {
@@ -110,22 +106,15 @@ void lay_out(const Document& book, const Layout& layout, std::string_view title)
     plan.make(sheet, places);
   }
   as<css::frame::XModel>(book)->unlockControllers();
-  set_views(book, layout);
+  std::vector<SheetView> views;
+  for (const SheetPlan& plan : sheet_plans)
+    views.push_back({plan.name, plan.cursor(places), plan.frozen_rows});
+  set_views(book, views);
   set_properties(book, title);
   calculation->enableAutomaticCalculation(true);
   calculation->calculateAll();
   set(book, "IsUndoEnabled", true);
   as<css::util::XModifiable>(book)->setModified(false);
-}
-
-// Marking a cell may have scrolled to it.
-void scroll_home(const Ref<css::sheet::XSpreadsheetView>& view, sal_Int32 frozen_rows) {
-  const auto panes = as<css::container::XIndexAccess>(view);
-  for (sal_Int32 i = 0; i < panes->getCount(); ++i) {
-    const auto pane = as<css::sheet::XViewPane>(panes->getByIndex(i));
-    pane->setFirstVisibleColumn(0);
-    pane->setFirstVisibleRow(i == 0 ? 0 : frozen_rows);
-  }
 }
 
 }  // namespace
@@ -149,27 +138,6 @@ void discard(const Document& book) noexcept {
   } catch (const css::uno::Exception&) {
     // It is closed already.
   }
-}
-
-void set_views(const Document& book, const Layout& layout) {
-  const Places places(layout);
-  const auto controller = as<css::frame::XModel>(book)->getCurrentController();
-  const bool shown =
-      as<css::awt::XWindow2>(controller->getFrame()->getContainerWindow())->isVisible();
-  const auto view = as<css::sheet::XSpreadsheetView>(controller);
-  for (const SheetPlan& plan : sheet_plans) {
-    const Sheet sheet(book, plan.name);
-    view->setActiveSheet(sheet.sheet());
-    set(view, "ShowGrid", false);
-    set(view, "HasColumnRowHeaders", false);
-    if (!shown) continue;
-    if (plan.frozen_rows > 0)
-      as<css::sheet::XViewFreezable>(view)->freezeAtPosition(0, plan.frozen_rows);
-    as<css::view::XSelectionSupplier>(view)->select(
-        css::uno::Any(sheet.range(plan.cursor(places))));
-    scroll_home(view, plan.frozen_rows);
-  }
-  view->setActiveSheet(Sheet(book, sheet_name::read_me).sheet());
 }
 
 }  // namespace shimwright::book

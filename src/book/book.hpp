@@ -22,8 +22,4 @@ Ref<css::sheet::XSpreadsheetDocument> build_book(const Ref<css::uno::XComponentC
 // Closes a book that could not be finished; hidden, it would keep the office from ending.
 void discard(const Ref<css::sheet::XSpreadsheetDocument>& book) noexcept;
 
-// Gridlines off, what must stay in sight frozen, the cursor where one begins. A hidden window has
-// no room to freeze rows in: build_book does only the first, so do it again once it is shown.
-void set_views(const Ref<css::sheet::XSpreadsheetDocument>& book, const Layout& layout);
-
 }  // namespace shimwright::book

@@ -72,11 +72,10 @@ Document make_book(const Ref<css::uno::XComponentContext>& context, const BookRe
   return document;
 }
 
-void show(const Document& document, const book::Layout& layout) try {
+void show(const Document& document) try {
   const auto frame = as<css::frame::XModel>(document)->getCurrentController()->getFrame();
   const auto window = frame->getContainerWindow();
   window->setVisible(true);
-  book::set_views(document, layout);
   as<css::awt::XTopWindow>(window)->toFront();
   window->setFocus();
   // It holds entries that were typed: whoever closes it is asked whether to keep them.

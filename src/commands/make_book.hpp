@@ -18,7 +18,6 @@ book::Ref<com::sun::star::sheet::XSpreadsheetDocument> make_book(
 
 // Brings the hidden document's window up; the document then counts as changed. Throws
 // css::uno::Exception where it cannot be shown; it is closed then.
-void show(const book::Ref<com::sun::star::sheet::XSpreadsheetDocument>& book,
-          const book::Layout& layout);
+void show(const book::Ref<com::sun::star::sheet::XSpreadsheetDocument>& book);
 
 }  // namespace shimwright::commands

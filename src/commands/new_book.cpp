@@ -47,7 +47,7 @@ void run(const Ref<css::uno::XComponentContext>& context, const Ref<css::awt::XW
   } catch (const css::uno::Exception& trouble) {
     not_kept = reason_in(office::from_office(trouble.Message));
   }
-  show(make_book(context, *request), request->layout);
+  show(make_book(context, *request));
   if (!not_kept.empty())
     tell(context, over,
          "The book is made, but its entries could not be kept for the next time: " + not_kept);

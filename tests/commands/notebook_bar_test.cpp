@@ -29,9 +29,9 @@ void choose_notebook_bar(const office::Office& office) {
 // The bar's own widgets are out of UNO's sight, so the pointer goes where they are on a screen of
 // this size.
 constexpr int extension_tab_x = 945;
-constexpr int extension_tab_y = 18;
+constexpr int extension_tab_y = 37;
 constexpr int first_button_x = 20;
-constexpr int first_button_y = 75;
+constexpr int first_button_y = 94;
 
 TEST(NotebookBar, the_extension_tab_has_the_command) {
   Screen screen;

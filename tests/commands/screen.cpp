@@ -31,17 +31,32 @@ Screen::Screen(int width, int height) : width_(width), height_(height) {
     const auto end = output.find('\n', digits == std::string::npos ? 0 : digits);
     if (digits != std::string::npos && end != std::string::npos) {
       display_ = ":" + output.substr(digits, end - digits);
-      return;
+      break;
     }
     if (server_->wait_for(50ms) || std::chrono::steady_clock::now() > deadline)
       throw std::runtime_error("no screen: " + output);
   }
+  manager_.emplace(std::vector<std::string>{"openbox", "--sm-disable"},
+                   std::map<std::string, std::string>{{"DISPLAY", display_}},
+                   folder_ / "manager.log");
+  while (!manages_windows()) {
+    if (manager_->wait_for(50ms) || std::chrono::steady_clock::now() > deadline)
+      throw std::runtime_error("no window manager: " + manager_->output());
+  }
 }
 
 Screen::~Screen() {
+  manager_.reset();
   server_.reset();
   std::error_code ignored;
   std::filesystem::remove_all(folder_, ignored);
+}
+
+// Only a window manager tells how many desktops there are.
+bool Screen::manages_windows() const {
+  office::Process asked({"xdotool", "get_num_desktops"}, {{"DISPLAY", display_}},
+                        folder_ / "tool.log");
+  return asked.wait_for(5s) == 0;
 }
 
 std::string Screen::run(const std::vector<std::string>& command) const {

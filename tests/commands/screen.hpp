@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// A screen of one's own without a monitor (Xvfb), on which an office's window can be looked at and
-// typed into.
+// A screen of one's own without a monitor (Xvfb) and with a window manager, on which an office's
+// windows can be looked at and typed into.
 #pragma once
 
 #include <filesystem>
@@ -14,7 +14,7 @@ namespace shimwright::tests {
 
 class Screen {
  public:
-  // In pixels. Throws std::runtime_error where Xvfb cannot be started.
+  // In pixels. Throws std::runtime_error where one of the two cannot be started.
   explicit Screen(int width = 1280, int height = 860);
 
   const std::string& display() const { return display_; }  // such as `:99`
@@ -26,18 +26,19 @@ class Screen {
   void press(const std::string& keys) const;
   void type(const std::string& text) const;
   void click(int x, int y) const;
-  // What a window manager would do for the window whose title holds these words: gives it the
-  // focus; fills the screen with it.
+  // The window whose title holds these words: gives it the focus; fills the screen with it.
   void focus(const std::string& title) const;
   void maximize(const std::string& title) const;
 
  private:
+  bool manages_windows() const;
   std::string run(const std::vector<std::string>& command) const;
 
   int width_;
   int height_;
   std::filesystem::path folder_;
   std::optional<office::Process> server_;
+  std::optional<office::Process> manager_;
   std::string display_;
 
  public:
