@@ -41,7 +41,7 @@ void make_banner(Sheet& sheet, const Area& area);
 inline constexpr std::string_view words_of_manual_first =
     "The manual\u2019s procedure comes first.";
 inline constexpr std::string_view words_of_usual_timing =
-    " These stops take usual valve timing where Engine\u2019s is blank.";
+    " These stops assume usual valve timing where Engine leaves it blank.";
 
 // The lines that the stops of the engine as it comes take when told in words, with so many letters
 // to a line. A person may enter another firing order, but hardly one with more stops.

@@ -325,8 +325,8 @@ TEST(CrankInTheBook, of_an_inline_four_stops_twice_one_full_turn_apart) {
             "Stop 2: turn forwards to cylinder 4's firing dead centre: 360\u00b0 after the first "
             "stop; valves open to the gauge: cylinder 2: exhaust; cylinder 3: inlet; cylinder 4: "
             "inlet and exhaust.\n"
-            "The manual\u2019s procedure comes first. These stops take usual valve timing where "
-            "Engine\u2019s is blank.");
+            "The manual\u2019s procedure comes first. These stops assume usual valve timing where "
+            "Engine leaves it blank.");
   for (const auto sheet : {book::sheet_name::read_me, book::sheet_name::head})
     EXPECT_NO_THROW(book.find(sheet, said(book, StepsMap::stops_said))) << sheet;
 }

@@ -229,7 +229,7 @@ TEST_F(ToldBook, asks_for_the_doubt_of_a_reading_until_it_is_entered) {
 }
 
 TEST_F(ToldBook, says_whether_the_stops_rest_on_usual_timing) {
-  constexpr std::string_view usual = "These stops take usual valve timing";
+  constexpr std::string_view usual = "These stops assume usual valve timing";
   const auto rests_on_it = [&](std::string_view sheet) { return tells(book, sheet, usual); };
   EXPECT_TRUE(rests_on_it(on_read_me));
   EXPECT_TRUE(rests_on_it(on_head));
