@@ -227,7 +227,7 @@ std::string turn_in_words(const Firing& firing, std::span<const CrankStop> stops
       words += to_a_tenth((angle - firing.angle_of(last)).in_cycle()) + " past ";
     words += "cylinder " + std::to_string(last) + "'s firing dead centre";
   }
-  if (index > 0) words += ": " + to_a_tenth(angle - stops[0].angle) + " after the first stop";
+  if (index > 0) words += ": " + to_a_tenth(angle - stops[0].angle) + " after stop 1";
   return words;
 }
 

@@ -75,7 +75,7 @@ std::vector<CrankStop> crank_stops(const Firing& firing, const ValveTiming& timi
                                    CrankAngle margin = usual_margin);
 
 // What the hand does to come to `stops[index]`: `turn forwards to cylinder 4's firing dead centre:
-// 360° after the first stop`, or `turn forwards to 30° past cylinder 2's firing dead centre: ...`.
+// 360° after stop 1`, or `turn forwards to 30° past cylinder 2's firing dead centre: ...`.
 // Angles to a tenth of a degree.
 std::string turn_in_words(const Firing& firing, std::span<const CrankStop> stops,
                           std::size_t index);

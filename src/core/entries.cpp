@@ -276,7 +276,8 @@ class Reader {
     }
   }
 
-  // One size may be on sale twice, say new and used, where count or price tell the two apart.
+  // Two spares of one size may well lie in two rows, and a size be on sale new and used, which
+  // count or price tell apart.
   void check_listed_once(EntryRow& row, const Stock& one) {
     const bool is_spare = one.kind == Stock::Kind::spare;
     const auto [earlier, is_new] = listed_.try_emplace(
@@ -284,9 +285,8 @@ class Reader {
         row.number());
     if (is_new) return;
     const std::string first = std::to_string(earlier->second);
-    row.grave(stock::size,
-              "listed twice: " + (is_spare ? "raise the count in row " + first + " instead"
-                                           : "it is on sale in row " + first + " already"));
+    row.note(stock::size, is_spare ? "it stands in row " + first + " too: counted as one more"
+                                   : "it is on sale in row " + first + " already");
   }
 
   // Where prices are known, a size without one would look like a gift and be bought first.

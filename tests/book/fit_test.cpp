@@ -192,7 +192,7 @@ TEST(Fit, tells_a_turn_in_words_a_hand_can_follow) {
   ASSERT_EQ(shown(demo, 0, FitMap::stop), "2");
   EXPECT_EQ(shown(demo, 0, FitMap::note),
             "Every valve has its shim? By hand, turn forwards to cylinder 4's firing dead centre: "
-            "360\u00b0 after the first stop.");
+            "360\u00b0 after stop 1.");
 }
 
 TEST(Fit, greys_a_ticked_row_and_counts_it) {

@@ -164,7 +164,7 @@ TEST(CrankWords, a_stop_at_dead_centre) {
   const auto stops = crank_stops(four);
   EXPECT_EQ(turn_in_words(four, stops, 0), "turn forwards to cylinder 1's firing dead centre");
   EXPECT_EQ(turn_in_words(four, stops, 1),
-            "turn forwards to cylinder 4's firing dead centre: 360\u00b0 after the first stop");
+            "turn forwards to cylinder 4's firing dead centre: 360\u00b0 after stop 1");
   EXPECT_EQ(reach_in_words(stops[0]),
             "cylinder 1: inlet and exhaust; cylinder 2: inlet; cylinder 3: exhaust");
 }
@@ -188,7 +188,7 @@ TEST(CrankWords, cylinders_that_fire_together_are_all_named) {
 TEST(CrankWords, angles_are_told_to_a_tenth_of_a_degree) {
   const Firing seven = Firing::in_order("1-3-5-7-2-4-6");
   const auto stops = crank_stops(seven);
-  EXPECT_THAT(turn_in_words(seven, stops, 1), HasSubstr(": 308.6\u00b0 after the first stop"));
+  EXPECT_THAT(turn_in_words(seven, stops, 1), HasSubstr(": 308.6\u00b0 after stop 1"));
 }
 
 // ---- Bad input ----

@@ -259,17 +259,16 @@ TEST(Entries, a_kind_is_spare_or_sale) {
   EXPECT_EQ(troubles_of_shim({" SPARE ", "a", 2.70, 0.0}), Told());
 }
 
-TEST(Entries, a_shim_listed_twice_is_grave) {
+TEST(Entries, a_shim_listed_twice_is_told) {
   const EntryTable shims{shims_header,
                          {"spare", "A", 2.70, 1.0, blank},
                          {"sale", "A", 2.70, blank, blank},
                          {"Spare", " a", 2.70, 2.0, blank},
                          {"sale", "A", 2.7000001, blank, blank},
                          {"sale", "A", 2.71, blank, blank}};
-  EXPECT_EQ(
-      told(read_entries({sound_valve("V")}, shims, {})),
-      (Told{"shims|4|size|spare 2.70 mm: listed twice: raise the count in row 2 instead|grave",
-            "shims|5|size|sale 2.70 mm: listed twice: it is on sale in row 3 already|grave"}))
+  EXPECT_EQ(told(read_entries({sound_valve("V")}, shims, {})),
+            (Told{"shims|4|size|spare 2.70 mm: it stands in row 2 too: counted as one more|note",
+                  "shims|5|size|sale 2.70 mm: it is on sale in row 3 already|note"}))
       << "2.7000001 is 2.70 to the nanometre";
 }
 

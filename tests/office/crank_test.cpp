@@ -37,7 +37,7 @@ TEST(CrankStops, are_told_in_words_beside_each_row) {
             "1: inlet and exhaust; cylinder 2: inlet; cylinder 3: exhaust");
   EXPECT_EQ(words[3], words[0]);
   EXPECT_EQ(words[4],
-            "turn forwards to cylinder 4's firing dead centre: 360\u00b0 after the first stop; "
+            "turn forwards to cylinder 4's firing dead centre: 360\u00b0 after stop 1; "
             "valves open to the gauge: cylinder 2: exhaust; cylinder 3: inlet; cylinder 4: inlet "
             "and exhaust");
   EXPECT_EQ(words[7], words[4]);
