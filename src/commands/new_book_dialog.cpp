@@ -13,6 +13,7 @@ namespace shimwright::commands {
 namespace {
 
 constexpr std::string_view status = "Status";
+constexpr std::string_view to_check = "ToCheck";
 constexpr std::string_view accept = "Accept";
 
 // Two panes side by side: the engine, and a table with a column for each side of the cylinders.
@@ -27,14 +28,17 @@ constexpr int right_label = 78;
 constexpr int column_width = 62;
 constexpr int columns_apart = 6;
 constexpr int width = right_x + right_label + 2 * column_width + columns_apart + margin;
-constexpr int status_height = 47;  // five lines
+constexpr int line_height = 9;
+constexpr int status_height = 2 * line_height + 1;
+constexpr int remarks_height = 4 * line_height + 2;
 constexpr int button_height = 18;
 constexpr int button_width = 74;
 constexpr int last_row = 8;
 
 constexpr int row_y(int row) { return margin + 15 + row * row_pitch; }
 constexpr int status_y = row_y(last_row) + row_height + 9;
-constexpr int buttons_y = status_y + status_height + 4;
+constexpr int remarks_y = status_y + status_height + 1;
+constexpr int buttons_y = remarks_y + remarks_height + 4;
 constexpr int height = buttons_y + button_height + margin;
 
 std::vector<std::string> engines() {
@@ -178,7 +182,9 @@ class NewBookDialog {
     pair(3, "~Largest clearance", Field::inlet_max, Field::exhaust_max,
          "the largest clearance allowed, engine cold, from the engine\u2019s own manual.");
     pair(4, "S~him series", Field::inlet_series, Field::exhaust_series,
-         "any word. A shim fits only valves of its own series: the same word where all fit.");
+         "any word. A shim fits only valves of its own series: the same word where all fit. The "
+         "sizes "
+         "on sale are then typed once.");
     pair(5, "On sale f~rom", Field::inlet_from, Field::exhaust_from,
          "the thinnest shim that can be bought.");
     pair(6, "On sale ~to", Field::inlet_to, Field::exhaust_to,
@@ -191,6 +197,7 @@ class NewBookDialog {
 
   void foot() {
     form_.status(status, {margin, status_y, width - 2 * margin, status_height});
+    form_.status(to_check, {margin, remarks_y, width - 2 * margin, remarks_height});
     const int cancel_x = width - margin - button_width;
     form_.button(Form::Button::accept, accept,
                  {cancel_x - 6 - button_width, buttons_y, button_width, button_height},
@@ -236,19 +243,19 @@ class NewBookDialog {
     const bool one = one_series(entries_);
     for (const Field field : exhaust_sale) form_.enable(key_of(field), !one);
     const auto result = read_request(entries_);
-    if (const auto* refusal = std::get_if<Refusal>(&result))
+    if (const auto* refusal = std::get_if<Refusal>(&result)) {
       form_.tell(status, refusal->missing ? refusal->sentence : "\u25b2 " + refusal->sentence,
                  refusal->missing ? Weight::normal : Weight::bold);
-    else
-      tell_ready(std::get<BookRequest>(result));
+      form_.tell(to_check, "", Weight::bold);
+    } else {
+      const auto& request = std::get<BookRequest>(result);
+      form_.tell(status, "Ready: a book for " + request.layout.name + ".", Weight::normal);
+      std::string remarks;
+      for (const std::string& remark : remarks_on(request, opened_))
+        remarks += (remarks.empty() ? "\u25c6 " : "\n\u25c6 ") + remark;
+      form_.tell(to_check, remarks, Weight::bold);
+    }
     form_.enable(accept, std::holds_alternative<BookRequest>(result));
-  }
-
-  void tell_ready(const BookRequest& request) {
-    std::string words = "Ready: a book for " + request.layout.name + ".";
-    const auto remarks = remarks_on(request, opened_);
-    for (const std::string& remark : remarks) words += "\n" + remark;
-    form_.tell(status, words, remarks.empty() ? Weight::normal : Weight::bold);
   }
 
   Form form_;

@@ -25,21 +25,16 @@ bool clearances_are_the_last_books(const BookRequest& request, const NewBookEntr
   return true;
 }
 
-std::string degrees(CrankAngle angle) { return text_of(angle.degrees()) + "\u00b0"; }
-
-// `cylinders 1 and 4 fire together, at 0°, and cylinders 2 and 3, at 292°`; empty where each
-// fires by itself.
+// `cylinders 1 and 4 fire together, and so do 2 and 3`; empty where each fires by itself.
 std::string firing_together(const Firing& firing) {
   std::map<CrankAngle, std::vector<std::string>> at;
   for (int cylinder = 1; cylinder <= firing.cylinders(); ++cylinder)
     at[firing.angle_of(cylinder)].push_back(std::to_string(cylinder));
-  std::vector<std::string> groups;
+  std::string words;
   for (const auto& [angle, cylinders] : at)
     if (cylinders.size() > 1)
-      groups.push_back("cylinders " + listed(cylinders) +
-                       (groups.empty() ? " fire together, at " : ", at ") + degrees(angle));
-  std::string words;
-  for (const std::string& group : groups) words += (words.empty() ? "" : ", and ") + group;
+      words += words.empty() ? "cylinders " + listed(cylinders) + " fire together"
+                             : ", and so do " + listed(cylinders);
   return words;
 }
 
@@ -47,8 +42,8 @@ std::string firing_together(const Firing& firing) {
 // Flat, both fire a full turn apart. Intervals: common practice, no source.
 std::optional<std::string> remark_on_two(book::Arrangement arrangement, const Firing& firing) {
   if (firing.cylinders() != 2 || arrangement == book::Arrangement::flat) return std::nullopt;
-  return "Check the firing: cylinder 2 fires " + degrees(firing.angle_of(2)) +
-         " after cylinder 1. " +
+  return "Check the firing: cylinder 2 fires " + text_of(firing.angle_of(2).degrees()) +
+         "\u00b0 after cylinder 1. " +
          (arrangement == book::Arrangement::vee
               ? "In a V it depends on the angle between the two and on the crank pins (at 90\u00b0 "
                 "on one pin it is 270\u00b0 or 450\u00b0): "

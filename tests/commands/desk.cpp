@@ -10,6 +10,7 @@
 #include <com/sun/star/awt/XButton.hpp>
 #include <com/sun/star/awt/XExtendedToolkit.hpp>
 #include <com/sun/star/awt/XFixedText.hpp>
+#include <com/sun/star/awt/XLayoutConstrains.hpp>
 #include <com/sun/star/awt/XListBox.hpp>
 #include <com/sun/star/awt/XTextComponent.hpp>
 #include <com/sun/star/awt/XVclContainer.hpp>
@@ -162,6 +163,19 @@ std::vector<std::string> Window::labels() const {
     if (auto words = label_words(control); words && !is_unseen_label(control))
       all.push_back(*words);
   return all;
+}
+
+std::vector<std::string> Window::labels_cut() const {
+  std::vector<std::string> cut;
+  for (const Control& control : controls()) {
+    const auto words = label_words(control);
+    if (!words || is_unseen_label(control)) continue;
+    const auto room = control->getPosSize();
+    const auto needed = Reference<css::awt::XLayoutConstrains>(control, UNO_QUERY_THROW)
+                            ->calcAdjustedSize(css::awt::Size(room.Width, room.Height));
+    if (needed.Width > room.Width || needed.Height > room.Height) cut.push_back(*words);
+  }
+  return cut;
 }
 
 std::string Window::focused() const {

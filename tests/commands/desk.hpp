@@ -44,6 +44,8 @@ class Window {
   std::string words() const;
   // Every label's words, in order.
   std::vector<std::string> labels() const;
+  // The words of those that have too little room to show them all.
+  std::vector<std::string> labels_cut() const;
   // The label of what has the focus, with its place: `Firing 0`; a button's words; empty for none.
   std::string focused() const;
 

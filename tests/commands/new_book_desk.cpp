@@ -87,7 +87,12 @@ void NewBook::TearDownTestSuite() {
 }
 
 void NewBook::TearDown() {
-  if (const auto dialog = window_titled(*office_, dialog_title)) dialog->press("Cancel");
+  if (const auto dialog = window_titled(*office_, dialog_title)) {
+    dialog->press("Cancel");
+    // Else the next test's dialog would come up within the end of this one's.
+    EXPECT_TRUE(dialog_closes());
+    wait_for_turn(*office_);
+  }
   for (const Document& document : new_documents()) close(document);
 }
 
@@ -168,6 +173,11 @@ void NewBook::fill_in(const Window& dialog) {
   dialog.enter("On sale in steps of", 0, "0.05");
 }
 
-std::string NewBook::sentence(const Window& dialog) { return dialog.labels().back(); }
+// The last labels of all.
+std::string NewBook::sentence(const Window& dialog) {
+  const auto labels = dialog.labels();
+  return labels.at(labels.size() - 2);
+}
+std::string NewBook::remarks(const Window& dialog) { return dialog.labels().back(); }
 
 }  // namespace shimwright::tests

@@ -48,6 +48,7 @@ class NewBook : public testing::Test {
 
   static void fill_in(const Window& dialog);
   static std::string sentence(const Window& dialog);
+  static std::string remarks(const Window& dialog);
 
   static std::optional<Screen> screen_;
   static std::optional<office::Office> office_;

@@ -19,7 +19,7 @@ namespace {
 using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
 using testing::HasSubstr;
-using testing::Not;
+using testing::IsEmpty;
 using testing::StartsWith;
 
 TEST_F(NewBook, the_menu_opens_the_dialog_and_escape_closes_it) {
@@ -54,7 +54,7 @@ TEST_F(NewBook, makes_a_book_that_holds_what_was_entered) {
   window.enter("On sale in steps of", 1, "0.1");
   window.enter("Price of one", 1, "4.20");
   window.enter("Currency", 0, "EUR");
-  EXPECT_THAT(sentence(window), StartsWith("Ready: a book for V8, 40 valves."));
+  EXPECT_EQ(sentence(window), "Ready: a book for V8, 40 valves.");
   screen_->picture(PICTURES "/dialog-v8.png");
   ASSERT_TRUE(window.can_press(make_button));
   window.press(make_button);
@@ -164,6 +164,7 @@ TEST_F(NewBook, a_bad_entry_keeps_the_dialog_open_with_a_sentence) {
     ASSERT_TRUE(window.can_press(make_button)) << sentence(window);
     window.enter(bad.label, bad.place, bad.entry);
     EXPECT_THAT(sentence(window), HasSubstr(bad.sentence)) << bad.entry;
+    EXPECT_THAT(window.labels_cut(), IsEmpty()) << bad.entry;
     EXPECT_FALSE(window.can_press(make_button)) << bad.entry;
     screen_->focus(dialog_title);
     screen_->press("alt+f");  // a field: in a list Enter would not make a book anyway
@@ -203,7 +204,7 @@ TEST_F(NewBook, sizes_of_one_series_are_entered_once_and_seen_twice) {
   window.enter("Shim series", 1, "B");
   EXPECT_TRUE(window.can_enter("On sale from", 1));
   EXPECT_EQ(window.entry("On sale from", 1), "2.30");
-  EXPECT_THAT(sentence(window), HasSubstr("in the same sizes: is that so?"));
+  EXPECT_THAT(remarks(window), HasSubstr("in the same sizes: is that so?"));
   window.enter("On sale from", 0, "2.40");
   EXPECT_EQ(window.entry("On sale from", 1), "2.30");
   // Passing by the other's name loses nothing.
@@ -224,20 +225,47 @@ TEST_F(NewBook, entries_of_the_last_book_are_told_until_a_clearance_is_changed) 
 
   dispatch();
   window = dialog();
-  EXPECT_THAT(sentence(window), HasSubstr("\nFilled in as for the last book: check"));
+  const auto as_last_time = StartsWith("\u25c6 Filled in as for the last book: check");
+  EXPECT_THAT(remarks(window), as_last_time);
   EXPECT_TRUE(window.can_press(make_button));
   window.choose("Kind", 0, "V-twin");
-  EXPECT_THAT(sentence(window), StartsWith("Ready: a book for V-twin, 8 valves.\n"));
-  EXPECT_THAT(sentence(window), HasSubstr("\nFilled in as for the last book: check"));
-  EXPECT_THAT(sentence(window), HasSubstr("\nCheck the firing: cylinder 2 fires 270"));
+  EXPECT_EQ(sentence(window), "Ready: a book for V-twin, 8 valves.");
+  EXPECT_THAT(remarks(window), as_last_time);
+  EXPECT_THAT(remarks(window), HasSubstr("\n\u25c6 Check the firing: cylinder 2 fires 270"));
   EXPECT_TRUE(window.can_press(make_button));
   screen_->picture(PICTURES "/dialog-remarks.png");
-  window.enter("Largest clearance", 1, "0.30");
-  EXPECT_THAT(sentence(window), Not(HasSubstr("last book")));
+  window.enter("Firing", 0, "1");  // what is wrong is told alone
+  EXPECT_EQ(remarks(window), "");
+  EXPECT_FALSE(window.can_press(make_button));
   window.enter("Firing", 0, "1 at 0, 2 at 0");
-  EXPECT_THAT(sentence(window), HasSubstr("\nCylinders 1 and 2 fire together"));
+  EXPECT_THAT(remarks(window), as_last_time);
+  window.enter("Largest clearance", 1, "0.30");
+  EXPECT_THAT(remarks(window), StartsWith("\u25c6 Cylinders 1 and 2 fire together"));
   EXPECT_TRUE(window.can_press(make_button));
   screen_->picture(PICTURES "/dialog-together.png");
+}
+
+TEST_F(NewBook, the_longest_of_what_it_says_has_room) {
+  dispatch();
+  Window window = dialog();
+  fill_in(window);
+  window.press(make_button);
+  ASSERT_TRUE(dialog_closes());
+  close(new_document());
+
+  dispatch();
+  window = dialog();
+  window.choose("Kind", 0, "V-twin");
+  window.enter("Shim series", 1, "B");
+  EXPECT_THAT(window.labels_cut(), IsEmpty());
+  window.choose("Valves a cylinder", 0, "1");
+  window.enter("Cylinders", 0, "16");
+  window.enter("Firing", 0,
+               "1:0 2:0 3:90 4:90 5:180 6:180 7:270 8:270 9:360 10:360 11:450 12:450 13:540 "
+               "14:540 15:630 16:630");
+  EXPECT_THAT(remarks(window), HasSubstr("in the same sizes"));
+  screen_->picture(PICTURES "/dialog-longest.png");
+  EXPECT_THAT(window.labels_cut(), IsEmpty());
 }
 
 }  // namespace

@@ -112,15 +112,16 @@ TEST(Remarks, a_flat_twin_fires_a_turn_apart_and_is_not_asked_about) {
 
 TEST(Remarks, cylinders_that_fire_together_are_named) {
   EXPECT_THAT(firing_remarks("V-twin", "1 at 0, 2 at 0"),
-              ElementsAre("Cylinders 1 and 2 fire together, at 0\u00b0: is that so? In most "
-                          "engines each fires by itself."));
+              ElementsAre("Cylinders 1 and 2 fire together: is that so? In most engines each "
+                          "fires by itself."));
   EXPECT_THAT(firing_remarks("parallel twin", "1 at 0, 2 at 720"),
-              ElementsAre(StartsWith("Cylinders 1 and 2 fire together, at 0\u00b0:")));
+              ElementsAre(StartsWith("Cylinders 1 and 2 fire together:")));
   EXPECT_THAT(firing_remarks("inline four", "1 at 0, 2 at 292, 3 at 292, 4 at 0"),
-              ElementsAre("Cylinders 1 and 4 fire together, at 0\u00b0, and cylinders 2 and 3, at "
-                          "292\u00b0: is that so? In most engines each fires by itself."));
+              ElementsAre(StartsWith("Cylinders 1 and 4 fire together, and so do 2 and 3:")));
   EXPECT_THAT(firing_remarks("inline three", "1 at 0, 2 at 240, 3 at 240"),
-              ElementsAre(StartsWith("Cylinders 2 and 3 fire together, at 240\u00b0:")));
+              ElementsAre(StartsWith("Cylinders 2 and 3 fire together:")));
+  EXPECT_THAT(firing_remarks("inline four", "1 at 0, 2 at 0, 3 at 0, 4 at 360"),
+              ElementsAre(StartsWith("Cylinders 1, 2 and 3 fire together:")));
 }
 
 TEST(Remarks, uneven_firing_of_more_than_two_is_no_cause_for_one) {
