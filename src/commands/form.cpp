@@ -31,16 +31,17 @@ css::uno::Sequence<rtl::OUString> sequence_of(const std::vector<std::string>& wo
   return sequence;
 }
 
-// While a control has the focus, Enter presses no button.
-class EnterKeeper : public cppu::WeakImplHelper1<css::awt::XFocusListener> {
+// The button is Enter's only while a control listened to has the focus: should the office miss a
+// change of focus, as it may while a window comes up, Enter does too little and not too much.
+class EnterGiver : public cppu::WeakImplHelper1<css::awt::XFocusListener> {
  public:
-  explicit EnterKeeper(const Ref<css::beans::XPropertySet>& button) : button_(button) {}
+  explicit EnterGiver(const Ref<css::beans::XPropertySet>& button) : button_(button) {}
 
   void SAL_CALL focusGained(const css::awt::FocusEvent&) override {
-    set(button_, "DefaultButton", false);
+    set(button_, "DefaultButton", true);
   }
   void SAL_CALL focusLost(const css::awt::FocusEvent&) override {
-    set(button_, "DefaultButton", true);
+    set(button_, "DefaultButton", false);
   }
   void SAL_CALL disposing(const css::lang::EventObject&) override {}
 
@@ -150,7 +151,6 @@ void Form::button(Button kind, std::string_view name, const Place& place, std::s
   set(model, "PushButtonType",
       static_cast<sal_Int16>(kind == Button::accept ? css::awt::PushButtonType_OK
                                                     : css::awt::PushButtonType_CANCEL));
-  set(model, "DefaultButton", kind == Button::accept);
   if (kind == Button::accept) accept_ = name;
 }
 
@@ -199,10 +199,10 @@ void Form::listen(const Ref<css::awt::XTextListener>& to_fields,
     as<css::awt::XListBox>(control(name))->addItemListener(to_lists);
 }
 
-void Form::keep_enter_from(const std::vector<std::string>& lists) {
-  const Ref<css::awt::XFocusListener> keeper(new EnterKeeper(model_of(accept_)));
-  for (const std::string& name : lists)
-    as<css::awt::XWindow>(control(name))->addFocusListener(keeper);
+void Form::let_enter_accept() {
+  const Ref<css::awt::XFocusListener> giver(new EnterGiver(model_of(accept_)));
+  for (const std::string& name : fields_)
+    as<css::awt::XWindow>(control(name))->addFocusListener(giver);
 }
 
 bool Form::run(const Ref<css::awt::XWindow>& parent) {
@@ -211,7 +211,7 @@ bool Form::run(const Ref<css::awt::XWindow>& parent) {
           to_office("com.sun.star.awt.Toolkit"), context_));
   const Ref<css::awt::XWindowPeer> over(parent, css::uno::UNO_QUERY);
   as<css::awt::XControl>(dialog_)->createPeer(toolkit, over);
-  keep_enter_from(lists_);
+  let_enter_accept();
   const auto window = as<css::awt::XWindow>(dialog_);
   if (parent.is()) {
     const css::awt::Rectangle under = parent->getPosSize();

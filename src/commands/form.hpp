@@ -55,7 +55,7 @@ class Form {
   void field(std::string_view name, const Place& place, std::string_view help);
   void list(std::string_view name, const Place& place, const std::vector<std::string>& choices,
             std::string_view help);
-  // Enter presses the accepting button, but not from within a list: there it belongs to the choice.
+  // Enter in a field presses the accepting button; in a list it belongs to the choice.
   enum class Button { accept, cancel };
   void button(Button kind, std::string_view name, const Place& place, std::string_view words);
 
@@ -79,7 +79,7 @@ class Form {
                                     const Place& place);
   Ref<css::beans::XPropertySet> model_of(std::string_view name) const;
   Ref<css::awt::XControl> control(std::string_view name) const;
-  void keep_enter_from(const std::vector<std::string>& lists);
+  void let_enter_accept();
 
   Ref<css::uno::XComponentContext> context_;
   Ref<css::container::XNameContainer> model_;
