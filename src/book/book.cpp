@@ -2,6 +2,7 @@
 #include "book/book.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/XComponentLoader.hpp>
 #include <com/sun/star/frame/XModel.hpp>
@@ -67,7 +68,13 @@ Document new_document(const Ref<css::uno::XComponentContext>& context) {
 
 void make_sheets(const Document& book) {
   const auto sheets = book->getSheets();
-  const auto old = sheets->getElementNames();
+  // The user's own template for new spreadsheets may have a sheet of one of our names.
+  auto old = sheets->getElementNames();
+  for (rtl::OUString& name : old) {
+    const auto sheet = as<css::container::XNamed>(sheets->getByName(name));
+    sheet->setName("old " + name);
+    name = sheet->getName();
+  }
   sal_Int16 position = 0;
   for (const SheetPlan& plan : sheet_plans)
     sheets->insertNewByName(to_office(plan.name), position++);

@@ -26,8 +26,13 @@ constexpr int most_rows_on_a_page = 40;
 
 constexpr std::string_view words_where_all_is_well =
     "After the last step every gap is measured again: type the new readings into a copy of this "
-    "book. A tick holds for its own step, valve and shim: when an entry changes the plan, ticks of "
-    "the old one turn dark.";
+    "book. Ticks hold for this list of steps: when an entry changes one of them, all ticks turn "
+    "dark.";
+
+constexpr std::string_view words_where_all_is_done =
+    "All steps are ticked. Now measure every gap again, and type the readings and the shims that "
+    "are "
+    "now in the valves into a copy of this book.";
 
 // What the function says before the one size that stands in no column.
 constexpr std::string_view before_size = "no thicker than ";
@@ -37,7 +42,7 @@ class FitMaker {
   FitMaker(Sheet& sheet, const Places& places) : sheet_(sheet), map_(places), fit_(places) {}
 
   void make() {
-    const double widths[] = {2, 10, 10, 19, 19, 19, 19, 110, 22, 1};
+    const double widths[] = {2, 10, 10, 19, 19, 19, 19, 110, 30, 5};
     for (int column = 0; column <= last_column + 1; ++column)
       sheet_.column_width(column, widths[column]);
     sheet_.row_heights(FitMap::first_row, last_row(), row_mm);
@@ -70,23 +75,30 @@ class FitMaker {
     const Area said{{1, said_row}, {last_column, said_row + 1}};
     sheet_.result(
         said,
-        written("=IF(AND({ticks}=\"\";{steps}=\"\";{n}=0);\"{calm}\";"
-                "TEXTJOIN(CHAR(10);TRUE();{ticks};IF(AND({count}>0;{n}>0);\"Plan has \"&{n}&"
-                "IF({n}=1;\" remark about the entries: read it\";"
-                "\" remarks about the entries: read them\")&\" before you fit.\";\"\");"
-                "{steps}))",
-                {{"calm", words_where_all_is_well},
-                 {"ticks", fact(Map::ticks_wrong)},
-                 {"count", fact(Map::steps_count)},
-                 {"n", in_workings(WorkingsMap(fit_.valves).trouble_lines(WorkingsMap::all_count))},
-                 {"steps", fact(Map::fit_said)}}),
+        written(
+            "=IF(AND({ticks}=\"\";{steps}=\"\";{n}=0;{unread}=0;{ticked}<{count});\"{calm}\";"
+            "TEXTJOIN(CHAR(10);TRUE();IF(AND({count}>0;{ticked}={count});\"{done}\";\"\");{ticks};"
+            "IF(AND({count}>0;{unread}>0);{unread}&IF({unread}=1;\" valve is\";\" valves are\")&"
+            "\" still to be measured and may want a shim that comes out here: keep them all until "
+            "then.\";\"\");IF(AND({count}>0;{n}>0);\"Plan has \"&{n}&"
+            "IF({n}=1;\" remark about the entries: read it\";"
+            "\" remarks about the entries: read them\")&\" before you fit.\";\"\");"
+            "{steps}))",
+            {{"calm", words_where_all_is_well},
+             {"done", words_where_all_is_done},
+             {"unread", fact(Map::unread)},
+             {"ticked", fact(Map::steps_ticked)},
+             {"ticks", fact(Map::ticks_wrong)},
+             {"count", fact(Map::steps_count)},
+             {"n", in_workings(WorkingsMap(fit_.valves).trouble_lines(WorkingsMap::all_count))},
+             {"steps", fact(Map::fit_said)}}),
         style::trouble_box);
     // What is only worth knowing does not shout.
     sheet_.grade(said, {{written("AND({x}<>\"\";LEFT({x};7)<>\"Nothing\";LEFT({x};5)<>\"These\";"
-                                 "LEFT({x};5)<>\"After\")",
+                                 "LEFT({x};5)<>\"After\";LEFT({x};3)<>\"All\")",
                                  {{"x", said.from}}),
                          std::string(style::trouble_found)}});
-    sheet_.row_heights(said_row, said_row + 1, 6);  // three lines
+    sheet_.row_heights(said_row, said_row + 1, 8);  // four lines
     sheet_.row_height(said_row + 2, 2.5);
   }
 
@@ -98,8 +110,10 @@ class FitMaker {
                           {{"out", fact(Map::cams_out)}}),
                   style::heading);
     sheet_.result({{FitMap::note, heading_row}, {last_column, heading_row}},
-                  written("=IF({n}=0;\"\";{ticked}&\" of \"&{n}&\" done\")",
-                          {{"n", fact(Map::steps_count)}, {"ticked", fact(Map::steps_ticked)}}),
+                  written("=IF({n}=0;\"\";\"list \"&{code}&\": \"&{ticked}&\" of \"&{n}&\" done\")",
+                          {{"n", fact(Map::steps_count)},
+                           {"code", fact(Map::list_code)},
+                           {"ticked", fact(Map::steps_ticked)}}),
                   style::heading_tally);
     sheet_.row_height(heading_row, 7);
     const std::pair<const char*, std::string_view> words[] = {
@@ -169,20 +183,46 @@ class FitMaker {
          {"names", in_workings(valves.all(WorkingsMap::name))}});
     return written(
         "=IF(NOT(ISNUMBER({step}));\"\";IF({valve}=\"\";IF(ISNUMBER({stop});"
-        "\"Every valve has its shim? By hand, \"&IFERROR(LEFT(INDEX({words};{stop});"
-        "FIND(\";\";INDEX({words};{stop}))-1);\"turn forwards to stop \"&{stop})&\".\";"
+        "\"Every valve has its shim? By hand, \"&{place}&\".\";"
         "IF({cams_out};\"Shims in, camshafts back as the manual says? \";"
         "\"Every valve has its shim? \")&\"By hand, two full turns forwards; stop if it binds. "
         "Measure every gap again.\");IF(AND({out}=\"\";{in}=\"\");{borrow};{note})))",
         {{"step", cell(Map::step)},
          {"valve", cell(Map::step_valve)},
          {"stop", cell(Map::step_stop)},
-         {"words", in_workings(map_.stop_lines(Map::line_words))},
+         {"place", place_to_turn_to(cell)},
          {"cams_out", fact(Map::cams_out)},
          {"out", cell(Map::out)},
          {"in", cell(Map::in)},
          {"borrow", borrow},
          {"note", cell(Map::note)}});
+  }
+
+  // CRANK.STOPS counts from stop 1, which serves to find the first stop; from there on a hand
+  // counts from where it is.
+  template <class Cell>
+  std::string place_to_turn_to(const Cell& cell) const {
+    const std::string before = written(
+        "$'{sheet}'.{at}",
+        {{"sheet", sheet_name::workings}, {"at", relative(map_.step_at(-1, Map::step_stop))}});
+    const auto angle = [this](const std::string& stop) {
+      return written("INDEX({angles};MATCH({stop};{stops};0))",
+                     {{"angles", in_workings(map_.stops(Map::angle))},
+                      {"stop", stop},
+                      {"stops", in_workings(map_.stops(Map::stop))}});
+    };
+    return written(
+        "IFERROR(IF(ISNUMBER({before});LEFT({words};MIN(FIND(\":\";{words});FIND(\";\";{words}))-1)"
+        "&"
+        "\": \"&SUBSTITUTE(ROUND(MOD({to}-{from};720);1);\",\";\".\")&\"\u00b0 on from stop \"&"
+        "{before};LEFT({words};FIND(\";\";{words})-1));\"turn forwards to stop \"&{stop})",
+        {{"before", before},
+         {"words", written("INDEX({lines};{stop})",
+                           {{"lines", in_workings(map_.stop_lines(Map::line_words))},
+                            {"stop", cell(Map::step_stop)}})},
+         {"to", angle(cell(Map::step_stop))},
+         {"from", angle(before)},
+         {"stop", cell(Map::step_stop)}});
   }
 
   void grades() {

@@ -27,9 +27,12 @@ class StepsMap {
     crank_wrong,   // what is amiss with the entries about the crank, in a sentence
     step_rows,     // of the answer of SHIM.STEPS
     steps_count,   // steps in it
+    list_code,     // short, and another one as soon as any of the steps is another
     steps_ticked,  // of these, by their own words
+    unread,        // valves still to be measured, which may yet change the steps
     fit_said,      // why there are no steps, or what is to be known of them
-    ticks_astray,  // ticks that name no step of the plan as it stands, or another row's
+    ticks_astray,  // ticks of another list of steps, or of another row
+    left_out,      // the first step that is not ticked
     ticks_wrong,   // what is amiss with the ticks
     facts
   };
@@ -59,8 +62,21 @@ class StepsMap {
   // The first stop at which the valve is open to the gauge.
   At first_stop(int valve) const { return {6, open_row() + valve}; }
 
-  // The answer of SHIM.STEPS; beside it the words that tick each step, and no other, as done.
-  enum Steps { step, step_stop, step_valve, out, in, from, note, tick, steps_columns };
+  // The answer of SHIM.STEPS; beside it what each step does in few words, these with the code of
+  // the list, which tick it as done, and the number that it gives to that code.
+  enum Steps {
+    step,
+    step_stop,
+    step_valve,
+    out,
+    in,
+    from,
+    note,
+    tick,
+    brief,
+    check,
+    steps_columns
+  };
   Area steps(Steps column) const { return block({column, steps_row()}, 1, most_steps()); }
   At step_at(int index, Steps column) const { return below(steps(column).from, index); }
   int most_steps() const { return 3 * valves_ + 2 * most_stops_; }

@@ -13,6 +13,12 @@ namespace {
 
 using Map = StepsMap;
 
+constexpr std::string_view words_of_changed_steps =
+    "The steps have changed since some were ticked, so no tick holds. Do not turn the crank before "
+    "every valve has a shim. On Head, type for each valve already done the shim now in it and the "
+    "gap measured over it.\"&\" On Shims, strike off the spares fitted. Then clear all ticks "
+    "and begin again at step 1.";
+
 std::string on_engine(At at) { return on(sheet_name::engine, at); }
 
 class StepsMaker {
@@ -152,7 +158,7 @@ class StepsMaker {
 
   void steps() {
     heads(sheet_, {0, map_.steps(Map::step).from.row - 1},
-          {"step", "stop", "valve", "out", "in", "from", "note", "tick"});
+          {"step", "stop", "valve", "out", "in", "from", "note", "tick", "in short", "check"});
     fact(Map::step_rows, "rows of STEPS", "=IFERROR(ROWS(" + asked_steps("step") + ");0)");
     const std::pair<Map::Steps, const char*> parts[] = {
         {Map::step, "step"}, {Map::step_stop, "stop"}, {Map::step_valve, "valve"},
@@ -164,15 +170,16 @@ class StepsMaker {
     tick_words();
   }
 
-  // A tick says which step, which valve and which shim, so that it holds for nothing else when the
-  // plan changes. A point in every locale: the book may be opened in another.
+  // A tick says which step, which valve and which shim, and of which list of steps: where one step
+  // has changed, neither the shims nor the crank are where the others take them to be, so no tick
+  // holds. A point in every locale: the book may be opened in another.
   void tick_words() {
     const auto own = [this](Map::Steps column) { return "$" + relative(map_.step_at(0, column)); };
     const auto size = [](const std::string& x) {
       return written("SUBSTITUTE(FIXED({x}/mm_each;decimals;TRUE());\",\";\".\")", {{"x", x}});
     };
     sheet_.formula(
-        map_.step_at(0, Map::tick),
+        map_.step_at(0, Map::brief),
         written("=IF(NOT(ISNUMBER({step}));\"\";{step}&\": \"&IF({valve}=\"\";IF(ISNUMBER({stop});"
                 "\"turn to \"&{stop};\"turn twice\");{valve}&IF(ISNUMBER({in});\" \"&{in_size};"
                 "IF(ISNUMBER({out});\" out \"&{out_size};\"\"))))",
@@ -183,6 +190,29 @@ class StepsMaker {
                  {"in_size", size(own(Map::in))},
                  {"out", own(Map::out)},
                  {"out_size", size(own(Map::out))}}));
+    sheet_.fill_down(map_.steps(Map::brief));
+
+    // Letters and rows weigh by their place, so that what changes places counts too.
+    constexpr int letters = 64;
+    sheet_.formula(
+        map_.step_at(0, Map::check),
+        written("=IF({brief}=\"\";0;SUMPRODUCT(UNICODE(MID({brief}&\"/\"&{stop}&\"/\"&{from}&\"/\"&"
+                "IF(ISNUMBER({out});{out_size};\"\")&REPT(\" \";{letters});ROW($1:${letters});1))*"
+                "MOD(31*ROW($1:${letters})^2;997)))",
+                {{"brief", own(Map::brief)},
+                 {"stop", own(Map::step_stop)},
+                 {"from", own(Map::from)},
+                 {"out", own(Map::out)},
+                 {"out_size", size(own(Map::out))},
+                 {"letters", letters}}));
+    sheet_.fill_down(map_.steps(Map::check));
+    fact(Map::list_code, "code of the steps",
+         written("=BASE(MOD(SUMPRODUCT({checks};MOD(31*ROW({checks})^2;997));36^3);36;3)",
+                 {{"checks", map_.steps(Map::check)}}));
+
+    sheet_.formula(map_.step_at(0, Map::tick),
+                   written("=IF({brief}=\"\";\"\";{brief}&\" (\"&{code}&\")\")",
+                           {{"brief", own(Map::brief)}, {"code", map_.fact(Map::list_code)}}));
     sheet_.fill_down(map_.steps(Map::tick));
   }
 
@@ -210,12 +240,14 @@ class StepsMaker {
                                         {{"valve", map_.steps(Map::step_valve)},
                                          {"in", map_.steps(Map::in)},
                                          {"out", map_.steps(Map::out)}});
+    fact(Map::unread, "still to be measured", "=IFERROR(SUMPRODUCT((actions=\"unread\")*1);0)");
     fact(Map::fit_said, "of the steps",
          written(
              "=IF(NOT(add_in_there);\"No steps: the Shimwright add-in is missing.\";"
              "IF(NOT(plan_stands);\"No steps yet: mend the entries first, as Plan says.\";"
              "IF(AND(NOT({out});{wrong}<>\"\");{wrong};"
-             "IF({rows}=0;\"No steps: a valve to be opened is open at none of the stops.\";"
+             "IF({rows}=0;\"No steps: a valve to be opened is clear of its cam at none of the "
+             "stops.\";"
              "IF({count}=0;\"Nothing to fit: the plan opens no valve.\";"
              "IF({count}>{room};\"More steps than this sheet has rows: read them all on Workings "
              "before you begin.\";"
@@ -242,17 +274,29 @@ class StepsMaker {
     fact(Map::ticks_astray, "ticks astray",
          written("=SUMPRODUCT(({done}<>\"\")*({done}<>{ticks}))",
                  {{"done", done}, {"ticks", ticks}}));
-    fact(
-        Map::ticks_wrong, "of the ticks",
-        written("=IF(NOT(add_in_there);\"\";IF({astray}>0;\"The plan has changed since \"&{astray}&"
-                "IF({astray}=1;\" step was\";\" steps were\")&\" ticked: see which shim each valve "
-                "has in fact, then clear \"&IF({astray}=1;\"that tick.\";\"those ticks.\");"
-                "IF(SUMPRODUCT(MAX(({done}<>\"\")*(ROW({done})-{before})))>{ticked};\"A step "
-                "before the last tick is not ticked: go in order, and leave none out.\";\"\")))",
-                {{"done", done},
-                 {"astray", map_.fact(Map::ticks_astray)},
-                 {"before", FitMap::first_row},
-                 {"ticked", map_.fact(Map::steps_ticked)}}));
+    sheet_.text(left_of(Map::left_out), "first not ticked");
+    sheet_.matrix(map_.fact(Map::left_out),
+                  written("=MIN(IF({done}=\"\";ROW({done})-{before};\"\"))",
+                          {{"done", done}, {"before", FitMap::first_row}}));
+    fact(Map::ticks_wrong, "of the ticks",
+         written(
+             "=IF(NOT(add_in_there);\"\";IF({astray}>0;IF({old}>0;\"{changed}\";\"A tick stands "
+             "in a row that is not its own: clear it.\");"
+             "IF(SUMPRODUCT(MAX(({done}<>\"\")*(ROW({done})-{before})))>{ticked};\"Step \"&"
+             "{left}&\" is not ticked and a later one is. If it is done, tick it. If not: see that "
+             "every valve has a shim, \"&IF(ISNUMBER({stop});\"turn the crank forwards to stop "
+             "\"&{stop}&\" again, \";\"\")&\"clear the ticks below it and go on from there.\";"
+             "\"\")))",
+             {{"done", done},
+              {"astray", map_.fact(Map::ticks_astray)},
+              {"old", written("SUMPRODUCT(({done}<>\"\")*(RIGHT({done};5)<>\"(\"&{code}&\")\"))",
+                              {{"done", done}, {"code", map_.fact(Map::list_code)}})},
+              {"changed", words_of_changed_steps},
+              {"before", FitMap::first_row},
+              {"left", map_.fact(Map::left_out)},
+              {"stop", written("INDEX({stops};{left})", {{"stops", map_.steps(Map::step_stop)},
+                                                         {"left", map_.fact(Map::left_out)}})},
+              {"ticked", map_.fact(Map::steps_ticked)}}));
   }
 
   Sheet& sheet_;

@@ -8,6 +8,7 @@
 #include <com/sun/star/sheet/XSheetCondition.hpp>
 #include <com/sun/star/sheet/XSheetConditionalEntries.hpp>
 #include <com/sun/star/sheet/XSheetConditionalEntry.hpp>
+#include <map>
 
 #include "book/fit_map.hpp"
 #include "book/steps_map.hpp"
@@ -149,6 +150,12 @@ void tick(OpenBook& book, int row) {
   book.type(on_fit, fit.at(row, FitMap::done), book.worked(steps_map.step_at(row, StepsMap::tick)));
 }
 
+bool fit_says(const OpenBook& book, std::string_view words) {
+  return std::ranges::any_of(book.texts(on_fit), [words](const auto& cell) {
+    return cell.second.find(words) != std::string::npos;
+  });
+}
+
 At entry_of(const char* valve, book::card::Row row) {
   return std::ranges::find_if(the_places().head.cards,
                               [valve](const book::Card& one) {
@@ -209,41 +216,111 @@ TEST(Fit, greys_a_ticked_row_and_counts_it) {
   EXPECT_EQ(said(demo, StepsMap::ticks_wrong), "");
 }
 
+TEST(Fit, tells_a_later_turn_from_where_the_crank_is) {
+  OpenBook demo(the_office(), demo_file());
+  int row = 1;
+  while (shown(demo, row, FitMap::valve) != "turn") ++row;
+  ASSERT_EQ(shown(demo, row, FitMap::stop), "1");
+  EXPECT_EQ(shown(demo, row, FitMap::note),
+            "Every valve has its shim? By hand, turn forwards to cylinder 1's firing dead centre: "
+            "360\u00b0 on from stop 2.");
+}
+
 TEST(Fit, warns_where_a_step_before_a_tick_is_not_done) {
   OpenBook demo(the_office(), demo_file());
+  tick(demo, 0);
+  tick(demo, 2);
+  EXPECT_EQ(
+      said(demo, StepsMap::ticks_wrong),
+      "Step 2 is not ticked and a later one is. If it is done, tick it. If not: see that "
+      "every valve has a shim, turn the crank forwards to stop 2 again, clear the ticks below "
+      "it and go on from there.");
   tick(demo, 1);
-  EXPECT_NE(said(demo, StepsMap::ticks_wrong).find("is not ticked"), std::string::npos);
+  EXPECT_EQ(said(demo, StepsMap::ticks_wrong), "");
+}
+
+TEST(Fit, says_when_all_is_done_and_what_comes_then) {
+  OpenBook demo(the_office(), demo_file());
+  const auto count = demo.number(book::sheet_name::workings, steps_map.fact(StepsMap::steps_count));
+  for (int row = 0; row < static_cast<int>(count); ++row) tick(demo, row);
+  demo.recalculate();
+  EXPECT_TRUE(fit_says(demo, "All steps are ticked. Now measure every gap again"));
 }
 
 TEST(Fit, warns_of_ticks_beyond_the_steps) {
   OpenBook demo(the_office(), demo_file());
   demo.type(on_fit, fit.at(fit.rows - 1, FitMap::done), "x");
-  EXPECT_NE(said(demo, StepsMap::ticks_wrong).find("plan has changed"), std::string::npos);
+  EXPECT_NE(said(demo, StepsMap::ticks_wrong).find("steps have changed"), std::string::npos);
   EXPECT_EQ(said(demo, StepsMap::steps_ticked), "0");
 }
 
-TEST(Fit, ticks_a_step_by_its_number_its_valve_and_its_shim) {
+TEST(Fit, ticks_a_step_by_its_number_its_valve_its_shim_and_its_list) {
   OpenBook demo(the_office(), demo_file());
-  EXPECT_EQ(demo.worked(steps_map.step_at(0, StepsMap::tick)), "1: turn to 2");
+  const std::string list = " (" + said(demo, StepsMap::list_code) + ")";
+  EXPECT_EQ(list.size(), 6U) << list;
+  EXPECT_EQ(demo.worked(steps_map.step_at(0, StepsMap::tick)), "1: turn to 2" + list);
   EXPECT_EQ(demo.worked(steps_map.step_at(1, StepsMap::tick)),
-            "2: " + shown(demo, 1, FitMap::valve) + " " + shown(demo, 1, FitMap::in));
+            "2: " + shown(demo, 1, FitMap::valve) + " " + shown(demo, 1, FitMap::in) + list);
 }
 
-TEST(Fit, takes_no_tick_of_another_plan_for_its_own) {
+// Where one step has changed, neither the shims nor the crank are where the others take them to be.
+TEST(Fit, takes_no_tick_at_all_once_a_step_is_another) {
   OpenBook demo(the_office(), demo_file());
-  for (const int row : {0, 1, 2}) tick(demo, row);
-  EXPECT_EQ(said(demo, StepsMap::steps_ticked), "3");
+  const auto count = static_cast<int>(
+      demo.number(book::sheet_name::workings, steps_map.fact(StepsMap::steps_count)));
+  for (int row = 0; row + 1 < count; ++row) tick(demo, row);
+  EXPECT_EQ(said(demo, StepsMap::steps_ticked), std::to_string(count - 1));
   EXPECT_EQ(said(demo, StepsMap::ticks_wrong), "");
   // The reading of the valve that was fitted first is mended; its step changes or goes.
   const std::string valve = shown(demo, 1, FitMap::valve);
   const At gap = entry_of(valve.c_str(), book::card::gap);
-  const std::string before = demo.worked(steps_map.step_at(1, StepsMap::tick));
-  demo.type(book::sheet_name::head, gap, demo.number(book::sheet_name::head, gap) + 0.2);
+  const double before = demo.number(book::sheet_name::head, gap);
+  demo.type(book::sheet_name::head, gap, before + 0.2);
   demo.recalculate();
-  ASSERT_NE(demo.worked(steps_map.step_at(1, StepsMap::tick)), before);
-  EXPECT_NE(said(demo, StepsMap::steps_ticked), "3");
-  EXPECT_TRUE(said(demo, StepsMap::ticks_wrong).starts_with("The plan has changed since "))
+  EXPECT_EQ(said(demo, StepsMap::steps_ticked), "0");
+  EXPECT_EQ(said(demo, StepsMap::ticks_astray), std::to_string(count - 1));
+  EXPECT_TRUE(said(demo, StepsMap::ticks_wrong).starts_with("The steps have changed since "))
       << said(demo, StepsMap::ticks_wrong);
+  EXPECT_EQ(laid_over(demo, fit.at(0, FitMap::done)), style::trouble_found);
+  demo.type(book::sheet_name::head, gap, before);
+  demo.recalculate();
+  EXPECT_EQ(said(demo, StepsMap::steps_ticked), std::to_string(count - 1)) << "the same list again";
+}
+
+// What the bench reads of the steps, notes apart.
+std::string list_of(const OpenBook& book) {
+  std::string list;
+  for (int row = 0; row < fit.rows; ++row)
+    for (int column = FitMap::step; column < FitMap::note; ++column)
+      list += shown(book, row, static_cast<FitMap::Column>(column)) + '|';
+  return list;
+}
+
+TEST(Fit, gives_each_list_of_steps_a_code_of_its_own) {
+  OpenBook demo(the_office(), demo_file());
+  std::map<std::string, std::string> codes;
+  std::map<std::string, std::string> lists;
+  const auto look = [&] {
+    demo.recalculate();
+    const std::string list = list_of(demo);
+    const std::string code = said(demo, StepsMap::list_code);
+    EXPECT_EQ(codes.try_emplace(list, code).first->second, code) << list;
+    EXPECT_EQ(lists.try_emplace(code, list).first->second, list) << code;
+  };
+  look();
+  for (const book::Card& card : the_places().head.cards) {
+    const At gap = card.value(book::card::gap);
+    const double before = demo.number(book::sheet_name::head, gap);
+    for (const double other : {0.05, 0.11, 0.36}) {
+      demo.type(book::sheet_name::head, gap, other);
+      look();
+    }
+    demo.type(book::sheet_name::head, gap, before);
+  }
+  look();
+  demo.type(on_engine, engine::opened, engine::cams_out);
+  look();
+  EXPECT_GT(codes.size(), 20U);
 }
 
 TEST(Fit, shouts_a_tick_that_is_not_the_rows_own) {
@@ -253,8 +330,15 @@ TEST(Fit, shouts_a_tick_that_is_not_the_rows_own) {
   EXPECT_EQ(laid_over(demo, fit.at(0, FitMap::done)), style::trouble_found);
   EXPECT_EQ(laid_over(demo, fit.at(0, FitMap::valve)), style::fit_turn);
   EXPECT_EQ(said(demo, StepsMap::ticks_wrong),
-            "The plan has changed since 1 step was ticked: see which shim each valve has in fact, "
-            "then clear that tick.");
+            "A tick stands in a row that is not its own: clear it.");
+}
+
+TEST(Fit, says_that_valves_are_still_to_be_measured) {
+  OpenBook demo(the_office(), demo_file());
+  const std::string valve = shown(demo, 1, FitMap::valve);
+  demo.clear(book::sheet_name::head, entry_of(valve.c_str(), book::card::gap));
+  demo.recalculate();
+  EXPECT_TRUE(fit_says(demo, "still to be measured and may want a shim that comes out here"));
 }
 
 TEST(Fit, says_that_remarks_stand_on_Plan) {
@@ -322,8 +406,8 @@ TEST(CrankInTheBook, of_an_inline_four_stops_twice_one_full_turn_apart) {
   EXPECT_EQ(said(book, StepsMap::stops_said),
             "Stop 1: turn forwards to cylinder 1's firing dead centre; valves open to the gauge: "
             "cylinder 1: inlet and exhaust; cylinder 2: inlet; cylinder 3: exhaust.\n"
-            "Stop 2: turn forwards to cylinder 4's firing dead centre: 360\u00b0 after the first "
-            "stop; valves open to the gauge: cylinder 2: exhaust; cylinder 3: inlet; cylinder 4: "
+            "Stop 2: turn forwards to cylinder 4's firing dead centre: 360\u00b0 after stop 1"
+            "; valves open to the gauge: cylinder 2: exhaust; cylinder 3: inlet; cylinder 4: "
             "inlet and exhaust.\n"
             "The manual\u2019s procedure comes first. These stops assume usual valve timing where "
             "Engine leaves it blank.");
