@@ -42,7 +42,7 @@ class FitMaker {
   FitMaker(Sheet& sheet, const Places& places) : sheet_(sheet), map_(places), fit_(places) {}
 
   void make() {
-    const double widths[] = {2, 10, 10, 19, 19, 19, 19, 110, 30, 5};
+    const double widths[] = {2, 10, 10, 19, 19, 19, 19, 110, 34, 5};
     for (int column = 0; column <= last_column + 1; ++column)
       sheet_.column_width(column, widths[column]);
     sheet_.row_heights(FitMap::first_row, last_row(), row_mm);
