@@ -85,8 +85,7 @@ std::string worn(Wear wear, State state) {
 std::string legend(State state) { return "Legend " + std::string(shimwright::word_for(state)); }
 
 void make_card_styles(Maker& m) {
-  m.make(head_box, "", {fill(accent), text_colour(well), bold(), size(7)});
-  m.make(head_box_full, "", {fill(accent), text_colour(well), bold(), size(6)});
+  m.make(small_box, "", {fill(accent), text_colour(well), bold(), size(7)});
   m.make(deck, page, {fill(deck_metal)});
   m.make(deck_seen, subtitle, {shrinking()});
   m.make(deck_heading, page, {size(11), bold(), text_colour(accent), left(), indent(0.5)});
@@ -102,7 +101,8 @@ void make_card_styles(Maker& m) {
   m.make(card_length, card_label,
          {size(9), text_colour(ink), right(), padding(1.3), shrinking(), m.format(length_format)});
   m.make(card_entry_length, entry_length, {bold(), shrinking()});
-  m.make(card_entry_mark, entry, {right(), padding(1.3), shrinking()});
+  // Text, so that a mark stays as it was typed: 2.70.
+  m.make(card_entry_mark, entry, {right(), padding(1.3), shrinking(), m.format("@")});
   m.make(card_entry_choice, entry_choice, {size(9)});
   m.make(card_do, card_name, {size(11), shrinking()});
   m.make(card_source, card_name,

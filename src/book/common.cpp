@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MPL-2.0
+#include <algorithm>
+
 #include "book/formula.hpp"
 #include "book/sheets.hpp"
 #include "book/styles.hpp"
@@ -11,6 +13,48 @@ namespace {
 
 constexpr int longest_shim_mm = 20;  // as the check of a shim's thickness says
 
+// About how many lines of how many letters find room in a box, in bold letters of that size.
+class Room {
+ public:
+  Room(const Sheet::Size& box, double letter_pt)
+      : letters_(static_cast<int>((box.width - 5) / (0.55 * letter_pt * mm_each_pt))),
+        lines_(std::max(2, static_cast<int>(box.height / (1.16 * letter_pt * mm_each_pt)))) {}
+
+  std::string is_too_small_for(const std::string& cell) const {
+    return written("LEN({first})<=LEN({x})", {{"first", first(cell, lines_)}, {"x", cell}});
+  }
+
+  // Whole lines of the text, and how many more there are; of a single line too long, its beginning.
+  std::string filled_with(const std::string& cell) const {
+    const std::string shown = first(cell, lines_ - 1);
+    return written(
+        "IF(LEN({all})>LEN({x});{x};IF({shown}=\"\";LEFT({x};{most})&\"\u2026\";{shown}&\"and \"&"
+        "({lines}-LEN({shown})+LEN(SUBSTITUTE({shown};CHAR(10);\"\")))&\" {rest}\"))",
+        {{"all", first(cell, lines_)},
+         {"x", cell},
+         {"shown", shown},
+         {"most", letters_ * (lines_ - 1)},
+         {"lines", lines_in(cell)},
+         {"rest", words_of_the_rest}});
+  }
+
+ private:
+  static constexpr double mm_each_pt = 25.4 / 72;
+
+  static std::string up_to(int most) { return "{1," + std::to_string(most) + "}"; }
+
+  // As many whole lines, each with its end, as come to so many lines in the box: each takes words
+  // until the next would go beyond the edge.
+  std::string first(const std::string& cell, int lines) const {
+    return written(
+        "IFERROR(REGEX({x}&CHAR(10);\"^(?:(?>[^\\n]{letters}[ \\n])){lines}(?<=\\n)\");\"\")",
+        {{"x", cell}, {"letters", up_to(letters_)}, {"lines", up_to(lines)}});
+  }
+
+  int letters_;
+  int lines_;
+};
+
 }  // namespace
 
 std::string titled(std::string_view sheet) {
@@ -18,34 +62,32 @@ std::string titled(std::string_view sheet) {
                  {{"sheet", sheet}});
 }
 
-void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentences,
-                      std::vector<Grade> grades) {
+void make_trouble_box(Sheet& sheet, const Area& area, const TroubleBox& box) {
+  const Sheet::Size size = sheet.size_mm(area);
   const std::string_view begin = sheet.name() == sheet_name::engine
                                      ? "Begin here: enter the smallest and the largest gap allowed."
                                      : "Begin on Engine: the limits are not entered yet.";
-  sheet.result(area,
-               written("=IF({words}<>\"\";{words};IF(COUNT(limits)=0;\"{begin}\";"
-                       "\"Nothing found amiss in the entries.\"))",
-                       {{"words", sentences}, {"begin", begin}}),
-               style::trouble_box);
+  constexpr double usual_pt = 8.5;
+  constexpr double small_pt = 7;
+  const Room last(size, box.may_shrink ? small_pt : usual_pt);
+  sheet.result(
+      area,
+      written("=IF({told}<>\"\";{shown};IF(COUNT(limits)=0;\"{begin}\";"
+              "\"Nothing found amiss in the entries.\"))",
+              {{"told", box.told}, {"shown", last.filled_with(box.told)}, {"begin", begin}}),
+      style::trouble_box);
+  std::vector<Grade> grades;
+  if (box.may_shrink)
+    grades.push_back(
+        {Room(size, usual_pt).is_too_small_for(box.told), std::string(style::small_box)});
   grades.push_back(
-      {written("{words}<>\"\"", {{"words", sentences}}), std::string(style::trouble_found)});
+      {box.stands_out.empty() ? written("{told}<>\"\"", {{"told", box.told}}) : box.stands_out,
+       std::string(style::trouble_found)});
   sheet.grade(area, grades);
 }
 
 std::string lines_in(const std::string& cell) {
   return written("(LEN({x})-LEN(SUBSTITUTE({x};CHAR(10);\"\"))+1)", {{"x", cell}});
-}
-
-std::string first_lines(const std::string& cell, int most, std::string_view rest) {
-  return written(
-      "IF({lines}<={most};{x};LEFT({x};FIND(CHAR(1);SUBSTITUTE({x};CHAR(10);CHAR(1);{shown})))&"
-      "{rest})",
-      {{"lines", lines_in(cell)},
-       {"x", cell},
-       {"most", most},
-       {"shown", most - 1},
-       {"rest", rest}});
 }
 
 void make_banner(Sheet& sheet, const Area& area) {

@@ -44,14 +44,10 @@ class EngineMaker {
 
   // In the rows that stay in sight while the rest is scrolled.
   void troubles() {
-    constexpr int most_lines = 4;
-    const std::string all =
-        in_workings(WorkingsMap(places_.count()).trouble_lines(WorkingsMap::engine_box));
-    const std::string rest = written("\"and \"&({lines}-{shown})&\" more\"",
-                                     {{"lines", lines_in(all)}, {"shown", most_lines - 1}});
-    make_trouble_box(sheet_, {{label_column, 2}, {note_column, 2}},
-                     first_lines(all, most_lines, rest));
     sheet_.row_height(2, 16);
+    make_trouble_box(
+        sheet_, {{label_column, 2}, {note_column, 2}},
+        {.told = in_workings(WorkingsMap(places_.count()).box_lines(WorkingsMap::engine_box))});
   }
 
   void heading(int row, std::string_view words) {
@@ -201,13 +197,13 @@ class EngineMaker {
     line(place::use_doubt.row, "Stay clear of the limits by the doubt",
          "yes: a gap must come out good even if the reading is off by U.");
     choice(place::use_doubt, "\"yes\";\"no\"", "yes", "Doubt");
-    line(place::touch_good.row, "Open good valves too",
+    line(place::touch_good.row, "Change shims of good valves too",
          "yes: a good valve may give its shim to another.");
     choice(place::touch_good, "\"yes\";\"no\"", "no", "Good valves");
     line(place::first.row, "Put first",
          "cost: least money. aim: gaps nearest the aim, whatever they cost.");
     choice(place::first, "\"cost\";\"aim\"", "cost", "What comes first");
-    line(place::work.row, "Work for each valve opened", "A sum of money. Blank: none.");
+    line(place::work.row, "Work for each shim changed", "A sum of money. Blank: none.");
     sheet_.style(place::work, style::entry_money);
     sheet_.check(place::work, money_check(place::work));
     line(place::currency.row, "Currency", "A word or sign, shown with sums.");
@@ -258,7 +254,7 @@ class EngineMaker {
          "At both ends, as the crank is set by eye. Blank: 10.");
     degrees(place::margin, 0, "Clear of the lobe");
     line(place::opened.row, "How shims are changed",
-         "With the camshafts out all valves are open at once.");
+         "With the camshafts out every shim can be reached at once.");
     const Area opened{place::opened, right_of(place::opened)};
     sheet_.merge(opened);
     choice(place::opened,

@@ -5,8 +5,8 @@
 #include <numeric>
 #include <string_view>
 
+#include "book/head_words.hpp"
 #include "core/verdict.hpp"
-#include "core/words.hpp"
 
 namespace shimwright::book {
 namespace {
@@ -16,15 +16,6 @@ constexpr double narrow_mm = 200;
 constexpr double wide_mm = 280;
 // So many find room beside each other, for the title and the key: a place for each state.
 constexpr std::size_t least_cards = all_states.size();
-
-// Which of two banks stands on the left where they are side by side: the first, unless their names
-// say otherwise.
-std::size_t bank_at_left(const Layout& layout) {
-  const auto called = [&layout](std::size_t bank, std::string_view name) {
-    return lower_case(layout.banks[bank].name) == name;
-  };
-  return called(0, "right") || called(1, "left") ? 1 : 0;
-}
 
 class MapMaker {
  public:

@@ -51,48 +51,11 @@ void make_deck(Sheet& sheet, const BankDeck& deck, const Layout& layout) {
     sheet.label(strip.area, "cylinder " + std::to_string(strip.cylinder), style::deck_strip);
 }
 
-// About how a text of several lines fills a box, in letters of that size.
-class Filling {
- public:
-  Filling(const std::string& cell, const Sheet::Size& box, double letter_pt)
-      : cell_(cell),
-        letters_(static_cast<int>((box.width - 3.5) / (0.52 * letter_pt * mm_each_pt))),
-        lines_(static_cast<int>(box.height / (1.16 * letter_pt * mm_each_pt))) {}
-
-  std::string is_too_much() const {
-    return written("LEN({x})/{letters}+0.75*{breaks}>{lines}-0.3",
-                   {{"x", cell_}, {"letters", letters_}, {"breaks", breaks()}, {"lines", lines_}});
-  }
-  // As much as there is room for.
-  std::string cut() const {
-    return written(
-        "IF({much};LEFT({x};{letters}*MAX(2;{lines}-1.3-0.75*{breaks}))&\"\u2026 and more\";{x})",
-        {{"much", is_too_much()},
-         {"x", cell_},
-         {"letters", letters_},
-         {"lines", lines_},
-         {"breaks", breaks()}});
-  }
-
- private:
-  static constexpr double mm_each_pt = 25.4 / 72;
-  std::string breaks() const {
-    return written("(LEN({x})-LEN(SUBSTITUTE({x};CHAR(10);\"\")))", {{"x", cell_}});
-  }
-
-  std::string cell_;
-  int letters_;
-  int lines_;
-};
-
 // The more there is to tell, the smaller the letters.
 void make_box(Sheet& sheet, const Places& places) {
-  const Area area = places.head.box();
-  const Sheet::Size size = sheet.size_mm(area);
-  const std::string told = in_workings(Map(places.count()).trouble_lines(Map::head_box));
-  make_trouble_box(sheet, area, Filling(told, size, 6).cut(),
-                   {{Filling(told, size, 7).is_too_much(), std::string(style::head_box_full)},
-                    {Filling(told, size, 8.5).is_too_much(), std::string(style::head_box)}});
+  make_trouble_box(
+      sheet, places.head.box(),
+      {.told = in_workings(Map(places.count()).box_lines(Map::head_box)), .may_shrink = true});
 }
 
 // Below the chart: where the crank stops to measure the valves. Gives the last row.

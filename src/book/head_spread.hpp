@@ -16,8 +16,9 @@ namespace shimwright::book {
 namespace card {
 enum Row { name, banner, limits, gap, mark, micrometer, shim_is, alone, action, from, after, then };
 inline constexpr int rows = then + 1;
-inline constexpr double value_mm = 16;
-inline constexpr double sliver_mm = 1.5;  // between cards
+inline constexpr double value_mm = 14;
+// Between cards. The office draws the button of a choice over the next column, no wider than that.
+inline constexpr double sliver_mm = 4.5;
 inline constexpr double label_mm = value_mm + sliver_mm;
 inline constexpr double wide_mm = label_mm + value_mm;
 inline constexpr double row_mm = 4.7;
@@ -28,9 +29,9 @@ inline constexpr double smallest_letter_pt = 8.5;
 }  // namespace card
 
 namespace deck {
-inline constexpr double side_mm = 6;  // the side's name, upright
-inline constexpr double edge_mm = 2.5;
-inline constexpr double between_cylinders_mm = 3.5;
+inline constexpr double side_mm = 6;    // the side's name, upright
+inline constexpr double edge_mm = 4.5;  // room for that button too
+inline constexpr double between_cylinders_mm = 6.5;
 inline constexpr double rim_mm = 2;  // above and below a row of cards
 inline constexpr double strip_mm = 8;
 inline constexpr double heading_mm = 7;       // the bank's name

@@ -1,7 +1,18 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/head_words.hpp"
 
+#include <string_view>
+
+#include "core/words.hpp"
+
 namespace shimwright::book {
+
+std::size_t bank_at_left(const Layout& layout) {
+  const auto called = [&layout](std::size_t bank, std::string_view name) {
+    return lower_case(layout.banks[bank].name) == name;
+  };
+  return called(0, "right") || called(1, "left") ? 1 : 0;
+}
 
 std::string bank_in_words(const Layout& layout, std::size_t index) {
   if (layout.banks.size() == 1) return {};
@@ -22,9 +33,14 @@ std::string seen_in_words(const Layout& layout, bool banks_beside) {
       words += ", cylinder " + std::to_string(far.cylinders.front()) + " at your left";
     return words + ".";
   }
-  words += bank_in_words(layout, 0) + " away from you, " + bank_in_words(layout, 1) + " near you";
-  if (banks_beside) words += "; shown side by side";
-  return words + ".";
+  if (!banks_beside)
+    return words + bank_in_words(layout, 0) + " away from you, " + bank_in_words(layout, 1) +
+           " near you.";
+  const std::size_t left = bank_at_left(layout);
+  const auto told = [&layout](std::size_t bank) {
+    return bank_in_words(layout, bank) + (bank == 0 ? ", away from you" : ", near you");
+  };
+  return words + "at your left the " + told(left) + "; at your right the " + told(1 - left) + ".";
 }
 
 }  // namespace shimwright::book

@@ -11,6 +11,10 @@
 
 namespace shimwright::book {
 
+// Which of two banks stands on the left where they are side by side: the first, unless their names
+// say otherwise.
+std::size_t bank_at_left(const Layout& layout);
+
 // `right bank`; by its cylinders where it has no name; empty where it is the only one.
 std::string bank_in_words(const Layout& layout, std::size_t bank);
 

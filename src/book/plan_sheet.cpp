@@ -161,8 +161,11 @@ class PlanMaker {
             length(Map::clearance),
             length(Map::shim),
             written("=IFERROR(IF(NOT(plan_stands);\"\";IF({left}<>\"\";\"stays \"&{left};"
-                    "IF({x}=\"none\";\"none fits\";IF({x}=\"unread\";\"measure\";{x}))));\"\")",
-                    {{"left", cell(Map::left_outside)}, {"x", cell(Map::told_action)}}),
+                    "IF({x}=\"none\";IF({nothing};\"list shims\";\"none fits\");"
+                    "IF({x}=\"unread\";\"measure\";{x}))));\"\")",
+                    {{"nothing", in_workings(map_.fact(Map::nothing_listed))},
+                     {"left", cell(Map::left_outside)},
+                     {"x", cell(Map::told_action)}}),
             written("=IFERROR(IF(NOT(plan_stands);\"\";IF({x}=\"move\";MID({source};6;99);IF({x}="
                     "\"spare\";\"spares\";IF({x}=\"buy\";"
                     "\"order\";{source}))));\"\")",
@@ -240,20 +243,13 @@ class PlanMaker {
 
   // Which valves stay outside their limits and what is amiss anywhere in the book, over the lists.
   void box() {
-    constexpr int most_lines = 6;
     const Area area{{order_column, 0}, {right_column, summary_row + 1}};
-    const std::string told = in_workings(map_.fact(Map::plan_box));
-    sheet_.result(
-        area,
-        written(
-            "=IF({told}<>\"\";{lines};IF(COUNT(limits)=0;"
-            "\"Begin on Engine: the limits are not entered yet.\";"
-            "\"Nothing found amiss in the entries.\"))",
-            {{"told", told},
-             {"lines", first_lines(told, most_lines, "\"and more: see Engine, Head and Shims\"")}}),
-        style::trouble_box);
-    sheet_.grade(area,
-                 {{written("{told}<>\"\"", {{"told", told}}), std::string(style::trouble_found)}});
+    make_trouble_box(
+        sheet_, area,
+        {.told = in_workings(map_.fact(Map::plan_box)),
+         .stands_out = written("{stay}&{amiss}<>\"\"",
+                               {{"stay", in_workings(map_.fact(Map::stays_told))},
+                                {"amiss", in_workings(map_.trouble_lines(Map::all_box))}})});
   }
 
   void foot() {

@@ -40,9 +40,13 @@ constexpr Step steps[] = {
     {sheet_name::head,
      "Take out the shims, one valve at a time, and put each back before you turn the crank. Type "
      "the mark; measure each with the micrometer and type that too: marks wear off, and shims wear "
-     "thin. The shim of a good valve may stay in and unread, unless Engine lets good valves be "
-     "opened."},
-    {sheet_name::shims, "List the spares in the drawer and the sizes you can buy."},
+     "thin. The shim of a good valve may stay in and unread, unless Engine has shims of good "
+     "valves "
+     "changed too."},
+    {sheet_name::shims,
+     "List the spares in the drawer and the sizes you can buy. From another sheet paste with "
+     "Ctrl+Shift+V, as text or numbers only: Ctrl+V brings the other sheet\u2019s locks and looks, "
+     "and nothing is checked. Undo cures it. So too on Head and Engine."},
     {sheet_name::plan,
      "Read what to keep, move, fit or buy. If a dark box speaks, mend what it names first."},
     {sheet_name::plan,
@@ -51,9 +55,9 @@ constexpr Step steps[] = {
      "Fit the shims step by step, in this order and no other. Tick each step as you go."},
     {sheet_name::head,
      "Turn the crank by hand through two full turns and measure every gap again. In a copy of this "
-     "book, type the new gaps; for each valve that got another shim, type that shim\u2019s mark "
-     "and "
-     "micrometer size together with its gap."},
+     "book, clear every tick on Fit and type the new gaps, each with the mark and micrometer size "
+     "of the shim now in that valve. On Shims, strike off the spares that went in and add the "
+     "shims left over."},
 };
 
 class ReadMeMaker {
@@ -84,6 +88,7 @@ class ReadMeMaker {
     write_stops();
     write_progress();
     sheet_.print({{0, 0}, {last_column, row_}}, style::portrait);
+    list_remarks();
     sheet_.protect();
   }
 
@@ -182,13 +187,37 @@ class ReadMeMaker {
                 {{"all", all}, {"kept", in_workings(map_.all(Map::kept))}}));
     const auto steps = [this](StepsMap::Fact which) { return in_workings(steps_.fact(which)); };
     bar("steps done", steps(StepsMap::steps_ticked), steps(StepsMap::steps_count));
-    figure("remarks on the entries", in_workings(map_.trouble_lines(Map::all_count)));
+    figure("remarks on the entries", remarks());
     warning("valves left outside", written("SUMPRODUCT((actions=\"none\")+({left}<>\"\"))",
                                            {{"left", in_workings(map_.all(Map::left_outside))}}));
-    figure("valves to open",
+    figure("shims to change",
            "SUMPRODUCT((actions=\"move\")+(actions=\"spare\")+(actions=\"buy\"))");
     figure("shims to buy", written("IF(plan_stands;SUM({x});NA())",
                                    {{"x", in_workings(map_.order(Map::order_count))}}));
+  }
+
+  std::string remarks() const { return in_workings(map_.trouble_lines(Map::all_count)); }
+
+  // All that the boxes may have no room for, below what goes on paper.
+  void list_remarks() {
+    constexpr int most = 40;
+    const std::string all = in_workings(map_.trouble_lines(Map::all_box));
+    row_ += 2;
+    sheet_.result(
+        line(row_),
+        written("=IF({all}=\"\";\"\";\"Remarks on the entries, all of them\")", {{"all", all}}),
+        style::heading);
+    for (int i = 1; i <= most; ++i) {
+      ++row_;
+      sheet_.result(
+          line(row_),
+          written(i < most ? "=IF({all}=\"\";\"\";IFERROR(REGEX({all};\"[^\\n]+\";;{i});\"\"))"
+                           : "=IF({all}=\"\";\"\";IF({lines}<{i};\"\";\"and \"&({lines}-{i}+1)&"
+                             "\" more: mend these first\"))",
+                  {{"all", all}, {"i", i}, {"lines", lines_in(all)}}),
+          style::text);
+      sheet_.row_height(row_, 9);
+    }
   }
 
   Sheet& sheet_;

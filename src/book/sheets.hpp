@@ -22,14 +22,23 @@ void make_fit(Sheet& sheet, const Places& places);
 // `"Quillfen 1.4 · Head"`, or the sheet's own name until the engine has one.
 std::string titled(std::string_view sheet);
 
-// Shows what of the entries makes no sense; a box that has something to tell stands out. `grades`
-// come before the usual one.
-void make_trouble_box(Sheet& sheet, const Area& area, const std::string& sentences,
-                      std::vector<Grade> grades = {});
+// A plain paste brings the other sheet's look, its locks and no checks along.
+inline constexpr std::string_view words_of_pasting =
+    "From another sheet paste with Ctrl+Shift+V, as text or numbers only; Ctrl+V would lock the "
+    "cells (Undo cures it).";
 
-// The first lines of that cell's text; where there are more than `most`, `rest` is the last of
-// these. In a formula, so `rest` is one too: `"and more"`.
-std::string first_lines(const std::string& cell, int most, std::string_view rest);
+// Where to read what a box has no room for.
+inline constexpr std::string_view words_of_the_rest = "more: all stand on Read me first";
+
+struct TroubleBox {
+  std::string told;             // the cell whose lines it shows
+  std::string stands_out = {};  // when; blank: while there is something to tell
+  bool may_shrink = false;      // its letters, where there is much to tell
+};
+
+// Shows what of the entries makes no sense, as many lines as it has room for: widths and heights
+// are to be set before.
+void make_trouble_box(Sheet& sheet, const Area& area, const TroubleBox& box);
 
 // The lines of that cell's text, counted.
 std::string lines_in(const std::string& cell);

@@ -33,7 +33,8 @@ void heads(Sheet& sheet, At from, const std::vector<std::string>& words) {
 void series_entry(Sheet& sheet, const Area& area) {
   sheet.style(area, style::entry_choice);
   sheet.check(area, {.kind = EntryCheck::Kind::choice,
-                     .rule = "series",
+                     // Once where both sides take the same.
+                     .rule = "IF(one_series=\"\";series;one_series)",
                      .title = "Shim series",
                      .refusal = "One of the two series named on Engine, or blank where both are "
                                 "the same."});
@@ -43,7 +44,7 @@ void size_entry(Sheet& sheet, const Area& area) {
   sheet.style(area, style::entry_length);
   sheet.check(area, length_check(area.from, 0.3, 20, "Thickness", "",
                                  "A shim is between 0.3 and 20 mm thick (0.012 to 0.787 in), in "
-                                 "the unit chosen on Engine."));
+                                 "the unit chosen on Engine. 275 is a mark: its size is 2.75 mm."));
   sheet.grade(area, {{"unit=\"inch\"", std::string(style::in_inches)}});
 }
 
@@ -90,6 +91,8 @@ void make_ladders(Sheet& sheet, const Map& map) {
   heading(sheet, {{first.column, first.row - 2}, {last_column, first.row - 2}},
           "On sale, as rows of sizes");
   heads(sheet, below(first, -1), {"series", "from", "to", "step", "price", "comes to"});
+  for (int i = 0; i < place::ladders; ++i)
+    sheet.label(At{first.column - 1, first.row + i}, std::to_string(i + 1), style::row_number);
   series_entry(sheet, block(first, 1, place::ladders));
   size_entry(sheet, block(right_of(first), 2, place::ladders));
   const Area step = block(right_of(first, 3), 1, place::ladders);
@@ -147,7 +150,7 @@ void make_list(Sheet& sheet, const Map& map) {
 void make_singles(Sheet& sheet) {
   const At first = place::first_single;
   heading(sheet, {{first.column, first.row - 2}, {last_column, first.row - 2}},
-          "On sale singly, used ones too");
+          "On sale singly, used ones too; numbered on from the spares");
   heads(sheet, below(first, -1), {"series", "size", "how many", "price"});
   // Counted on from the spares, as the check counts them.
   for (int i = 0; i < place::singles; ++i)
@@ -173,10 +176,12 @@ void make_shims(Sheet& sheet, const Places& places) {
   sheet.row_height(0, 11);
   sheet.row_height(3, 3);
   sheet.result({{1, 0}, {7, 0}}, titled(sheet.name()), style::title);
-  sheet.result({{1, 1}, {7, 1}}, "=\"All sizes in \"&IF(unit=\"inch\";\"inches\";\"mm\")&\".\"",
-               style::subtitle);
+  sheet.result({{1, 1}, {7, 2}},
+               written("=\"All sizes in \"&IF(unit=\"inch\";\"inches\";\"mm\")&\". {paste}\"",
+                       {{"paste", words_of_pasting}}),
+               style::list);
   make_trouble_box(sheet, {{8, 0}, {last_column, 2}},
-                   in_workings(map.trouble_lines(Map::shims_box)));
+                   {.told = in_workings(map.box_lines(Map::shims_box))});
   make_spares(sheet);
   make_ladders(sheet, map);
   make_list(sheet, map);

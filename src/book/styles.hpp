@@ -79,10 +79,9 @@ inline constexpr std::string_view fit_stand_in = "Fit stand-in";
 inline constexpr std::string_view trouble_box = "Trouble box";
 inline constexpr std::string_view trouble_found = "Trouble found";  // laid over the box
 
-inline constexpr std::string_view head_box = "Head box";  // over what is amiss, in small letters
-inline constexpr std::string_view head_box_full = "Head box full";  // in the smallest
-inline constexpr std::string_view deck = "Deck";                    // the head between the cards
-inline constexpr std::string_view deck_seen = "Deck seen";          // where to stand
+inline constexpr std::string_view small_box = "Head box";   // over what is amiss, in small letters
+inline constexpr std::string_view deck = "Deck";            // the head between the cards
+inline constexpr std::string_view deck_seen = "Deck seen";  // where to stand
 inline constexpr std::string_view deck_heading = "Deck heading";
 inline constexpr std::string_view deck_side = "Deck side";
 inline constexpr std::string_view deck_strip = "Deck strip";

@@ -116,9 +116,40 @@ std::string stay_outside(const Map& map) {
       "=IF(NOT(plan_stands);\"\";TEXTJOIN(CHAR(10);TRUE();{left};{none}))",
       {{"left", told(written("({x}<>\"\")", {{"x", map.all(Map::left_outside)}}),
                      "left alone, as told on Head.")},
-       {"none", told(written("({x}=\"none\")", {{"x", map.all(Map::action)}}),
-                     "no size listed on Shims serves. The size needed stands in the valve\u2019s "
-                     "row: find one and list it.")}});
+       {"none",
+        written("IF({nothing};IF(SUMPRODUCT(--({x}=\"none\"))=0;\"\";\"Some gaps are outside their "
+                "limits: list the spares and the sizes on sale on Shims first.\");{told})",
+                {{"nothing", map.fact(Map::nothing_listed)},
+                 {"x", map.all(Map::action)},
+                 {"told", told(written("({x}=\"none\")", {{"x", map.all(Map::action)}}),
+                               "no size listed on Shims serves. The size needed stands in the "
+                               "valve\u2019s row: find one and list it.")}})}});
+}
+
+// Valves that come out so near a limit that an ordinary doubt of the reading would leave them open
+// (common practice, no source), as long as no doubt is entered. In mm.
+constexpr std::string_view near_a_limit = "0.01";
+
+std::string come_out_near(const Map& map) {
+  const std::string count =
+      written("SUM(IFERROR((ROUND({margin};6)<{near})*({margin}>=0);0))",
+              {{"margin", map.all(Map::told_margin)}, {"near", near_a_limit}});
+  return written(
+      "=IF(NOT(plan_stands);\"\";IF(IF(ISNUMBER(doubt);doubt>0;FALSE());\"\";IF({n}=0;\"\";{n}&"
+      "IF({n}=1;\" gap comes out\";\" gaps come out\")&\" nearer than \"&"
+      "FIXED({near}/mm_each;decimals;TRUE())&IF(unit=\"inch\";\" in\";\" mm\")&\" to a limit, and "
+      "no doubt of the readings is entered: enter it on Engine, or put the aim first there.\")))",
+      {{"n", count}, {"near", near_a_limit}});
+}
+
+// Head or Shims: the one whose entries the plan cannot be made with, though it can be without them.
+std::string keeps_plan_from_standing(std::string_view valves, std::string_view shims,
+                                     std::string_view rules) {
+  return written(
+      "=IF(OR(NOT(add_in_there);plan_stands);FALSE();"
+      "AND(NOT(ISERROR(ROWS(SHIM.PLAN(limits;nothing;rules))));"
+      "ISERROR(ROWS(SHIM.PLAN({valves};{shims};{rules})))))",
+      {{"valves", valves}, {"shims", shims}, {"rules", rules}});
 }
 
 void make_facts(Sheet& sheet, const Map& map) {
@@ -164,11 +195,20 @@ void make_facts(Sheet& sheet, const Map& map) {
                    {{"all", map.all(Map::apart)},
                     {"before", map.all(Map::apart).from.row},
                     {"names", map.all(Map::name)}}));
+  fact(Map::nothing_listed, "nothing listed",
+       written("=SUMPRODUCT(--({x}<>\"\"))=0",
+               {{"x", Area{map.spare(0, Map::kind), map.sale(0, Map::kind)}}}));
+  fact(Map::head_grave, "Head is to be mended",
+       keeps_plan_from_standing("valves", "nothing", "rules"));
+  fact(Map::shims_grave, "Shims is to be mended",
+       keeps_plan_from_standing("limits", "shims", "nothing"));
   row_fact(Map::stays_told, "stay outside", stay_outside(map));
-  row_fact(
-      Map::plan_box, "box of Plan",
-      written("=TEXTJOIN(CHAR(10);TRUE();{stay};{amiss})",
-              {{"stay", map.fact(Map::stays_told)}, {"amiss", map.trouble_lines(Map::all_box)}}));
+  row_fact(Map::near_told, "near a limit", come_out_near(map));
+  row_fact(Map::plan_box, "box of Plan",
+           written("=TEXTJOIN(CHAR(10);TRUE();{stay};{amiss};{near})",
+                   {{"stay", map.fact(Map::stays_told)},
+                    {"near", map.fact(Map::near_told)},
+                    {"amiss", map.trouble_lines(Map::all_box)}}));
   const int last = shims_place::ladders - 1;
   fact(Map::sales, "sizes on sale",
        written("={start}+{sizes}-1",
@@ -237,6 +277,12 @@ std::string told(const std::string& length) {
 // practice, no source). In mm.
 constexpr std::string_view far_apart = "0.05";
 
+// As long as neither spares nor sizes are listed, nobody has looked whether one fits.
+std::string none_told(const Map& map) {
+  return written("IF({nothing};\"list shims\";\"none fits\")",
+                 {{"nothing", map.fact(Map::nothing_listed)}});
+}
+
 // What to show of the plan for one valve.
 std::vector<std::string> answers_for(const Card& card, const Map& map, int index) {
   const auto own = [&](Map::Valve column) { return relative(map.at(index, column)); };
@@ -261,11 +307,12 @@ std::vector<std::string> answers_for(const Card& card, const Map& map, int index
       written("=IF({known}=\"again\";\"measure again\";{told})",
               {{"known", own(Map::then_known)}, {"told", with_sign(own(Map::then_known))}}),
       written("=IF(NOT(add_in_there);\"\";IF(ISERROR({action});\"mend entries\";"
-              "IF({told}=\"keep\";\"keep\";IF({action}=\"none\";\"none fits\";"
+              "IF({told}=\"keep\";\"keep\";IF({action}=\"none\";{none};"
               "IF({action}=\"unread\";IF(AND(ISNUMBER({c});{now}<>\"limits?\");"
               "\"measure shim\";IF(ISNUMBER({shim});\"measure gap\";\"\"));"
               "{action}&\" \"&FIXED({size}/mm_each;decimals;TRUE()))))))",
               {{"action", own(Map::action)},
+               {"none", none_told(map)},
                {"told", own(Map::told_action)},
                {"c", own(Map::clearance)},
                {"now", own(Map::now)},

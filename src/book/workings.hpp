@@ -56,8 +56,20 @@ class WorkingsMap {
     left_outside,  // the state of a valve left alone though it reads outside its limits; else blank
     valve_columns
   };
-  // The columns of the answer of SHIM.CHECK.
-  enum Trouble { table, row, column, words, trouble_columns };
+  // The columns of the answer of SHIM.CHECK; of a size on sale, which row of sizes it is of, and
+  // the column; the sentence with its place, blank where it is told already; that in the book's
+  // unit, one more length at each step. `told` is the last step.
+  static constexpr int lengths_told = 3;
+  enum Trouble {
+    table,
+    row,
+    column,
+    words,
+    of_sizes,
+    placed,
+    told = placed + lengths_told,
+    trouble_columns
+  };
   enum Order { order_series, order_size, order_count, order_price, order_cost, order_columns };
   enum Surplus { surplus_series, surplus_size, surplus_count };
   enum Ladder {
@@ -117,7 +129,11 @@ class WorkingsMap {
     plan_doubt,      // the doubt that the plan stays clear of the limits by, in mm
     stays_told,      // the valves that stay outside their limits
     plan_box,        // these, and what is amiss anywhere
+    near_told,       // the valves that come out near a limit though no doubt is entered
     apart_told,      // the shims whose micrometer and mark are far apart
+    nothing_listed,  // neither spares nor sizes on sale
+    head_grave,      // is it Head, or Shims, that keeps the plan from standing?
+    shims_grave,
     troubles_found,  // rows of each of these answers
     engine_troubles_found,
     order_rows,
@@ -131,19 +147,17 @@ class WorkingsMap {
   // Of the whole engine; what is wrong with a limit stands there once for each valve.
   Area troubles(Trouble column) const { return block({column, troubles_row()}, 1, trouble_rows()); }
   // Of the limits and the rules alone.
-  enum EngineTrouble { engine_column, engine_words };
+  enum EngineTrouble { engine_column, engine_words, engine_told = engine_words + lengths_told };
   Area engine_troubles(EngineTrouble column) const {
     return block({trouble_columns + 1 + column, troubles_row()}, 1, engine_trouble_rows);
   }
+  // A line for each sentence about that sheet, or about all.
   enum Box { head_box, shims_box, engine_box, all_box, all_count };
   At trouble_lines(Box which) const {
-    return told_in_steps(which, which < all_box ? lengths_told : 0);
+    return {trouble_columns + 1 + engine_told + 2, troubles_row() + which};
   }
-  // From the functions' own words, in mm, on to the book's unit: one more length at each step.
-  static constexpr int lengths_told = 8;
-  At told_in_steps(Box which, int step) const {
-    return {trouble_columns + 5 + step, troubles_row() + which};
-  }
+  // The first three as that sheet shows them: where the plan waits for another sheet, it is named.
+  At box_lines(Box which) const { return right_of(trouble_lines(which)); }
   Area order(int column) const { return block({column, order_row()}, 1, valves_); }
   Area surplus(int column) const {
     return block({order_columns + 1 + column, order_row()}, 1, valves_);

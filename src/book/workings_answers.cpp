@@ -8,8 +8,7 @@ namespace {
 
 using Map = WorkingsMap;
 
-constexpr std::string_view engine_first = "Engine has entries to be mended first";
-constexpr int most_shown = 2;  // sentences in a box; the rest are counted
+constexpr int most_told = 40;  // sentences about one sheet; the rest are counted
 
 // The functions' words, and those of the book's labels.
 constexpr std::pair<const char*, const char*> said_in_the_book[] = {
@@ -22,9 +21,9 @@ constexpr std::pair<const char*, const char*> said_in_the_book[] = {
     {"above the maximum", "above the largest"},
     {"Valves, exhaust side", "Exhaust side"},
     {"Valves, inlet side", "Inlet side"},
-    {"Rule \"\"touch good\"\"", "Open good valves too"},
+    {"Rule \"\"touch good\"\"", "Change shims of good valves too"},
     {"Rule \"\"doubt\"\"", "Stay clear of the limits by the doubt"},
-    {"Rule \"\"work\"\"", "Work for each valve opened"},
+    {"Rule \"\"work\"\"", "Work for each shim changed"},
     {"Rule \"\"first\"\"", "Put first"},
     {" in mm is due", " is due"}};
 
@@ -43,8 +42,9 @@ std::string begun(const std::string& words) {
 // Which rows are about that table. What is wrong with a limit is told once, on Engine, and not
 // again for each valve.
 std::string about(std::string_view table, const Map& map) {
-  std::string condition =
-      written("({x}=\"{table}\")", {{"x", map.troubles(Map::table)}, {"table", table}});
+  std::string condition = written(
+      "({x}=\"{table}\")*({placed}<>\"\")",
+      {{"x", map.troubles(Map::table)}, {"table", table}, {"placed", map.troubles(Map::placed)}});
   if (table == "valves")
     for (const char* column : {"series", "min", "max", "aim", "doubt"})
       condition +=
@@ -52,15 +52,40 @@ std::string about(std::string_view table, const Map& map) {
   return condition;
 }
 
-// A row on Shims is called by the number that stands before it.
-std::string words_of(std::string_view table, const Map& map) {
-  const std::string words = absolute(map.troubles(Map::words));
-  if (table != "shims") return begun(words);
-  return written("IF({row}>{numbered};{begun};\"Row \"&{row}&\": \"&{words})",
-                 {{"row", map.troubles(Map::row)},
-                  {"numbered", shims_place::spares + shims_place::singles},
-                  {"begun", begun(words)},
-                  {"words", words}});
+// The sentence with its place: a row on Shims is called by the number that stands before it. What
+// is wrong with a row of sizes is told once, not again for each of its sizes.
+std::string placed(const Map& map) {
+  const auto own = [&map](Map::Trouble column) {
+    return "$" + relative(map.troubles(column).from);
+  };
+  return written(
+      "=IFERROR(IF(OR({table}<>\"shims\";{row}=0);{begun};IF({row}<={numbered};\"Row \"&{row}&"
+      "\": \"&{words};IF({of}=\"\";{begun};IF(MATCH({of};{all};0)<ROW()-{before};\"\";"
+      "\"Row of sizes \"&LEFT({of};1)&\": \"&IF(OR({column}=\"price\";{column}=\"series\");"
+      "MID({words};FIND(\": \";{words})+2;999);{words})))));\"\")",
+      {{"table", own(Map::table)},
+       {"row", own(Map::row)},
+       {"numbered", shims_place::spares + shims_place::singles},
+       {"words", own(Map::words)},
+       {"begun", begun(own(Map::words))},
+       {"of", own(Map::of_sizes)},
+       {"all", map.troubles(Map::of_sizes)},
+       {"before", map.troubles(Map::of_sizes).from.row},
+       {"column", own(Map::column)}});
+}
+
+std::string of_sizes(const Map& map) {
+  const auto own = [&map](Map::Trouble column) {
+    return "$" + relative(map.troubles(column).from);
+  };
+  return written(
+      "=IFERROR(IF(AND({table}=\"shims\";{row}>{numbered});INDEX({sizes};{row}-{numbered})&\" \"&"
+      "{column};\"\");\"\")",
+      {{"table", own(Map::table)},
+       {"row", own(Map::row)},
+       {"numbered", shims_place::spares + shims_place::singles},
+       {"sizes", Area{map.sale(0, Map::raw_ladder), map.sale(Map::sale_rows - 1, Map::raw_ladder)}},
+       {"column", own(Map::column)}});
 }
 
 // The first few sentences about that table, a line each.
@@ -70,8 +95,8 @@ std::string sentences_about(std::string_view table, const Map& map) {
       "\"\")",
       {{"about", about(table, map)},
        {"rows", map.troubles(Map::table)},
-       {"most", most_shown},
-       {"words", words_of(table, map)}});
+       {"most", most_told},
+       {"words", map.troubles(Map::told)}});
 }
 
 // One column of a table function's answer, blank beyond its end. A single row would otherwise be
@@ -94,7 +119,7 @@ std::string box(std::string_view first_cell, std::string_view sentences, std::st
       {{"first", first_cell},
        {"told", in_the_books_words(told)},
        {"count", count},
-       {"most", most_shown}});
+       {"most", most_told}});
 }
 
 std::string count_of(std::string_view table, const Map& map) {
@@ -105,7 +130,7 @@ std::string count_of(std::string_view table, const Map& map) {
 std::string sentences_in(const std::string& all, const Map& map) {
   const auto beyond = [&map](std::string_view table) {
     return written("IF({n}>{most};{n}-{most}-1;0)",
-                   {{"n", count_of(table, map)}, {"most", most_shown}});
+                   {{"n", count_of(table, map)}, {"most", most_told}});
   };
   return written("=IF({all}=\"\";0;{lines}+{valves}+{shims})", {{"all", all},
                                                                 {"lines", lines_in(all)},
@@ -115,7 +140,7 @@ std::string sentences_in(const std::string& all, const Map& map) {
 
 // What SHIM.CHECK says of the limits and the rules, a doubt once for both sides.
 std::string sentences_of_engine(const Map& map) {
-  const std::string words = absolute(map.engine_troubles(Map::engine_words));
+  const std::string words = absolute(map.engine_troubles(Map::engine_told));
   return written(
       "IF({words}=\"nothing found\";\"\";IF({column}<>\"doubt\";{begun};"
       "IF(ROW({words})-{before}>MATCH(\"doubt\";{column};0);\"\";{begun_doubt})))",
@@ -128,20 +153,52 @@ std::string sentences_of_engine(const Map& map) {
 
 // The functions tell lengths in mm. Each step tells the first of those left in inches, where these
 // are the book's unit; a number in quotation marks is what a person typed.
-void tell_in_unit(Sheet& sheet, const Map& map, Map::Box box) {
-  for (int step = 1; step <= Map::lengths_told; ++step)
-    sheet.formula(
-        map.told_in_steps(box, step),
-        written(
-            "=IF(unit=\"inch\";IFERROR(REGEX({x};\"{length}\";FIXED(NUMBERVALUE(REGEX(REGEX({x};"
-            "\"{length}\");\"-?[0-9.]+\");\".\")/mm_each;decimals;TRUE())&\" in\");{x});{x})",
-            {{"x", map.told_in_steps(box, step - 1)},
-             {"length", "(?<![\"\"0-9.])-?[0-9]+(\\.[0-9]+)? mm(?![a-z])"}}));
+void tell_in_unit(Sheet& sheet, const Area& words) {
+  const std::string formula = written(
+      "=IF(unit=\"inch\";IFERROR(REGEX({x};\"{length}\";FIXED(NUMBERVALUE(REGEX(REGEX({x};"
+      "\"{length}\");\"-?[0-9.]+\");\".\")/mm_each;decimals;TRUE())&\" in\");{x});{x})",
+      {{"x", relative(words.from)}, {"length", "(?<![\"\"0-9.])-?[0-9]+(\\.[0-9]+)? mm(?![a-z])"}});
+  sheet.formula(right_of(words.from), formula);
+  sheet.fill_down({right_of(words.from), right_of(words.to)});
+}
+
+void tell_in_unit_from(Sheet& sheet, Area words) {
+  for (int step = 0; step < Map::lengths_told; ++step) {
+    tell_in_unit(sheet, words);
+    words = {right_of(words.from), right_of(words.to)};
+  }
+}
+
+std::string mended_first(std::string_view sheet) {
+  return "\"" + std::string(sheet) + " has entries to be mended first\"";
+}
+
+// What the sheet tells: where the plan waits for another sheet, that one comes first. Without its
+// limits Head has no verdict, so there every remark on Engine counts.
+void make_box_lines(Sheet& sheet, const Map& map) {
+  const auto where = [&map](Map::Fact grave, Map::Box box, std::string_view name) {
+    return written("IF(AND({grave};{box}<>\"\");{first};\"\")", {{"grave", map.fact(grave)},
+                                                                 {"box", map.trouble_lines(box)},
+                                                                 {"first", mended_first(name)}});
+  };
+  const std::string engine =
+      written("IF({engine}=\"\";\"\";{first})", {{"engine", map.trouble_lines(Map::engine_box)},
+                                                 {"first", mended_first(sheet_name::engine)}});
+  const std::string head = where(Map::head_grave, Map::head_box, sheet_name::head);
+  const std::string shims = where(Map::shims_grave, Map::shims_box, sheet_name::shims);
+  const std::pair<Map::Box, std::string> boxes[] = {{Map::head_box, engine + ";" + shims},
+                                                    {Map::shims_box, engine + ";" + head},
+                                                    {Map::engine_box, head + ";" + shims}};
+  for (const auto& [box, others] : boxes)
+    sheet.formula(map.box_lines(box),
+                  written("=IF(NOT(add_in_there);{own};TEXTJOIN(CHAR(10);TRUE();{others};{own}))",
+                          {{"own", map.trouble_lines(box)}, {"others", others}}));
 }
 
 void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
   heads(sheet, {0, map.troubles(Map::table).from.row - 1},
-        {"table", "row", "column", "trouble", "", "Engine: column", "trouble", "", "boxes"});
+        {"table", "row", "column", "trouble", "of sizes", "placed", "in the unit", "", "", "",
+         "Engine: column", "trouble", "in the unit", "", "", "", "boxes", "as shown"});
   const std::pair<Map::Trouble, const char*> parts[] = {
       {Map::table, "table"}, {Map::row, "row"}, {Map::column, "column"}, {Map::words, "trouble"}};
   for (const auto& [column, part] : parts)
@@ -156,23 +213,26 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
                  column_of("SHIM.CHECK(limits;nothing;rules", part, map.engine_troubles(column),
                            map.fact(Map::engine_troubles_found)));
 
-  const auto raw = [&map](Map::Box box) { return map.told_in_steps(box, 0); };
+  sheet.formula(map.troubles(Map::of_sizes).from, of_sizes(map));
+  sheet.fill_down(map.troubles(Map::of_sizes));
+  sheet.formula(map.troubles(Map::placed).from, placed(map));
+  sheet.fill_down(map.troubles(Map::placed));
+  tell_in_unit_from(sheet, map.troubles(Map::placed));
+  tell_in_unit_from(sheet, map.engine_troubles(Map::engine_words));
+
   const std::string table = absolute(map.troubles(Map::table).from);
-  sheet.matrix(raw(Map::head_box),
+  sheet.matrix(map.trouble_lines(Map::head_box),
                box(table,
-                   written("IF({engine}=\"\";\"\";\"{hint}\");"
-                           "IF({marks}=\"\";\"\";\"Marks that stand for no size: \"&{marks});"
+                   written("IF({marks}=\"\";\"\";\"Marks that stand for no size: \"&{marks});"
                            "{apart};{sentences}",
-                           {{"engine", raw(Map::engine_box)},
-                            {"hint", engine_first},
-                            {"marks", written("TEXTJOIN(\", \";TRUE();{x})",
+                           {{"marks", written("TEXTJOIN(\", \";TRUE();{x})",
                                               {{"x", map.all(Map::mark_trouble)}})},
                             {"apart", map.fact(Map::apart_told)},
                             {"sentences", sentences_about("valves", map)}}),
                    count_of("valves", map)));
   const std::string ladders = absolute({map.ladder(0, Map::ladder_trouble),
                                         map.ladder(shims_place::ladders - 1, Map::ladder_trouble)});
-  sheet.matrix(raw(Map::shims_box),
+  sheet.matrix(map.trouble_lines(Map::shims_box),
                box(table, ladders + ";" + sentences_about("shims", map), count_of("shims", map)));
   const std::string engine = written(
       "TEXTJOIN(CHAR(10);TRUE();IF(AND({unit}<>\"\";{unit}<>\"mm\";{unit}<>\"inch\");\"Unit: "
@@ -182,23 +242,20 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
        {"exhaust", map.limit(Side::exhaust, Map::limit_trouble)},
        {"inlet", map.limit(Side::inlet, Map::limit_trouble)},
        {"crank", crank_wrong}});
-  sheet.matrix(raw(Map::engine_box),
+  sheet.matrix(map.trouble_lines(Map::engine_box),
                written("=IF(NOT(add_in_there);\"Not checked: the Shimwright add-in is missing.\";"
                        "IF(ISERROR({first});\"Not checked: the limits cannot be read.\";{told}))",
                        {{"first", map.engine_troubles(Map::engine_words).from},
                         {"told", in_the_books_words(engine)}}));
-  for (const Map::Box told : {Map::head_box, Map::shims_box, Map::engine_box})
-    tell_in_unit(sheet, map, told);
   sheet.formula(map.trouble_lines(Map::all_box),
                 written("=IF(NOT(add_in_there);{engine};TEXTJOIN(CHAR(10);TRUE();{engine};"
-                        "SUBSTITUTE(SUBSTITUTE({head};\"{hint}\"&CHAR(10);\"\");\"{hint}\";\"\");"
-                        "SUBSTITUTE({shims};\"Row \";\"Shims, row \")))",
-                        {{"hint", engine_first},
-                         {"head", map.trouble_lines(Map::head_box)},
+                        "{head};SUBSTITUTE({shims};\"Row \";\"Shims, row \")))",
+                        {{"head", map.trouble_lines(Map::head_box)},
                          {"shims", map.trouble_lines(Map::shims_box)},
                          {"engine", map.trouble_lines(Map::engine_box)}}));
   sheet.formula(map.trouble_lines(Map::all_count),
                 sentences_in(absolute(map.trouble_lines(Map::all_box)), map));
+  make_box_lines(sheet, map);
 }
 
 }  // namespace

@@ -43,6 +43,12 @@ At single(int row, int column) { return right_of(below(shims::first_single, row)
 using Box = WorkingsMap::Box;
 
 const Slip slips[] = {
+    {"letters pasted into a gap",
+     {{on_head, of_card(0, card::gap), "abc"}},
+     Box::head_box,
+     on_head,
+     "\"abc\" where a gap is due: counted as not given",
+     true},
     {"words in a gap",
      {{on_head, of_card(0, card::gap), "tight"}},
      Box::head_box,
@@ -120,7 +126,7 @@ const Slip slips[] = {
      {{on_engine, engine::work, -2.0}},
      Box::engine_box,
      on_engine,
-     "Work for each valve opened",
+     "Work for each shim changed",
      false},
     {"a rule that is neither yes nor no",
      {{on_engine, engine::touch_good, "maybe"}},
@@ -141,8 +147,8 @@ const Slip slips[] = {
       {on_shims, spare(6, 1), 2.777}},
      Box::shims_box,
      on_shims,
-     "twice",
-     false},
+     "it stands in row 6 too: counted as one more",
+     true},
     {"half a shim", {{on_shims, spare(0, 2), 1.5}}, Box::shims_box, on_shims, "1.5", false},
     {"a spare's size in hundredths",
      {{on_shims, spare(0, 1), 275.0}},
@@ -181,6 +187,36 @@ const Slip slips[] = {
      "step",
      true},
 };
+
+// A price is that of each size of the row, but was typed once.
+TEST(BadEntries, in_a_row_of_sizes_are_told_once_and_by_its_number) {
+  const WorkingsMap map(the_places().count());
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(1, the_places().layout), the_places());
+  book.type(on_shims, ladder_row(0, 4), -4.0);
+  EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::shims_box)),
+            "Row of sizes 1: a price of -4 is negative");
+  EXPECT_EQ(book.number(book::sheet_name::workings, map.trouble_lines(WorkingsMap::all_count)), 1);
+  EXPECT_EQ(book.shown(on_shims, ladder_row(0, -1)), "1");
+  book.type(on_shims, ladder_row(0, 4), 4.0);
+  book.type(on_shims, ladder_row(0, 0), "31 mm");
+  const std::string told = book.worked(map.trouble_lines(WorkingsMap::shims_box));
+  EXPECT_TRUE(told.starts_with("Row of sizes 1: no valve takes series \"31 mm\": ")) << told;
+  EXPECT_EQ(told.find('\n'), std::string::npos) << told;
+}
+
+// Paste goes round the rules of entry.
+TEST(PastedText, that_is_a_number_with_a_blank_counts_as_that_number) {
+  const WorkingsMap map(the_places().count());
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(1, the_places().layout), the_places());
+  for (const char* text : {"0.15 ", " 0.15", "0.15\u00a0"}) {
+    book.type(on_head, of_card(0, card::gap), text);
+    book.recalculate();
+    EXPECT_EQ(book.worked(map.at(0, WorkingsMap::clearance)), "0.15") << text;
+    EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::head_box)), "") << text;
+  }
+}
 
 class BadEntry : public ::testing::TestWithParam<Slip> {};
 

@@ -62,7 +62,7 @@ TEST(Engine, tells_every_trouble_in_the_rows_that_stay_in_sight) {
   EXPECT_LT(at.row, engine::first_row);
   EXPECT_EQ(told,
             "Exhaust side: \"wide\" where the largest gap is due: counted as not given\n"
-            "Open good valves too: \"maybe\" is neither yes nor no\n"
+            "Change shims of good valves too: \"maybe\" is neither yes nor no\n"
             "Firing order: name each cylinder once, as 1-3-4-2; or give the degrees at which each "
             "fires, from 0 to below 720, as 1 at 0, 2 at 270.");
 }
@@ -80,7 +80,7 @@ TEST(Engine, counts_the_troubles_there_is_no_room_for) {
             "Exhaust side: the smallest gap, 0.30 mm, is above the largest, 0.20 mm\n"
             "The doubt, -0.01 mm, is negative\n"
             "Inlet side: the smallest gap, 0.30 mm, is above the largest, 0.20 mm\n"
-            "and 3 more");
+            "and 3 more: all stand on Read me first");
   EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::all_count)), "6");
 }
 
@@ -103,8 +103,9 @@ TEST(Shims, tells_its_own_troubles_though_every_limit_is_wrong) {
     book.type(on_shims, right_of(below(shims::first_spare, row)), 275.0);
   book.recalculate();
   const std::string told = cell_with(book, on_shims, "275 mm").second;
-  EXPECT_TRUE(told.starts_with("Row 1: ")) << told;
-  EXPECT_TRUE(told.ends_with("and 2 more")) << told;
+  // The box has room for these.
+  EXPECT_EQ(std::ranges::count(told, '\n'), 3) << told;
+  EXPECT_TRUE(told.starts_with("Engine has entries to be mended first\nRow 1: ")) << told;
   // Plan tells on which sheet.
   cell_with(book, on_plan, "Shims, row 1: ");
 }
@@ -185,11 +186,96 @@ TEST(Plan, gives_the_size_needed_where_none_fits) {
   type_limits(book, 0.16, 0.20);
   book.type(on_head, value_of("2 IN R", card::gap), 0.10);
   book.type(on_head, value_of("2 IN R", card::micrometer), 2.85);
+  book.type(on_shims, right_of(shims::first_spare), 2.5);
   book.recalculate();
   const At valve = book.find(on_plan, "2 IN R");
   EXPECT_EQ(book.shown(on_plan, right_of(valve, 3)), "none fits");
+  EXPECT_EQ(book.number(on_plan, below(book.find(on_plan, "none fits"))), 1);
   EXPECT_EQ(book.shown(on_plan, right_of(valve, 4)), "needs 2.75\u20132.79");
   cell_with(book, on_plan, "2 IN R stays outside its limits: no size listed on Shims serves.");
+}
+
+// Nobody has looked yet whether a shim fits.
+TEST(Plan, asks_for_the_shims_as_long_as_none_is_listed) {
+  OpenBook book(the_office(), template_file());
+  type_limits(book, 0.16, 0.20);
+  book.type(on_head, value_of("2 IN R", card::gap), 0.10);
+  book.type(on_head, value_of("2 IN R", card::micrometer), 2.85);
+  book.recalculate();
+  const At valve = book.find(on_plan, "2 IN R");
+  EXPECT_EQ(book.shown(on_plan, right_of(valve, 3)), "list shims");
+  cell_with(book, on_plan, "list the spares and the sizes on sale on Shims first");
+  EXPECT_EQ(book.shown(on_head, right_of(value_of("2 IN R", card::action), -1)), "list shims");
+}
+
+// Rows of spares of which there are fewer than none.
+void type_bad_counts(OpenBook& book, int rows) {
+  for (int row = 0; row < rows; ++row) {
+    const At first = below(shims::first_spare, row);
+    book.type(on_shims, first, "28 mm");
+    book.type(on_shims, right_of(first), 2.3 + 0.01 * row);
+    book.type(on_shims, right_of(first, 2), -1.0);
+  }
+}
+
+TEST(Boxes, show_as_many_lines_as_they_have_room_for_and_say_where_all_stand) {
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(3, the_places().layout), the_places());
+  for (const book::Card& one : the_places().head.cards)
+    book.type(on_head, one.value(card::gap), -0.1);
+  type_bad_counts(book, 12);
+  book.recalculate();
+  for (const std::string_view sheet : {on_head, on_shims, on_plan}) {
+    const std::string told = cell_with(book, sheet, "is negative").second;
+    EXPECT_GE(std::ranges::count(told, '\n'), sheet == on_plan ? 7 : 4) << sheet << ": " << told;
+    EXPECT_TRUE(told.ends_with(" more: all stand on Read me first")) << told;
+  }
+  int listed = 0;
+  for (const auto& [at, text] : book.texts(book::sheet_name::read_me))
+    listed += text.ends_with("is negative") ? 1 : 0;
+  EXPECT_EQ(listed, 28);
+}
+
+TEST(Boxes, say_how_many_remarks_even_the_longest_list_leaves_out) {
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(3, the_places().layout), the_places());
+  for (const book::Card& one : the_places().head.cards)
+    for (const card::Row row : {card::gap, card::micrometer})
+      book.type(on_head, one.value(row), -0.1);
+  type_bad_counts(book, 20);
+  book.recalculate();
+  cell_with(book, book::sheet_name::read_me, "and 13 more: mend these first");
+}
+
+// Every card says "mend entries", so its sheet says where.
+TEST(Boxes, name_the_sheet_that_the_plan_waits_for) {
+  const auto names = [](const OpenBook& book, std::string_view sheet, const char* other) {
+    const auto cells = book.texts(sheet);
+    const std::string words = std::string(other) + " has entries to be mended first";
+    return std::ranges::any_of(
+        cells, [&words](const auto& cell) { return cell.second.find(words) != std::string::npos; });
+  };
+  struct Fault {
+    std::string_view sheet;
+    At at;
+    double entry;
+  };
+  for (const Fault& fault : {Fault{on_shims, right_of(shims::first_spare), 275.0},
+                             Fault{on_head, value_of("1 EX L", card::gap), -0.1},
+                             Fault{on_engine, engine::doubt, -0.1}}) {
+    OpenBook book(the_office(), template_file());
+    type_job(book, made_up_job(3, the_places().layout), the_places());
+    for (const std::string_view sheet : {on_engine, on_head, on_shims})
+      for (const char* other : {"Engine", "Head", "Shims"})
+        EXPECT_FALSE(names(book, sheet, other)) << sheet << " names " << other;
+    book.type(fault.sheet, fault.at, fault.entry);
+    book.recalculate();
+    for (const std::string_view sheet : {on_engine, on_head, on_shims})
+      for (const std::string_view other : {on_engine, on_head, on_shims})
+        EXPECT_EQ(names(book, sheet, std::string(other).c_str()),
+                  other == fault.sheet && sheet != other)
+            << sheet << " names " << other;
+  }
 }
 
 TEST(EmptyBook, has_a_dash_or_a_word_where_an_answer_will_stand) {

@@ -147,6 +147,48 @@ TEST_F(ToldBook, calls_a_gap_of_zero_a_remark) {
   EXPECT_EQ(counted("remarks on the entries"), "1");
 }
 
+// No doubt is entered, so such a gap is called good though nobody can know.
+TEST_F(ToldBook, says_how_many_gaps_come_out_near_a_limit_while_no_doubt_is_entered) {
+  constexpr std::string_view words =
+      "2 gaps come out nearer than 0.010 mm to a limit, and no doubt of the readings is entered";
+  gap("1 IN L", 0.16);
+  gap("2 IN L", 0.211);
+  gap("3 IN L", 0.21);
+  gap("4 IN L", 0.19);
+  book.recalculate();
+  EXPECT_TRUE(tells(book, on_plan, words));
+  book.type(on_engine, engine::doubt, 0.005);
+  book.recalculate();
+  EXPECT_FALSE(tells(book, on_plan, "nearer than"));
+  book.clear(on_engine, engine::doubt);
+  book.type(on_engine, engine::unit, "inch");
+  limits(0.006, 0.009);
+  for (const char* valve : {"1 IN L", "2 IN L", "3 IN L"}) gap(valve, 0.008);
+  gap("4 IN L", 0.006);
+  book.recalculate();
+  EXPECT_TRUE(tells(book, on_plan, "1 gap comes out nearer than 0.0004 in to a limit"));
+}
+
+TEST_F(ToldBook, says_where_columns_are_entered_how_to_paste) {
+  for (const std::string_view sheet : {on_read_me, on_shims})
+    EXPECT_TRUE(tells(book, sheet, "paste with Ctrl+Shift+V, as text or numbers only")) << sheet;
+}
+
+// An open valve is a lifted one.
+TEST_F(ToldBook, calls_no_valve_open_that_only_can_be_reached) {
+  for (const std::string_view sheet : {on_read_me, on_engine, on_head, on_plan})
+    for (const char* words : {"valves are open", "valve opened", "valves opened", "to open"})
+      EXPECT_FALSE(tells(book, sheet, words)) << sheet << ": " << words;
+}
+
+TEST_F(ToldBook, keeps_a_mark_as_it_was_typed) {
+  const At mark = card_of("1 IN L").value(card::mark);
+  book.strike(on_head, mark, "2.70");
+  book.recalculate();
+  EXPECT_EQ(book.shown(on_head, mark), "2.70");
+  EXPECT_EQ(book.worked(map.at(2, WorkingsMap::marked)), "2.7");
+}
+
 class InchBook : public ToldBook {
  protected:
   InchBook() {

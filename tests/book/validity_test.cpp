@@ -4,7 +4,10 @@
 #include <gtest/gtest.h>
 
 #include <com/sun/star/sheet/ValidationType.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XSheetCellRange.hpp>
 #include <com/sun/star/sheet/XSheetCondition.hpp>
+#include <com/sun/star/table/XColumnRowRange.hpp>
 #include <sstream>
 #include <variant>
 
@@ -22,6 +25,8 @@ namespace shims = book::shims_place;
 namespace card = book::card;
 using book::as;
 using office::from_office;
+
+constexpr auto on_engine = book::sheet_name::engine;
 
 class Rule {
  public:
@@ -74,6 +79,16 @@ TEST(Validity, is_on_every_entry_that_is_not_free_text_and_says_what_is_due) {
   }
 }
 
+// In the words that one reads when 275 or 27.5 was typed for a size.
+TEST(Validity, says_that_275_is_a_mark) {
+  OpenBook book(the_office(), template_file());
+  for (const At at : {right_of(shims::first_spare), right_of(shims::first_ladder),
+                      right_of(shims::first_single)}) {
+    const std::string refusal = Rule(book, book::sheet_name::shims, at).message();
+    EXPECT_NE(refusal.find("275 is a mark: its size is 2.75 mm"), std::string::npos) << refusal;
+  }
+}
+
 TEST(Validity, offers_what_the_functions_take) {
   OpenBook book(the_office(), template_file());
   const auto offered = [&book](std::string_view sheet, At at) {
@@ -82,7 +97,6 @@ TEST(Validity, offers_what_the_functions_take) {
     return rule.choices();
   };
   using Words = std::vector<std::string>;
-  const auto on_engine = book::sheet_name::engine;
   EXPECT_EQ(offered(on_engine, engine::unit), (Words{"mm", "inch"}));
   EXPECT_EQ(offered(on_engine, engine::first), (Words{"cost", "aim"}));
   EXPECT_EQ(offered(on_engine, engine::use_doubt), (Words{"yes", "no"}));
@@ -94,15 +108,45 @@ TEST(Validity, offers_what_the_functions_take) {
     EXPECT_EQ(offered(book::sheet_name::head, one.value(card::alone)), (Words{"yes"}));
 }
 
+// The office draws the button of a choice over the column to the right of its cell, and no wider
+// than that column is (found by trying).
+TEST(Validity, leaves_room_for_the_button_of_a_choice) {
+  constexpr double least_mm = 4.2;  // about 16 pixels
+  OpenBook book(the_office(), template_file());
+  for (const auto& [sheet, at, free_text] : entry_cells(the_places())) {
+    if (free_text || sheet == book::sheet_name::fit || !Rule(book, sheet, at).is_a_choice())
+      continue;
+    const auto cursor = book.sheet(sheet)->createCursorByRange(as<css::sheet::XSheetCellRange>(
+        book.sheet(sheet)->getCellRangeByPosition(at.column, at.row, at.column, at.row)));
+    cursor->collapseToMergedArea();
+    const int beside =
+        as<css::sheet::XCellRangeAddressable>(cursor)->getRangeAddress().EndColumn + 1;
+    const auto width =
+        as<css::beans::XPropertySet>(
+            as<css::table::XColumnRowRange>(book.sheet(sheet))->getColumns()->getByIndex(beside))
+            ->getPropertyValue("Width")
+            .get<sal_Int32>();
+    EXPECT_GE(width / 100.0, least_mm) << book::on(sheet, at);
+  }
+}
+
 TEST(Validity, offers_the_series_named_on_engine) {
   OpenBook book(the_office(), template_file());
   for (const At at : {shims::first_spare, shims::first_ladder, shims::first_single}) {
     const Rule rule(book, book::sheet_name::shims, at);
     EXPECT_TRUE(rule.is_a_choice());
-    EXPECT_EQ(rule.formula(), "series");
+    const std::string offered = rule.formula();
+    const auto count = [&] {
+      return book.value_of(book::sheet_name::shims,
+                           "=ROWS(" + offered + ")*COLUMNS(" + offered + ")");
+    };
+    // Both sides come with the same.
+    EXPECT_EQ(count(), 1);
+    book.type(on_engine, engine::of(book::Side::exhaust, engine::series_row), "small");
+    EXPECT_EQ(count(), 2);
+    EXPECT_EQ(book.value_of(book::sheet_name::shims, "=MATCH(\"small\";" + offered + ";0)"), 2);
+    book.type(on_engine, engine::of(book::Side::exhaust, engine::series_row), "A");
   }
-  book.type(book::sheet_name::engine, engine::of(book::Side::exhaust, engine::series_row), "small");
-  EXPECT_EQ(book.value_of(book::sheet_name::shims, "=MATCH(\"small\";series;0)"), 2);
 }
 
 struct Typed {
@@ -120,7 +164,6 @@ const At mark = the_places().head.cards.front().value(card::mark);
 const At bias = engine::of(book::Side::inlet, engine::bias_row);
 constexpr auto head = book::sheet_name::head;
 constexpr auto on_shims = book::sheet_name::shims;
-constexpr auto on_engine = book::sheet_name::engine;
 
 const Typed typed[] = {
     {"a gap", head, first_gap, 0.18, true},

@@ -80,6 +80,17 @@ TEST(HeadMap, all_cards_are_equally_wide) {
   }
 }
 
+// The office draws the button of a choice over the next column, no wider than that.
+TEST(HeadMap, beside_each_card_is_room_for_the_button_of_a_choice) {
+  constexpr double least_mm = 4.2;  // about 16 pixels
+  for (const Layout& layout : every_layout()) {
+    const HeadMap map = head_map(layout);
+    for (const Card& card : map.cards)
+      EXPECT_GE(map.column_mm.at(static_cast<std::size_t>(card.value(card::alone).column + 1)),
+                least_mm);
+  }
+}
+
 // A valve alone stands midway between the two opposite, two midway among three.
 TEST(HeadMap, the_valves_of_each_side_stand_about_the_middle_of_their_cylinder) {
   for (const Layout& layout : every_layout()) {
@@ -220,8 +231,11 @@ TEST(SeenInWords, tells_how_to_stand_and_no_more_than_the_layout_holds) {
   Layout unnamed = with_banks(Arrangement::flat, 4, 2, 2);
   for (Bank& bank : unnamed.banks) bank.name.clear();
   EXPECT_EQ(seen_in_words(unnamed, true),
-            "Seen from above, cylinders 2, 4 away from you, cylinders 1, 3 near you; "
-            "shown side by side.");
+            "Seen from above, at your left the cylinders 2, 4, away from you; at your right the "
+            "cylinders 1, 3, near you.");
+  EXPECT_EQ(seen_in_words(with_banks(Arrangement::flat, 4, 2, 2), true),
+            "Seen from above, at your left the left bank, near you; at your right the right bank, "
+            "away from you.");
 }
 
 }  // namespace
