@@ -4,6 +4,7 @@
 // the plan and the order list, and leaves the book, a PDF and a profile that has the extension.
 //   try_demo EXTENSION.oxt DEMO.ods FOLDER
 #include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
@@ -101,6 +102,15 @@ void print_order(const Answers& answers, const book::Places& places, const Worki
   }
 }
 
+// Of a hidden document the office saves neither cursor nor frozen heads. This office has no screen.
+void show(const Ref<css::sheet::XSpreadsheetDocument>& document) {
+  as<css::frame::XModel>(document)
+      ->getCurrentController()
+      ->getFrame()
+      ->getContainerWindow()
+      ->setVisible(true);
+}
+
 void save(const Ref<css::sheet::XSpreadsheetDocument>& document, const fs::path& file,
           std::string_view filter) {
   css::uno::Sequence<css::beans::PropertyValue> how(1);
@@ -129,6 +139,7 @@ void try_demo(const fs::path& extension, const fs::path& demo, const fs::path& f
   print_plan(answers, places, map);
   print_order(answers, places, map);
 
+  show(document);
   save(document, folder / "demo.ods", "calc8");
   save(document, folder / "demo.pdf", "calc_pdf_Export");
   as<css::util::XCloseable>(document)->close(true);

@@ -21,7 +21,8 @@ class Room {
         lines_(std::max(2, static_cast<int>(box.height / (1.16 * letter_pt * mm_each_pt)))) {}
 
   std::string is_too_small_for(const std::string& cell) const {
-    return written("LEN({first})<=LEN({x})", {{"first", first(cell, lines_)}, {"x", cell}});
+    return written("AND({x}<>\"\";LEN({first})<=LEN({x}))",
+                   {{"first", first(cell, lines_)}, {"x", cell}});
   }
 
   // Whole lines of the text, and how many more there are; of a single line too long, its beginning.

@@ -37,6 +37,9 @@ class MapMaker {
         row = lay(bank, first, row);
       }
     }
+    // Where the paper has room for it, so has the sheet for what is amiss.
+    const bool low = map_.spread.beside || map_.banks.size() == 1;
+    if (low) map_.row_mm[HeadMap::banner_row] = std::max(13.0, map_.row_mm[HeadMap::banner_row]);
     if (map_.spread.two_pages)
       map_.second_page_row = map_.banks[(map_.banks.size() + 1) / 2].heading.from.row;
     map_.last_row = row - 1;

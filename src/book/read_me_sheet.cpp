@@ -205,7 +205,9 @@ class ReadMeMaker {
     row_ += 2;
     sheet_.result(
         line(row_),
-        written("=IF({all}=\"\";\"\";\"Remarks on the entries, all of them\")", {{"all", all}}),
+        written(
+            "=IF({all}=\"\";\"No remarks on the entries\";\"Remarks on the entries, all of them\")",
+            {{"all", all}}),
         style::heading);
     for (int i = 1; i <= most; ++i) {
       ++row_;
