@@ -17,8 +17,8 @@ constexpr int longest_shim_mm = 20;  // as the check of a shim's thickness says
 class Room {
  public:
   Room(const Sheet::Size& box, double letter_pt)
-      : letters_(static_cast<int>((box.width - 5) / (0.55 * letter_pt * mm_each_pt))),
-        lines_(std::max(2, static_cast<int>(box.height / (1.16 * letter_pt * mm_each_pt)))) {}
+      : letters_(static_cast<int>((box.width - 5) / (0.5 * letter_pt * mm_each_pt))),
+        lines_(std::max(2, static_cast<int>(box.height / (1.15 * letter_pt * mm_each_pt)))) {}
 
   std::string is_too_small_for(const std::string& cell) const {
     return written("AND({x}<>\"\";LEN({first})<=LEN({x}))",
