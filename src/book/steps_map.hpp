@@ -62,8 +62,8 @@ class StepsMap {
   // The first stop at which the valve is open to the gauge.
   At first_stop(int valve) const { return {6, open_row() + valve}; }
 
-  // The answer of SHIM.STEPS; beside it what each step does in few words, these with the code of
-  // the list, which tick it as done, and the number that it gives to that code.
+  // The answer of SHIM.STEPS; beside it the words that tick each step as done, with the code of the
+  // list, the same without it, and all that the code is made of.
   enum Steps {
     step,
     step_stop,
@@ -74,7 +74,7 @@ class StepsMap {
     note,
     tick,
     brief,
-    check,
+    whole,
     steps_columns
   };
   Area steps(Steps column) const { return block({column, steps_row()}, 1, most_steps()); }

@@ -158,7 +158,7 @@ class StepsMaker {
 
   void steps() {
     heads(sheet_, {0, map_.steps(Map::step).from.row - 1},
-          {"step", "stop", "valve", "out", "in", "from", "note", "tick", "in short", "check"});
+          {"step", "stop", "valve", "out", "in", "from", "note", "tick", "in short", "whole"});
     fact(Map::step_rows, "rows of STEPS", "=IFERROR(ROWS(" + asked_steps("step") + ");0)");
     const std::pair<Map::Steps, const char*> parts[] = {
         {Map::step, "step"}, {Map::step_stop, "stop"}, {Map::step_valve, "valve"},
@@ -192,23 +192,26 @@ class StepsMaker {
                  {"out_size", size(own(Map::out))}}));
     sheet_.fill_down(map_.steps(Map::brief));
 
-    // Letters and rows weigh by their place, so that what changes places counts too.
-    constexpr int letters = 64;
-    sheet_.formula(
-        map_.step_at(0, Map::check),
-        written("=IF({brief}=\"\";0;SUMPRODUCT(UNICODE(MID({brief}&\"/\"&{stop}&\"/\"&{from}&\"/\"&"
-                "IF(ISNUMBER({out});{out_size};\"\")&REPT(\" \";{letters});ROW($1:${letters});1))*"
-                "MOD(31*ROW($1:${letters})^2;997)))",
-                {{"brief", own(Map::brief)},
-                 {"stop", own(Map::step_stop)},
-                 {"from", own(Map::from)},
-                 {"out", own(Map::out)},
-                 {"out_size", size(own(Map::out))},
-                 {"letters", letters}}));
-    sheet_.fill_down(map_.steps(Map::check));
+    sheet_.formula(map_.step_at(0, Map::whole),
+                   written("=IF({brief}=\"\";\"\";{brief}&\"/\"&{stop}&\"/\"&{from}&\"/\"&"
+                           "IF(ISNUMBER({out});{out_size};\"\"))",
+                           {{"brief", own(Map::brief)},
+                            {"stop", own(Map::step_stop)},
+                            {"from", own(Map::from)},
+                            {"out", own(Map::out)},
+                            {"out_size", size(own(Map::out))}}));
+    sheet_.fill_down(map_.steps(Map::whole));
+    // Letters and rows weigh by their place, so that what changes places counts too. In one cell:
+    // of a long column of such sums the office left some as they were when a reading changed.
+    constexpr int letters = 48;
+    const Area places = block({0, 0}, letters, 1);
     fact(Map::list_code, "code of the steps",
-         written("=BASE(MOD(SUMPRODUCT({checks};MOD(31*ROW({checks})^2;997));36^3);36;3)",
-                 {{"checks", map_.steps(Map::check)}}));
+         written(
+             "=BASE(MOD(SUMPRODUCT(UNICODE(MID({steps}&REPT(\" \";{letters});COLUMN({places});1))"
+             "*MOD(31*COLUMN({places})^2;997)*MOD(31*ROW({steps})^2;997));36^3);36;3)",
+             {{"steps", block(map_.steps(Map::whole).from, 1, FitMap(places_).rows)},
+              {"letters", letters},
+              {"places", places}}));
 
     sheet_.formula(map_.step_at(0, Map::tick),
                    written("=IF({brief}=\"\";\"\";{brief}&\" (\"&{code}&\")\")",
