@@ -235,7 +235,8 @@ TEST_P(Slips, are_told_on_head_in_full_above_the_key) {
           book::Sheet(document, book::sheet_name::head).range(box)->getCellByPosition(0, 0))
           ->getString());
   as<css::util::XCloseable>(document)->close(true);
-  EXPECT_GE(std::ranges::count(told, '\n'), 5) << told;
+  // What finds no room is counted, and stands on Read me first.
+  EXPECT_GE(std::ranges::count(told, '\n'), 4) << told;
 
   const auto words = words_on(pdf, 3);
   const auto key = std::ranges::find(words, "unread", &PrintedWord::text);
