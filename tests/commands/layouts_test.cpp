@@ -11,8 +11,11 @@
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/sheet/FormulaResult.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
+#include <com/sun/star/sheet/XUsedAreaCursor.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <filesystem>
@@ -251,6 +254,45 @@ TEST_P(Slips, are_told_on_head_in_full_above_the_key) {
       << told << "\n  was printed as\n"
       << printed;
 }
+
+css::uno::Sequence<css::uno::Sequence<css::uno::Any>> all_values(const Document& document,
+                                                                 std::string_view sheet) {
+  const auto cursor = book::Sheet(document, sheet).sheet()->createCursor();
+  as<css::sheet::XUsedAreaCursor>(cursor)->gotoStartOfUsedArea(false);
+  as<css::sheet::XUsedAreaCursor>(cursor)->gotoEndOfUsedArea(true);
+  return as<css::sheet::XCellRangeData>(cursor)->getDataArray();
+}
+
+class Readings : public Layouts {};
+
+// Of a large book's columns of formulas the office may leave some as they were.
+TEST_P(Readings, typed_one_by_one_leave_no_answer_behind) {
+  const book::Layout& layout = GetParam();
+  const Document document = book::build_book(office_->context(), layout, layout.name);
+  std::istringstream entries(readings_for(layout));
+  book::fill(document, layout, entries);
+  const book::Places places(layout);
+  book::Sheet head(document, book::sheet_name::head);
+  const auto calculation = as<css::sheet::XCalculatable>(document);
+  for (std::size_t i = 0; i < 24; ++i) {
+    const book::Card& card = places.head.cards[i * 5 % places.head.cards.size()];
+    head.number(card.value(book::card::gap), i % 2 == 0 ? 0.09 : 0.33);
+    calculation->calculate();
+    const auto typed = all_values(document, book::sheet_name::workings);
+    calculation->calculateAll();
+    const auto whole = all_values(document, book::sheet_name::workings);
+    ASSERT_EQ(typed.getLength(), whole.getLength());
+    for (sal_Int32 row = 0; row < typed.getLength(); ++row)
+      EXPECT_TRUE(typed[row] == whole[row]) << "row " << row + 1 << ", reading " << i;
+  }
+  as<css::util::XCloseable>(document)->close(true);
+}
+
+INSTANTIATE_TEST_SUITE_P(Large, Readings,
+                         testing::Values(book::inline_four(),
+                                         layout(book::Arrangement::vee, 12, 2, 2),
+                                         layout(book::Arrangement::in_line, 16, 1, 2)),
+                         name_of);
 
 INSTANTIATE_TEST_SUITE_P(Narrow, Slips,
                          testing::Values(layout(book::Arrangement::in_line, 1, 2, 3),
