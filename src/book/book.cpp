@@ -49,7 +49,7 @@ constexpr SheetPlan sheet_plans[] = {
     {sheet_name::read_me, make_read_me, top, 0},
     {sheet_name::engine, make_engine, engine_top, engine_place::first_row},
     {sheet_name::head, make_head, head_top, HeadMap::first_deck_row - 1},
-    {sheet_name::shims, make_shims, shims_top, 0},
+    {sheet_name::shims, make_shims, shims_top, shims_place::first_row},
     {sheet_name::plan, make_plan, top, plan_place::first_row},
     {sheet_name::fit, make_fit, fit_top, FitMap::first_row},
     {sheet_name::workings, make_workings, top, 0},

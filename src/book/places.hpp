@@ -61,6 +61,7 @@ inline constexpr int first_row = 8;  // the valves, under their heads
 }  // namespace plan_place
 
 namespace shims_place {
+inline constexpr int first_row = 3;  // below the title and the box
 inline constexpr int spares = 20;
 inline constexpr int ladders = 4;  // rows of sizes on sale
 inline constexpr int singles = 10;

@@ -244,27 +244,32 @@ class StepsMaker {
                                          {"in", map_.steps(Map::in)},
                                          {"out", map_.steps(Map::out)}});
     fact(Map::unread, "still to be measured", "=IFERROR(SUMPRODUCT((actions=\"unread\")*1);0)");
-    fact(Map::fit_said, "of the steps",
-         written(
-             "=IF(NOT(add_in_there);\"No steps: the Shimwright add-in is missing.\";"
-             "IF(NOT(plan_stands);\"No steps yet: mend the entries first, as Plan says.\";"
-             "IF(AND(NOT({out});{wrong}<>\"\");{wrong};"
-             "IF({rows}=0;\"No steps: a valve to be opened is clear of its cam at none of the "
-             "stops.\";"
-             "IF({count}=0;\"Nothing to fit: the plan opens no valve.\";"
-             "IF({count}>{room};\"More steps than this sheet has rows: read them all on Workings "
-             "before you begin.\";"
-             "IF({waiting}>0;\"Some shims change places in a ring and need a stand-in that is not "
-             "there: see the framed row.\";"
-             "IF(ISNUMBER(SEARCH(\"fewer turns\";INDEX({notes};{count})));\"These steps are safe, "
-             "but there may be a way with fewer turns.\";\"\"))))))))",
-             {{"out", map_.fact(Map::cams_out)},
-              {"wrong", map_.fact(Map::crank_wrong)},
-              {"rows", map_.fact(Map::step_rows)},
-              {"count", map_.fact(Map::steps_count)},
-              {"room", FitMap(places_).rows},
-              {"waiting", waiting},
-              {"notes", map_.steps(Map::note)}}));
+    fact(
+        Map::fit_said, "of the steps",
+        written(
+            "=IF(NOT(add_in_there);\"No steps: the Shimwright add-in is missing.\";"
+            "IF(NOT(plan_stands);\"No steps yet: mend the entries first, as Plan says.\";"
+            "IF(AND(NOT({out});{wrong}<>\"\");{wrong};"
+            "IF({rows}=0;\"No steps: a valve whose shim is to be changed is clear of its cam at "
+            "none of the "
+            "stops.\";"
+            "IF({count}=0;IF({unread}=0;\"Nothing to fit: the plan changes no shim.\";\"Nothing to "
+            "fit yet: \"&{unread}&IF({unread}=1;\" valve is\";\" valves are\")&\" still to be "
+            "measured.\");"
+            "IF({count}>{room};\"More steps than this sheet has rows: read them all on Workings "
+            "before you begin.\";"
+            "IF({waiting}>0;\"Some shims change places in a ring and need a stand-in that is not "
+            "there: see the framed row.\";"
+            "IF(ISNUMBER(SEARCH(\"fewer turns\";INDEX({notes};{count})));\"These steps are safe, "
+            "but there may be a way with fewer turns.\";\"\"))))))))",
+            {{"out", map_.fact(Map::cams_out)},
+             {"unread", map_.fact(Map::unread)},
+             {"wrong", map_.fact(Map::crank_wrong)},
+             {"rows", map_.fact(Map::step_rows)},
+             {"count", map_.fact(Map::steps_count)},
+             {"room", FitMap(places_).rows},
+             {"waiting", waiting},
+             {"notes", map_.steps(Map::note)}}));
   }
 
   void ticks() {

@@ -109,7 +109,7 @@ struct Step {
 };
 
 struct FittingSteps {
-  std::vector<Step> steps;  // none where the plan opens no valve
+  std::vector<Step> steps;  // none where the plan changes no shim
   std::size_t turns = 0;    // counted as above; 0 with the camshafts out
   std::size_t stand_ins = 0;
   std::size_t waiting = 0;  // valves

@@ -19,7 +19,8 @@ void check(const FittingQuestion& question) {
     const std::string subject = "valve \"" + valve.name + "\": ";
     if (!valve.shim) throw BadInput(subject + "its shim is not known, so none can be fitted");
     if (!question.camshafts_out && valve.stops.empty())
-      throw BadInput(subject + "it is to be opened, but is open to work at no stop of the crank");
+      throw BadInput(subject +
+                     "its shim is to be changed, but it can be worked on at no stop of the crank");
     if (valve.supply != Supply::valve) continue;
     if (valve.giver >= question.valves.size() || &question.valves[valve.giver] == &valve)
       throw BadInput(subject + "the valve its shim is to come from does not exist");

@@ -356,11 +356,12 @@ TEST(Fit, says_that_remarks_stand_on_Plan) {
 
 TEST(Fit, of_an_empty_book_says_that_there_is_nothing_to_fit) {
   OpenBook book(the_office(), template_file());
-  EXPECT_EQ(said(book, StepsMap::fit_said), "Nothing to fit: the plan opens no valve.");
+  EXPECT_EQ(said(book, StepsMap::fit_said),
+            "Nothing to fit yet: 16 valves are still to be measured.");
   expect_steps(book, {}, {});
   EXPECT_EQ(laid_over(book, fit.at(0, FitMap::step)), style::no_row);
   EXPECT_EQ(laid_over(book, fit.at(0, FitMap::done)), style::no_entry);
-  EXPECT_NO_THROW(book.find(on_fit, "Nothing to fit: the plan opens no valve."));
+  EXPECT_NO_THROW(book.find(on_fit, "Nothing to fit yet: 16 valves are still to be measured."));
 }
 
 TEST(Fit, says_which_shim_to_borrow_for_a_ring_across_stops) {

@@ -173,8 +173,8 @@ TEST(CrankWords, a_stop_past_dead_centre_is_told_from_the_cylinder_that_fired_la
   const Firing four = Firing::in_order("1-3-4-2");
   const std::vector<CrankStop> stops{{0_deg, {}}, {570_deg, {}}};
   EXPECT_EQ(turn_in_words(four, stops, 1),
-            "turn forwards to 30\u00b0 past cylinder 2's firing dead centre: 570\u00b0 after the "
-            "first stop");
+            "turn forwards to 30\u00b0 past cylinder 2's firing dead centre: 570\u00b0 after "
+            "stop 1");
 }
 
 TEST(CrankWords, cylinders_that_fire_together_are_all_named) {

@@ -104,13 +104,14 @@ TEST_F(StepsEntries, a_table_laid_out_but_blank_is_not_camshafts_out) {
   for (const EntryTable& table : {EntryTable{{blank, blank}}, EntryTable{{"", ""}, {"", ""}},
                                   EntryTable{{"valve", "stop"}, {"Ex 1", ""}}}) {
     EXPECT_FALSE(read(table).camshafts_out);
-    EXPECT_NE(refusal(table).find("open to work at no stop of the crank"), std::string::npos);
+    EXPECT_NE(refusal(table).find("worked on at no stop of the crank"), std::string::npos);
   }
 }
 
 TEST_F(StepsEntries, a_valve_to_be_opened_needs_a_stop) {
-  EXPECT_EQ(refusal({{"Ex 1", 1.0}, {"In 1", 1.0}}),
-            "valve \"Ex 2\": it is to be opened, but is open to work at no stop of the crank");
+  EXPECT_EQ(
+      refusal({{"Ex 1", 1.0}, {"In 1", 1.0}}),
+      "valve \"Ex 2\": its shim is to be changed, but it can be worked on at no stop of the crank");
 }
 
 TEST_F(StepsEntries, an_unknown_valve_is_told_with_its_row) {

@@ -291,8 +291,9 @@ std::string refusal(const FittingQuestion& question) {
 TEST(Steps, bad_input_is_refused_with_the_valve_s_name) {
   FittingQuestion question = pair_across_stops();
   question.valves[1].stops.clear();
-  EXPECT_EQ(refusal(question),
-            "valve \"B\": it is to be opened, but is open to work at no stop of the crank");
+  EXPECT_EQ(
+      refusal(question),
+      "valve \"B\": its shim is to be changed, but it can be worked on at no stop of the crank");
   question = pair_across_stops();
   question.valves[1].shim.reset();
   EXPECT_EQ(refusal(question), "valve \"B\": its shim is not known, so none can be fitted");

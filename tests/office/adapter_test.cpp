@@ -144,8 +144,9 @@ TEST(Refusal, of_stops_tells_the_row_or_the_valve) {
             "stops, row 2, valve: \"C\" is none of the valves");
   EXPECT_EQ(steps_sentence(range({{text("A"), Any(1.5)}})),
             "stops, row 1, stop: 1.5 is not the number of a stop: stops count 1, 2, 3 and so on");
-  EXPECT_EQ(steps_sentence(range({{text("B"), Any(1.0)}})),
-            "valve \"A\": it is to be opened, but is open to work at no stop of the crank");
+  EXPECT_EQ(
+      steps_sentence(range({{text("B"), Any(1.0)}})),
+      "valve \"A\": its shim is to be changed, but it can be worked on at no stop of the crank");
 }
 
 TEST(Refusal, of_a_part_lists_those_beside_the_table_too) {
