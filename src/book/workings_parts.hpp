@@ -18,6 +18,13 @@ std::string entered(const std::string& cell);
 
 void heads(Sheet& sheet, At from, const std::vector<std::string>& words);
 
+// In the words that the functions take for yes. No comparison looks at the case, as a book may be
+// set to mind it.
+std::string said_yes(At at);
+
+// The limits of either side, the rules of the plan, and what is told of the plan as one.
+void make_facts(Sheet& sheet, const WorkingsMap& map);
+
 // The spares, the single sizes on sale, and the rows of sizes on sale, one row a size.
 void make_stock(Sheet& sheet, const WorkingsMap& map);
 
