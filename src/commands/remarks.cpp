@@ -2,11 +2,14 @@
 #include "commands/remarks.hpp"
 
 #include <array>
+#include <cmath>
 #include <map>
 #include <optional>
 #include <utility>
 
+#include "core/choice.hpp"
 #include "core/firing_written.hpp"
+#include "core/length.hpp"
 #include "core/words.hpp"
 
 namespace shimwright::commands {
@@ -58,6 +61,31 @@ bool of_two_series_in_the_same_sizes(const std::vector<LadderRequest>& ladders) 
          ladders[0].to == ladders[1].to && ladders[0].step == ladders[1].step;
 }
 
+// A book can be begun without them; nothing is planned before they are there.
+std::string left_for_later(const BookRequest& request) {
+  const bool one = same_word(request.inlet.series, request.exhaust.series);
+  std::vector<std::string> later;
+  if (request.inlet.min.empty() || request.exhaust.min.empty())
+    later.emplace_back("clearances on Engine");
+  if (request.ladders.size() < (one ? 1U : 2U)) later.emplace_back("sizes on sale on Shims");
+  return later.empty() ? "" : "Left for later, in the book: " + listed(later) + ".";
+}
+
+// The steps need not come out at the size that was typed as the last.
+std::optional<std::string> remark_on_last_size(const LadderRequest& row, const std::string& unit) {
+  const Unit in = unit == "inch" ? Unit::inch : Unit::mm;
+  const auto from = length_written(row.from, in);
+  const auto to = length_written(row.to, in);
+  const auto step = length_written(row.step, in);
+  if (!from || !to || !step) return std::nullopt;
+  const Length last = ladder(*from, *to, *step).back();
+  if (last == *to) return std::nullopt;
+  return "In steps of " + row.step + " from " + row.from + " the last size on sale is " +
+         (in == Unit::mm ? text_of(last)
+                         : text_of(std::round(last.mm() / 25.4 * 1e4) / 1e4) + " inch") +
+         ", not " + row.to + ".";
+}
+
 }  // namespace
 
 std::vector<std::string> remarks_on(const BookRequest& request, const NewBookEntries& opened) {
@@ -66,12 +94,16 @@ std::vector<std::string> remarks_on(const BookRequest& request, const NewBookEnt
     remarks.emplace_back(
         "Filled in as for the last book: check the clearances and the sizes on sale against this "
         "engine\u2019s own manual.");
+  if (std::string later = left_for_later(request); !later.empty())
+    remarks.push_back(std::move(later));
   const Firing firing = firing_written(request.layout.firing);
   if (const std::string together = firing_together(firing); !together.empty())
     remarks.push_back("C" + together.substr(1) +
                       ": is that so? In most engines each fires by itself.");
   else if (auto remark = remark_on_two(request.layout.arrangement, firing))
     remarks.push_back(std::move(*remark));
+  for (const LadderRequest& row : request.ladders)
+    if (auto remark = remark_on_last_size(row, request.unit)) remarks.push_back(std::move(*remark));
   if (of_two_series_in_the_same_sizes(request.ladders))
     remarks.emplace_back("Inlet and exhaust shims are on sale in the same sizes: is that so?");
   return remarks;

@@ -61,7 +61,7 @@ class RequestReader {
     request_.inlet = side(inlet_fields);
     request_.exhaust = side(exhaust_fields);
     ladders();
-    request_.currency = word(Field::currency, "the currency");
+    currency();
     if (wrong_) return *wrong_;
     if (missing_) return *missing_;
     request_.layout.name = book::full_name(request_.layout);
@@ -233,14 +233,16 @@ class RequestReader {
                                     ": the book has room for " + std::to_string(most));
   }
 
-  // How many sizes it has.
+  // How many sizes it has: none where they are left for later.
   std::size_t ladder_of(const SideFields& fields, const std::string& whose,
                         const std::string& series) {
     const std::string what = whose + "sizes on sale";
+    const std::array<Field, 4> all{fields.from, fields.to, fields.step, fields.price};
+    if (std::ranges::all_of(all, [this](Field field) { return text(field).empty(); })) return 0;
     const auto from = length(fields.from, "the first of the " + what, thinnest_shim, thickest_shim);
     const auto to = length(fields.to, "the last of the " + what, thinnest_shim, thickest_shim);
     const auto step = length(fields.step, "the step of the " + what, finest_step, widest_step);
-    price(fields.price);
+    price(fields.price, whose);
     for (const Field field : {fields.from, fields.to, fields.step})
       if (text(field).empty()) {
         miss(field, "the " + what + " are still missing: from, to and step");
@@ -259,14 +261,22 @@ class RequestReader {
     return sizes;
   }
 
-  void price(Field field) {
+  void price(Field field, const std::string& whose) {
     const std::string typed = text(field);
     if (typed.empty()) return;
     const auto amount = number_written(typed);
     if (!amount)
-      return refuse(field, "the price is not a number: " + shimwright::quoted(typed) +
+      return refuse(field, "the " + whose + "price is not a number: " + shimwright::quoted(typed) +
                                "; the currency has a field of its own");
-    reading(field, [&] { Money::of(*amount); });
+    reading(
+        field, [&] { Money::of(*amount); }, whose.empty() ? "" : "the " + whose + "shims: ");
+  }
+
+  void currency() {
+    request_.currency = word(Field::currency, "the currency");
+    if (number_written(request_.currency))
+      refuse(Field::currency, "the currency is a word or a sign, and " +
+                                  shimwright::quoted(request_.currency) + " is a number");
   }
 
   const NewBookEntries& entries_;

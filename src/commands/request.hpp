@@ -34,8 +34,9 @@ struct BookRequest {
   std::string unit;  // `mm` or `inch`
   SideRequest inlet;
   SideRequest exhaust;
-  std::vector<LadderRequest> ladders;  // one where both sides take shims of the same series
-  std::string currency;                // may be blank
+  // One where both sides take shims of the same series; none of those still to be looked up.
+  std::vector<LadderRequest> ladders;
+  std::string currency;  // may be blank
 };
 
 struct Refusal {

@@ -34,12 +34,21 @@ TEST_F(NewBook, the_menu_opens_the_dialog_and_escape_closes_it) {
   EXPECT_TRUE(new_documents().empty());
 }
 
-TEST_F(NewBook, what_is_missing_is_told_before_anything_is_typed) {
+TEST_F(NewBook, what_is_left_for_later_is_told_before_anything_is_typed) {
   dispatch();
   const Window window = dialog();
+  EXPECT_EQ(sentence(window), "Ready: a book for inline four, 16 valves.");
+  EXPECT_NE(remarks(window).find("Left for later"), std::string::npos) << remarks(window);
+  EXPECT_TRUE(window.can_press(make_button));
+  screen_->picture(PICTURES "/dialog.png");
+}
+
+TEST_F(NewBook, what_is_missing_is_told_and_makes_no_book) {
+  dispatch();
+  const Window window = dialog();
+  window.enter("On sale from", 0, "2.20");
   EXPECT_EQ(sentence(window), "The sizes on sale are still missing: from, to and step.");
   EXPECT_FALSE(window.can_press(make_button));
-  screen_->picture(PICTURES "/dialog.png");
 }
 
 TEST_F(NewBook, makes_a_book_that_holds_what_was_entered) {

@@ -81,7 +81,8 @@ TEST(Remarks, sizes_of_the_last_book_are_told_where_its_clearances_were_left_bla
   for (const Field field :
        {Field::inlet_min, Field::inlet_max, Field::exhaust_min, Field::exhaust_max})
     last[field].clear();
-  EXPECT_THAT(remarks(last, last), ElementsAre(as_last_time));
+  EXPECT_THAT(remarks(last, last),
+              ElementsAre(as_last_time, "Left for later, in the book: clearances on Engine."));
 }
 
 // Intervals of two cylinders: common practice, no source.
@@ -138,6 +139,27 @@ TEST(Remarks, two_series_in_the_same_sizes_are_asked_about) {
 TEST(Remarks, the_last_books_entries_and_the_firing_are_told_one_after_the_other) {
   const NewBookEntries last = with(last_entries(), Field::engine, "V-twin");
   EXPECT_THAT(remarks(last, last), ElementsAre(as_last_time, StartsWith("Check the firing:")));
+}
+
+TEST(Remarks, tell_what_is_left_for_later) {
+  EXPECT_THAT(remarks(first_entries(), first_entries()),
+              ElementsAre("Left for later, in the book: clearances on Engine and sizes on sale on "
+                          "Shims."));
+  NewBookEntries entries = last_entries();
+  entries[Field::inlet_from] = entries[Field::inlet_to] = entries[Field::inlet_step] = "";
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre("Left for later, in the book: sizes on sale on Shims."));
+}
+
+TEST(Remarks, tell_a_last_size_that_is_not_the_one_typed) {
+  NewBookEntries entries = last_entries();
+  entries[Field::inlet_from] = "3.5";
+  entries[Field::inlet_to] = "4.5";
+  entries[Field::inlet_step] = "0.07";
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre("In steps of 0.07 from 3.5 the last size on sale is 4.48 mm, not 4.5."));
+  entries[Field::inlet_step] = "0.05";
+  EXPECT_THAT(remarks(entries, first_entries()), IsEmpty());
 }
 
 }  // namespace

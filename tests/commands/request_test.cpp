@@ -155,10 +155,21 @@ TEST(Request, clearances_may_be_left_for_later_but_not_by_half) {
   EXPECT_EQ(refusal.sentence, "The smallest exhaust clearance is still missing.");
 }
 
-TEST(Request, an_empty_row_of_sizes_makes_no_book) {
-  EXPECT_EQ(refusal_of({{Field::inlet_from, ""}, {Field::inlet_to, ""}, {Field::inlet_step, ""}})
+TEST(Request, sizes_on_sale_may_be_left_for_later_but_not_by_half) {
+  EXPECT_TRUE(request_for({{Field::inlet_from, ""}, {Field::inlet_to, ""}, {Field::inlet_step, ""}})
+                  .ladders.empty());
+  const Refusal refusal = refusal_of({{Field::inlet_from, ""}, {Field::inlet_to, ""}});
+  EXPECT_TRUE(refusal.missing);
+  EXPECT_EQ(refusal.sentence, "The sizes on sale are still missing: from, to and step.");
+  EXPECT_EQ(refusal_of({{Field::inlet_from, ""},
+                        {Field::inlet_to, ""},
+                        {Field::inlet_step, ""},
+                        {Field::inlet_price, "6.90"}})
                 .sentence,
             "The sizes on sale are still missing: from, to and step.");
+}
+
+TEST(Request, a_row_of_sizes_that_holds_none_makes_no_book) {
   EXPECT_EQ(refusal_of({{Field::inlet_from, "3.30"}}).sentence,
             "There are no sizes on sale: they begin at 3.30, above their end at 3.20.");
   EXPECT_EQ(refusal_of({{Field::inlet_step, "0"}}).field, Field::inlet_step);
@@ -210,6 +221,15 @@ TEST(Request, a_price_is_a_sum_of_money_or_blank) {
   EXPECT_EQ(refusal_of({{Field::inlet_price, "7 EUR"}}).field, Field::inlet_price);
   EXPECT_EQ(refusal_of({{Field::inlet_price, "-7"}}).sentence, "A price of -7 is negative.");
   EXPECT_EQ(request_for({{Field::inlet_price, "6,90"}}).ladders[0].price, "6,90");
+  EXPECT_EQ(refusal_of({{Field::exhaust_series, "B"}, {Field::exhaust_price, "-7"}}).sentence,
+            "The exhaust shims: a price of -7 is negative.");
+}
+
+TEST(Request, a_currency_is_no_number) {
+  for (const char* currency : {"-1", "6.90", "6,90"})
+    EXPECT_EQ(refusal_of({{Field::currency, currency}}).field, Field::currency) << currency;
+  for (const char* currency : {"EUR", "\u20ac", ""})
+    EXPECT_EQ(request_for({{Field::currency, currency}}).currency, currency);
 }
 
 TEST(Request, what_is_wrong_comes_before_what_is_missing) {
