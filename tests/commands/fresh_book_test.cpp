@@ -14,10 +14,12 @@
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/sheet/XViewFreezable.hpp>
 #include <com/sun/star/sheet/XViewPane.hpp>
+#include <com/sun/star/table/XCellRange.hpp>
 
 #include "book/fit_map.hpp"
 #include "book/layout.hpp"
 #include "book/places.hpp"
+#include "book/steps_map.hpp"
 #include "new_book_desk.hpp"
 
 namespace shimwright::tests {
@@ -100,6 +102,35 @@ TEST_F(FreshBook, takes_what_is_right_and_refuses_what_is_not) {
     screen_->picture(PICTURES "/fresh-book.png");
     screen_->press("Escape");
   }
+}
+
+TEST_F(FreshBook, ticks_a_step_from_its_list_by_keys_alone) {
+  const book::Places places(book::inline_four());
+  const auto sheet = [this](std::string_view name) {
+    return Reference<css::table::XCellRange>(document_->getSheets()->getByName(to_office(name)),
+                                             UNO_QUERY_THROW);
+  };
+  const auto type = [&](book::At at, double number) {
+    sheet(book::sheet_name::head)->getCellByPosition(at.column, at.row)->setValue(number);
+  };
+  const book::Card& card = places.head.cards.front();
+  type(card.value(book::card::gap), 0.15);
+  type(card.value(book::card::micrometer), 2.651);
+  const book::At tick = book::StepsMap(places).step_at(0, book::StepsMap::tick);
+  const book::At done = book::FitMap(places).at(0, book::FitMap::done);
+  const std::string due = text_in(document_, book::sheet_name::workings, tick);
+  ASSERT_TRUE(due.starts_with("1: turn to ")) << due;
+  screen_->focus(
+      office::from_office(Reference<css::frame::XTitle>(document_, UNO_QUERY_THROW)->getTitle()));
+  go_to(book::sheet_name::fit, done);
+  screen_->press("alt+Down");
+  screen_->picture(PICTURES "/fresh-tick.png");
+  screen_->press("Down");
+  screen_->press("Return");
+  EXPECT_TRUE(comes_true([&] { return text_in(document_, book::sheet_name::fit, done) == due; },
+                         std::chrono::seconds(3)))
+      << text_in(document_, book::sheet_name::fit, done);
+  screen_->picture(PICTURES "/fresh-ticked.png");
 }
 
 // Rows that stay in sight when the rest is scrolled.
