@@ -4,7 +4,6 @@
 // the plan and the order list, and leaves the book, a PDF and a profile that has the extension.
 //   try_demo EXTENSION.oxt DEMO.ods FOLDER
 #include <com/sun/star/beans/PropertyValue.hpp>
-#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
@@ -19,6 +18,7 @@
 
 #include "book/places.hpp"
 #include "book/uno.hpp"
+#include "book/views.hpp"
 #include "book/workings.hpp"
 #include "office/office.hpp"
 
@@ -102,15 +102,6 @@ void print_order(const Answers& answers, const book::Places& places, const Worki
   }
 }
 
-// Of a hidden document the office saves neither cursor nor frozen heads. This office has no screen.
-void show(const Ref<css::sheet::XSpreadsheetDocument>& document) {
-  as<css::frame::XModel>(document)
-      ->getCurrentController()
-      ->getFrame()
-      ->getContainerWindow()
-      ->setVisible(true);
-}
-
 void save(const Ref<css::sheet::XSpreadsheetDocument>& document, const fs::path& file,
           std::string_view filter) {
   css::uno::Sequence<css::beans::PropertyValue> how(1);
@@ -139,7 +130,7 @@ void try_demo(const fs::path& extension, const fs::path& demo, const fs::path& f
   print_plan(answers, places, map);
   print_order(answers, places, map);
 
-  show(document);
+  book::show(document);
   save(document, folder / "demo.ods", "calc8");
   save(document, folder / "demo.pdf", "calc_pdf_Export");
   as<css::util::XCloseable>(document)->close(true);

@@ -6,9 +6,7 @@
 //
 //   make_books cells.oxt demo.txt folder
 #include <algorithm>
-#include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
-#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <exception>
@@ -22,6 +20,7 @@
 #include "book/book.hpp"
 #include "book/filling.hpp"
 #include "book/presets.hpp"
+#include "book/views.hpp"
 #include "office/office.hpp"
 
 namespace {
@@ -57,15 +56,6 @@ std::vector<book::Layout> shipped_layouts() {
   return layouts;
 }
 
-// Of a hidden document the office does not save how it is looked at. This office has no screen.
-void show(const Document& document) {
-  book::as<css::frame::XModel>(document)
-      ->getCurrentController()
-      ->getFrame()
-      ->getContainerWindow()
-      ->setVisible(true);
-}
-
 void store(const Document& document, const std::filesystem::path& file, std::string_view filter) {
   css::uno::Sequence<css::beans::PropertyValue> how(1);
   how.getArray()[0].Name = "FilterName";
@@ -95,7 +85,7 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
   for (const book::Layout& layout : shipped_layouts()) {
     const std::string title = "Valve service, " + layout.name;
     const Document document = book::build_book(office.context(), layout, title);
-    show(document);
+    book::show(document);
     store(document, folder / (title + ".ots"), "calc8_template");
     close(document);
   }
@@ -105,7 +95,7 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
   if (!demo) throw std::runtime_error("cannot read " + entries.string());
   const Document document = book::build_book(office.context(), layout, title);
   book::fill(document, layout, demo);
-  show(document);
+  book::show(document);
   store(document, folder / (title + ".ods"), "calc8");
   store(document, folder / (title + ".ots"), "calc8_template");
   close(document);

@@ -152,10 +152,9 @@ class EngineMaker {
     sheet_.result(area,
                   written("=IF({doubt}<>\"\";\"\";\"No feeler reading is exact: enter its doubt "
                           "below (\"&IF(unit=\"inch\";\"0.0004 to 0.0008 in\";\"0.01 to 0.02 "
-                          "mm\")&\" is common practice), and "
-                          "a gap too near a limit to be sure of is marked with a question mark, "
-                          "and the plan keeps "
-                          "that much further inside the limits.\")",
+                          "mm\")&\" is common practice), and a "
+                          "gap too near a limit to be sure of is marked with a question mark, and "
+                          "the plan keeps that much further inside the limits.\")",
                           {{"doubt", place::doubt}}),
                   style::text);
     sheet_.row_height(doubt_said_row, 11);

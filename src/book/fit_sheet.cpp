@@ -30,9 +30,8 @@ constexpr std::string_view words_where_all_is_well =
     "dark.";
 
 constexpr std::string_view words_where_all_is_done =
-    "All steps are ticked. Now measure every gap again, and type the readings and the shims that "
-    "are "
-    "now in the valves into a copy of this book.";
+    "All steps are ticked. Now measure every gap again, and type the readings and the shims "
+    "that are now in the valves into a copy of this book.";
 
 // What the function says before the one size that stands in no column.
 constexpr std::string_view before_size = "no thicker than ";

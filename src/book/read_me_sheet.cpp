@@ -41,8 +41,7 @@ constexpr Step steps[] = {
      "Take out the shims, one valve at a time, and put each back before you turn the crank. Type "
      "the mark; measure each with the micrometer and type that too: marks wear off, and shims wear "
      "thin. The shim of a good valve may stay in and unread, unless Engine has shims of good "
-     "valves "
-     "changed too."},
+     "valves changed too."},
     {sheet_name::shims,
      "List the spares in the drawer and the sizes you can buy. From another sheet paste with "
      "Ctrl+Shift+V, as text or numbers only: Ctrl+V brings the other sheet\u2019s locks and looks, "

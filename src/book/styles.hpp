@@ -79,7 +79,7 @@ inline constexpr std::string_view fit_stand_in = "Fit stand-in";
 inline constexpr std::string_view trouble_box = "Trouble box";
 inline constexpr std::string_view trouble_found = "Trouble found";  // laid over the box
 
-inline constexpr std::string_view small_box = "Head box";   // over what is amiss, in small letters
+inline constexpr std::string_view small_box = "Small box";  // over what is amiss, in small letters
 inline constexpr std::string_view deck = "Deck";            // the head between the cards
 inline constexpr std::string_view deck_seen = "Deck seen";  // where to stand
 inline constexpr std::string_view deck_heading = "Deck heading";

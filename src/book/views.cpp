@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/views.hpp"
 
+#include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <string>
@@ -38,6 +39,14 @@ void set_views(const Ref<css::sheet::XSpreadsheetDocument>& book,
   // XViewFreezable freezes where the rows stand in the window, so a hidden one, or one that is not
   // laid out yet, freezes nothing.
   controller->restoreViewData(css::uno::Any(to_office(view_data(views))));
+}
+
+void show(const Ref<css::sheet::XSpreadsheetDocument>& book) {
+  as<css::frame::XModel>(book)
+      ->getCurrentController()
+      ->getFrame()
+      ->getContainerWindow()
+      ->setVisible(true);
 }
 
 }  // namespace shimwright::book

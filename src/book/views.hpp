@@ -23,4 +23,7 @@ struct SheetView {
 // `views` are in the order of the sheets. The window may still be hidden.
 void set_views(const Ref<css::sheet::XSpreadsheetDocument>& book, std::span<const SheetView> views);
 
+// Brings its window up. Of a hidden document the office does not save how it is looked at.
+void show(const Ref<css::sheet::XSpreadsheetDocument>& book);
+
 }  // namespace shimwright::book

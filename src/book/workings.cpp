@@ -26,6 +26,8 @@ std::string entered(const std::string& cell) {
   return written("=IF({x}=\"\";\"\";{x})", {{"x", cell}});
 }
 
+std::string on_engine(At at) { return on(sheet_name::engine, at); }
+
 void heads(Sheet& sheet, At from, const std::vector<std::string>& words) {
   for (std::size_t i = 0; i < words.size(); ++i)
     sheet.label(right_of(from, static_cast<int>(i)), words[i], style::working_head);

@@ -11,8 +11,6 @@ namespace {
 
 using Map = WorkingsMap;
 
-std::string on_engine(At at) { return on(sheet_name::engine, at); }
-
 void make_limits(Sheet& sheet, const Map& map) {
   heads(sheet, {0, map.limits().from.row - 1},
         {"limits", "series", "", "", "min", "max", "aim", "doubt", "", "trouble"});

@@ -16,6 +16,9 @@ std::string entered_length(const std::string& cell);
 
 std::string entered(const std::string& cell);
 
+// A cell of the sheet Engine, in a formula of another.
+std::string on_engine(At at);
+
 void heads(Sheet& sheet, At from, const std::vector<std::string>& words);
 
 // In the words that the functions take for yes. No comparison looks at the case, as a book may be

@@ -19,8 +19,6 @@ constexpr std::string_view words_of_changed_steps =
     "gap measured over it.\"&\" On Shims, strike off the spares fitted. Then clear all ticks "
     "and begin again at step 1.";
 
-std::string on_engine(At at) { return on(sheet_name::engine, at); }
-
 class StepsMaker {
  public:
   StepsMaker(Sheet& sheet, const Places& places) : sheet_(sheet), places_(places), map_(places) {}
@@ -251,8 +249,7 @@ class StepsMaker {
             "IF(NOT(plan_stands);\"No steps yet: mend the entries first, as Plan says.\";"
             "IF(AND(NOT({out});{wrong}<>\"\");{wrong};"
             "IF({rows}=0;\"No steps: a valve whose shim is to be changed is clear of its cam at "
-            "none of the "
-            "stops.\";"
+            "none of the stops.\";"
             "IF({count}=0;IF({unread}=0;\"Nothing to fit: the plan changes no shim.\";\"Nothing to "
             "fit yet: \"&{unread}&IF({unread}=1;\" valve is\";\" valves are\")&\" still to be "
             "measured.\");"

@@ -183,8 +183,7 @@ class NewBookDialog {
          "the largest clearance allowed, engine cold, from the engine\u2019s own manual.");
     pair(4, "S~him series", Field::inlet_series, Field::exhaust_series,
          "any word. A shim fits only valves of its own series: the same word where all fit. The "
-         "sizes "
-         "on sale are then typed once.");
+         "sizes on sale are then typed once.");
     pair(5, "On sale f~rom", Field::inlet_from, Field::exhaust_from,
          "the thinnest shim that can be bought.");
     pair(6, "On sale ~to", Field::inlet_to, Field::exhaust_to,

@@ -2,7 +2,6 @@
 #include "commands/remarks.hpp"
 
 #include <array>
-#include <cmath>
 #include <map>
 #include <optional>
 #include <utility>
@@ -72,18 +71,15 @@ std::string left_for_later(const BookRequest& request) {
 }
 
 // The steps need not come out at the size that was typed as the last.
-std::optional<std::string> remark_on_last_size(const LadderRequest& row, const std::string& unit) {
-  const Unit in = unit == "inch" ? Unit::inch : Unit::mm;
-  const auto from = length_written(row.from, in);
-  const auto to = length_written(row.to, in);
-  const auto step = length_written(row.step, in);
+std::optional<std::string> remark_on_last_size(const LadderRequest& row, Unit unit) {
+  const auto from = length_written(row.from, unit);
+  const auto to = length_written(row.to, unit);
+  const auto step = length_written(row.step, unit);
   if (!from || !to || !step) return std::nullopt;
   const Length last = ladder(*from, *to, *step).back();
   if (last == *to) return std::nullopt;
   return "In steps of " + row.step + " from " + row.from + " the last size on sale is " +
-         (in == Unit::mm ? text_of(last)
-                         : text_of(std::round(last.mm() / 25.4 * 1e4) / 1e4) + " inch") +
-         ", not " + row.to + ".";
+         told_in(unit, last) + ", not " + row.to + ".";
 }
 
 }  // namespace
@@ -102,8 +98,9 @@ std::vector<std::string> remarks_on(const BookRequest& request, const NewBookEnt
                       ": is that so? In most engines each fires by itself.");
   else if (auto remark = remark_on_two(request.layout.arrangement, firing))
     remarks.push_back(std::move(*remark));
+  const Unit unit = unit_named(request.unit).value_or(Unit::mm);
   for (const LadderRequest& row : request.ladders)
-    if (auto remark = remark_on_last_size(row, request.unit)) remarks.push_back(std::move(*remark));
+    if (auto remark = remark_on_last_size(row, unit)) remarks.push_back(std::move(*remark));
   if (of_two_series_in_the_same_sizes(request.ladders))
     remarks.emplace_back("Inlet and exhaust shims are on sale in the same sizes: is that so?");
   return remarks;

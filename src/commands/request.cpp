@@ -176,26 +176,22 @@ class RequestReader {
     std::optional<Length> found;
     bool cannot_be = false;
     try {
-      found = length_written(typed, request_.unit == "inch" ? Unit::inch : Unit::mm);
+      found = length_written(typed, unit());
     } catch (const BadInput&) {
       cannot_be = true;
     }
     if (!found && !cannot_be)
-      refuse(field, what + " is not a number of " +
-                        (request_.unit == "inch" ? "inches: " : "mm: ") +
+      refuse(field, what + " is not a number of " + (unit() == Unit::inch ? "inches: " : "mm: ") +
                         shimwright::quoted(typed));
     else if (cannot_be || *found < least || *found > most)
       refuse(field, what + " is " + shimwright::quoted(typed) + ": it can only lie between " +
-                        in_unit(least) + " and " + in_unit(most));
+                        told_in(unit(), least) + " and " + told_in(unit(), most));
     else
       return found;
     return std::nullopt;
   }
 
-  std::string in_unit(Length length) const {
-    if (request_.unit != "inch") return shimwright::text_of(length);
-    return shimwright::text_of(std::round(length.mm() / 25.4 * 1e4) / 1e4) + " inch";
-  }
+  Unit unit() const { return unit_named(request_.unit).value_or(Unit::mm); }
 
   SideRequest side(const SideFields& fields) {
     const std::string name(fields.name);
@@ -286,6 +282,11 @@ class RequestReader {
 };
 
 }  // namespace
+
+std::string told_in(Unit unit, Length length) {
+  if (unit != Unit::inch) return text_of(length);
+  return text_of(std::round(length.mm() / 25.4 * 1e4) / 1e4) + " inch";
+}
 
 std::variant<BookRequest, Refusal> read_request(const NewBookEntries& entries) {
   return RequestReader(entries).read();

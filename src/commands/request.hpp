@@ -10,6 +10,7 @@
 
 #include "book/layout.hpp"
 #include "commands/entries.hpp"
+#include "core/length.hpp"
 
 namespace shimwright::commands {
 
@@ -44,6 +45,9 @@ struct Refusal {
   std::string sentence;  // what it is
   bool missing = false;  // nothing is wrong so far: something has yet to be filled in
 };
+
+// For messages, in the unit of the form: `0.30 mm`, `0.0787 inch`.
+std::string told_in(Unit unit, Length length);
 
 // The first trouble in the order of the fields; what is wrong comes before what is missing.
 std::variant<BookRequest, Refusal> read_request(const NewBookEntries& entries);

@@ -26,14 +26,6 @@ constexpr auto on_fit = book::sheet_name::fit;
 
 const WorkingsMap map(the_places().count());
 
-At value_of(const char* valve, card::Row row) {
-  return std::ranges::find_if(the_places().head.cards,
-                              [valve](const book::Card& one) {
-                                return book::name_of(one.valve, the_places().layout) == valve;
-                              })
-      ->value(row);
-}
-
 void type_limits(OpenBook& book, double min, double max) {
   for (const Side side : {Side::exhaust, Side::inlet}) {
     book.type(on_engine, engine::of(side, engine::min_row), min);
@@ -114,7 +106,7 @@ TEST(BookInInches, tells_troubles_in_inches) {
   OpenBook book(the_office(), template_file());
   type_job(book, made_up_job(3, the_places().layout), the_places(), Unit::inch);
   type_limits(book, 0.012, 0.008);
-  book.type(on_head, value_of("1 EX L", card::gap), -0.1);
+  book.type(on_head, card_of("1 EX L").value(card::gap), -0.1);
   book.type(on_shims, right_of(shims::first_spare), 10.8);
   book.type(on_shims, shims::first_spare, "31 mm");
   book.recalculate();
@@ -156,8 +148,8 @@ TEST(BookInInches, says_in_inches_what_to_borrow) {
   const std::pair<const char*, std::pair<double, double>> readings[] = {{"1 IN L", {0.016, 0.100}},
                                                                         {"4 IN L", {0.0, 0.108}}};
   for (const auto& [valve, reading] : readings) {
-    book.type(on_head, value_of(valve, card::gap), reading.first);
-    book.type(on_head, value_of(valve, card::micrometer), reading.second);
+    book.type(on_head, card_of(valve).value(card::gap), reading.first);
+    book.type(on_head, card_of(valve).value(card::micrometer), reading.second);
   }
   book.recalculate();
   EXPECT_EQ(book.shown(on_fit, FitMap(the_places()).at(0, FitMap::note)),
@@ -184,8 +176,8 @@ TEST(Plan, shows_what_to_buy_beside_the_valves_and_counts_every_valve_once) {
 TEST(Plan, gives_the_size_needed_where_none_fits) {
   OpenBook book(the_office(), template_file());
   type_limits(book, 0.16, 0.20);
-  book.type(on_head, value_of("2 IN R", card::gap), 0.10);
-  book.type(on_head, value_of("2 IN R", card::micrometer), 2.85);
+  book.type(on_head, card_of("2 IN R").value(card::gap), 0.10);
+  book.type(on_head, card_of("2 IN R").value(card::micrometer), 2.85);
   book.type(on_shims, right_of(shims::first_spare), 2.5);
   book.recalculate();
   const At valve = book.find(on_plan, "2 IN R");
@@ -199,13 +191,13 @@ TEST(Plan, gives_the_size_needed_where_none_fits) {
 TEST(Plan, asks_for_the_shims_as_long_as_none_is_listed) {
   OpenBook book(the_office(), template_file());
   type_limits(book, 0.16, 0.20);
-  book.type(on_head, value_of("2 IN R", card::gap), 0.10);
-  book.type(on_head, value_of("2 IN R", card::micrometer), 2.85);
+  book.type(on_head, card_of("2 IN R").value(card::gap), 0.10);
+  book.type(on_head, card_of("2 IN R").value(card::micrometer), 2.85);
   book.recalculate();
   const At valve = book.find(on_plan, "2 IN R");
   EXPECT_EQ(book.shown(on_plan, right_of(valve, 3)), "list shims");
   cell_with(book, on_plan, "list the spares and the sizes on sale on Shims first");
-  EXPECT_EQ(book.shown(on_head, right_of(value_of("2 IN R", card::action), -1)), "list shims");
+  EXPECT_EQ(book.shown(on_head, right_of(card_of("2 IN R").value(card::action), -1)), "list shims");
 }
 
 // Rows of spares of which there are fewer than none.
@@ -250,10 +242,7 @@ TEST(Boxes, say_how_many_remarks_even_the_longest_list_leaves_out) {
 // Every card says "mend entries", so its sheet says where.
 TEST(Boxes, name_the_sheet_that_the_plan_waits_for) {
   const auto names = [](const OpenBook& book, std::string_view sheet, const char* other) {
-    const auto cells = book.texts(sheet);
-    const std::string words = std::string(other) + " has entries to be mended first";
-    return std::ranges::any_of(
-        cells, [&words](const auto& cell) { return cell.second.find(words) != std::string::npos; });
+    return book.tells(sheet, std::string(other) + " has entries to be mended first");
   };
   struct Fault {
     std::string_view sheet;
@@ -261,7 +250,7 @@ TEST(Boxes, name_the_sheet_that_the_plan_waits_for) {
     double entry;
   };
   for (const Fault& fault : {Fault{on_shims, right_of(shims::first_spare), 275.0},
-                             Fault{on_head, value_of("1 EX L", card::gap), -0.1},
+                             Fault{on_head, card_of("1 EX L").value(card::gap), -0.1},
                              Fault{on_engine, engine::doubt, -0.1}}) {
     OpenBook book(the_office(), template_file());
     type_job(book, made_up_job(3, the_places().layout), the_places());

@@ -150,20 +150,6 @@ void tick(OpenBook& book, int row) {
   book.type(on_fit, fit.at(row, FitMap::done), book.worked(steps_map.step_at(row, StepsMap::tick)));
 }
 
-bool fit_says(const OpenBook& book, std::string_view words) {
-  return std::ranges::any_of(book.texts(on_fit), [words](const auto& cell) {
-    return cell.second.find(words) != std::string::npos;
-  });
-}
-
-At entry_of(const char* valve, book::card::Row row) {
-  return std::ranges::find_if(the_places().head.cards,
-                              [valve](const book::Card& one) {
-                                return book::name_of(one.valve, the_places().layout) == valve;
-                              })
-      ->value(row);
-}
-
 TEST(Fit, tells_the_steps_of_the_demo) {
   OpenBook demo(the_office(), demo_file());
   expect_told_steps(demo, "1-3-4-2");
@@ -244,7 +230,7 @@ TEST(Fit, says_when_all_is_done_and_what_comes_then) {
   const auto count = demo.number(book::sheet_name::workings, steps_map.fact(StepsMap::steps_count));
   for (int row = 0; row < static_cast<int>(count); ++row) tick(demo, row);
   demo.recalculate();
-  EXPECT_TRUE(fit_says(demo, "All steps are ticked. Now measure every gap again"));
+  EXPECT_TRUE(demo.tells(on_fit, "All steps are ticked. Now measure every gap again"));
 }
 
 TEST(Fit, warns_of_ticks_beyond_the_steps) {
@@ -273,7 +259,7 @@ TEST(Fit, takes_no_tick_at_all_once_a_step_is_another) {
   EXPECT_EQ(said(demo, StepsMap::ticks_wrong), "");
   // The reading of the valve that was fitted first is mended; its step changes or goes.
   const std::string valve = shown(demo, 1, FitMap::valve);
-  const At gap = entry_of(valve.c_str(), book::card::gap);
+  const At gap = card_of(valve).value(book::card::gap);
   const double before = demo.number(book::sheet_name::head, gap);
   demo.type(book::sheet_name::head, gap, before + 0.2);
   demo.recalculate();
@@ -336,22 +322,19 @@ TEST(Fit, shouts_a_tick_that_is_not_the_rows_own) {
 TEST(Fit, says_that_valves_are_still_to_be_measured) {
   OpenBook demo(the_office(), demo_file());
   const std::string valve = shown(demo, 1, FitMap::valve);
-  demo.clear(book::sheet_name::head, entry_of(valve.c_str(), book::card::gap));
+  demo.clear(book::sheet_name::head, card_of(valve).value(book::card::gap));
   demo.recalculate();
-  EXPECT_TRUE(fit_says(demo, "still to be measured and may want a shim that comes out here"));
+  EXPECT_TRUE(demo.tells(on_fit, "still to be measured and may want a shim that comes out here"));
 }
 
 TEST(Fit, says_that_remarks_stand_on_Plan) {
   OpenBook demo(the_office(), demo_file());
-  const At gap = entry_of(shown(demo, 1, FitMap::valve).c_str(), book::card::micrometer);
+  const At gap = card_of(shown(demo, 1, FitMap::valve)).value(book::card::micrometer);
   demo.type(book::sheet_name::head, gap, demo.number(book::sheet_name::head, gap) + 0.28);
   demo.recalculate();
   const std::string count = demo.worked(map.trouble_lines(WorkingsMap::all_count));
   ASSERT_NE(count, "0");
-  bool told = false;
-  for (const auto& [at, words] : demo.texts(on_fit))
-    told = told || words.find("Plan has " + count + " remark") != std::string::npos;
-  EXPECT_TRUE(told);
+  EXPECT_TRUE(demo.tells(on_fit, "Plan has " + count + " remark"));
 }
 
 TEST(Fit, of_an_empty_book_says_that_there_is_nothing_to_fit) {

@@ -145,6 +145,12 @@ std::string OpenBook::errors(std::string_view name) const {
   return from_office(found->getRangeAddressesAsString());
 }
 
+bool OpenBook::tells(std::string_view name, std::string_view words) const {
+  return std::ranges::any_of(texts(name), [words](const auto& cell) {
+    return cell.second.find(words) != std::string::npos;
+  });
+}
+
 At OpenBook::find(std::string_view name, std::string_view text) const {
   for (const auto& [at, shown] : texts(name))
     if (shown == text) return at;

@@ -70,6 +70,8 @@ class OpenBook {
 
   // Every filled cell's displayed text, row by row; errors as they are displayed.
   std::vector<std::pair<At, std::string>> texts(std::string_view sheet) const;
+  // Whether a cell displays these words, among others or alone.
+  bool tells(std::string_view sheet, std::string_view words) const;
   // What stands in every cell up to the last used one, row by row: formulas and entries.
   std::vector<std::string> contents(std::string_view sheet) const;
   // Where formulas came to an error: `$D$5`; empty where none did.

@@ -24,18 +24,6 @@ constexpr auto on_read_me = book::sheet_name::read_me;
 
 const WorkingsMap map(the_places().count());
 
-const book::Card& card_of(std::string_view valve) {
-  return *std::ranges::find_if(the_places().head.cards, [valve](const book::Card& one) {
-    return book::name_of(one.valve, the_places().layout) == valve;
-  });
-}
-
-bool tells(const OpenBook& book, std::string_view sheet, std::string_view words) {
-  const auto cells = book.texts(sheet);
-  return std::ranges::any_of(
-      cells, [words](const auto& cell) { return cell.second.find(words) != std::string::npos; });
-}
-
 class ToldBook : public ::testing::Test {
  protected:
   ToldBook() { limits(0.16, 0.22); }
@@ -128,8 +116,8 @@ TEST_F(ToldBook, tells_aloud_which_valves_left_alone_stay_outside_their_limits) 
   EXPECT_EQ(in_row("3 EX R", 4), "left alone as told");
   EXPECT_EQ(in_row("4 EX L", 3), "keep");
   EXPECT_EQ(on_card("1 EX L", card::action), "stays tight");
-  EXPECT_TRUE(tells(book, on_plan,
-                    "1 EX L, 3 EX R stay outside their limits: left alone, as told on Head."));
+  EXPECT_TRUE(book.tells(on_plan,
+                         "1 EX L, 3 EX R stay outside their limits: left alone, as told on Head."));
 }
 
 TEST_F(ToldBook, counts_the_valves_left_outside_where_there_are_too_many_to_name) {
@@ -138,7 +126,7 @@ TEST_F(ToldBook, counts_the_valves_left_outside_where_there_are_too_many_to_name
     leave_alone(book::name_of(valve, the_places().layout));
   }
   book.recalculate();
-  EXPECT_TRUE(tells(book, on_plan, "16 valves stay outside their limits: left alone"));
+  EXPECT_TRUE(book.tells(on_plan, "16 valves stay outside their limits: left alone"));
 }
 
 TEST_F(ToldBook, calls_a_gap_of_zero_a_remark) {
@@ -156,29 +144,29 @@ TEST_F(ToldBook, says_how_many_gaps_come_out_near_a_limit_while_no_doubt_is_ente
   gap("3 IN L", 0.21);
   gap("4 IN L", 0.19);
   book.recalculate();
-  EXPECT_TRUE(tells(book, on_plan, words));
+  EXPECT_TRUE(book.tells(on_plan, words));
   book.type(on_engine, engine::doubt, 0.005);
   book.recalculate();
-  EXPECT_FALSE(tells(book, on_plan, "nearer than"));
+  EXPECT_FALSE(book.tells(on_plan, "nearer than"));
   book.clear(on_engine, engine::doubt);
   book.type(on_engine, engine::unit, "inch");
   limits(0.006, 0.009);
   for (const char* valve : {"1 IN L", "2 IN L", "3 IN L"}) gap(valve, 0.008);
   gap("4 IN L", 0.006);
   book.recalculate();
-  EXPECT_TRUE(tells(book, on_plan, "1 gap comes out nearer than 0.0004 in to a limit"));
+  EXPECT_TRUE(book.tells(on_plan, "1 gap comes out nearer than 0.0004 in to a limit"));
 }
 
 TEST_F(ToldBook, says_where_columns_are_entered_how_to_paste) {
   for (const std::string_view sheet : {on_read_me, on_shims})
-    EXPECT_TRUE(tells(book, sheet, "paste with Ctrl+Shift+V, as text or numbers only")) << sheet;
+    EXPECT_TRUE(book.tells(sheet, "paste with Ctrl+Shift+V, as text or numbers only")) << sheet;
 }
 
 // An open valve is a lifted one.
 TEST_F(ToldBook, calls_no_valve_open_that_only_can_be_reached) {
   for (const std::string_view sheet : {on_read_me, on_engine, on_head, on_plan})
     for (const char* words : {"valves are open", "valve opened", "valves opened", "to open"})
-      EXPECT_FALSE(tells(book, sheet, words)) << sheet << ": " << words;
+      EXPECT_FALSE(book.tells(sheet, words)) << sheet << ": " << words;
 }
 
 TEST_F(ToldBook, keeps_a_mark_as_it_was_typed) {
@@ -209,7 +197,7 @@ TEST_F(InchBook, reads_a_mark_with_a_point_in_inches) {
   EXPECT_EQ(marked(0.108), "2.7432");
   EXPECT_EQ(marked(275), "2.75");
   EXPECT_EQ(marked(2755), "2.755");
-  EXPECT_TRUE(tells(book, on_engine, "auto: .108 is 0.108 in; 275 is 2.75 mm, 2755 is 2.755 mm."));
+  EXPECT_TRUE(book.tells(on_engine, "auto: .108 is 0.108 in; 275 is 2.75 mm, 2755 is 2.755 mm."));
 }
 
 TEST_F(InchBook, reads_a_mark_typed_as_text_likewise) {
@@ -220,7 +208,7 @@ TEST_F(InchBook, reads_a_mark_typed_as_text_likewise) {
 
 TEST_F(InchBook, takes_a_mark_of_millimetres_for_none_and_says_so) {
   EXPECT_EQ(marked(2.75), "");
-  EXPECT_TRUE(tells(book, on_head, "Marks that stand for no size: 1 IN L (2.75)"));
+  EXPECT_TRUE(book.tells(on_head, "Marks that stand for no size: 1 IN L (2.75)"));
 }
 
 TEST_F(InchBook, keeps_the_scheme_that_the_owner_chose) {
@@ -232,7 +220,7 @@ TEST_F(ToldBook, reads_a_mark_with_a_point_in_mm_where_the_book_is_in_mm) {
   book.type(on_head, card_of("1 IN L").value(card::mark), 2.75);
   book.recalculate();
   EXPECT_EQ(book.worked(map.at(2, WorkingsMap::marked)), "2.75");
-  EXPECT_TRUE(tells(book, on_engine, "auto: 275 and 2.75 are 2.75 mm, 2755 is 2.755 mm."));
+  EXPECT_TRUE(book.tells(on_engine, "auto: 275 and 2.75 are 2.75 mm, 2755 is 2.755 mm."));
 }
 
 TEST_F(ToldBook, tells_each_row_of_sizes_apart_and_none_is_cut) {
@@ -254,25 +242,25 @@ TEST_F(ToldBook, tells_each_row_of_sizes_apart_and_none_is_cut) {
       book.type(on_shims, right_of(first, ++column), number);
   }
   book.recalculate();
-  EXPECT_TRUE(tells(book, on_shims,
-                    "Offered to the plan:\n"
-                    "A: 21 sizes, 2.200 to 3.200 by 0.050; 5 cheaper in another row\n"
-                    "B: 41 sizes, 2.200 to 3.200 by 0.025\n"
-                    "A: 5 sizes, 2.400 to 2.600 by 0.050\n"
-                    "B: 1 size, 1.900"));
+  EXPECT_TRUE(book.tells(on_shims,
+                         "Offered to the plan:\n"
+                         "A: 21 sizes, 2.200 to 3.200 by 0.050; 5 cheaper in another row\n"
+                         "B: 41 sizes, 2.200 to 3.200 by 0.025\n"
+                         "A: 5 sizes, 2.400 to 2.600 by 0.050\n"
+                         "B: 1 size, 1.900"));
 }
 
 TEST_F(ToldBook, asks_for_the_doubt_of_a_reading_until_it_is_entered) {
   constexpr std::string_view words = "No feeler reading is exact: enter its doubt below";
-  EXPECT_TRUE(tells(book, on_engine, words));
+  EXPECT_TRUE(book.tells(on_engine, words));
   book.type(on_engine, engine::doubt, 0.01);
   book.recalculate();
-  EXPECT_FALSE(tells(book, on_engine, words));
+  EXPECT_FALSE(book.tells(on_engine, words));
 }
 
 TEST_F(ToldBook, says_whether_the_stops_rest_on_usual_timing) {
   constexpr std::string_view usual = "These stops assume usual valve timing";
-  const auto rests_on_it = [&](std::string_view sheet) { return tells(book, sheet, usual); };
+  const auto rests_on_it = [&](std::string_view sheet) { return book.tells(sheet, usual); };
   EXPECT_TRUE(rests_on_it(on_read_me));
   EXPECT_TRUE(rests_on_it(on_head));
   for (const Side side : {Side::exhaust, Side::inlet})
@@ -280,19 +268,19 @@ TEST_F(ToldBook, says_whether_the_stops_rest_on_usual_timing) {
       book.type(on_engine, engine::of(side, row), 40.0);
   book.recalculate();
   EXPECT_FALSE(rests_on_it(on_read_me));
-  EXPECT_TRUE(tells(book, on_read_me, "The manual\u2019s procedure comes first."));
+  EXPECT_TRUE(book.tells(on_read_me, "The manual\u2019s procedure comes first."));
 }
 
 TEST_F(ToldBook, says_what_a_unit_may_be) {
   book.type(on_engine, engine::unit, "inlet");
   book.recalculate();
-  EXPECT_TRUE(tells(book, on_engine, "Unit: enter mm or inch; until then all is in mm"));
+  EXPECT_TRUE(book.tells(on_engine, "Unit: enter mm or inch; until then all is in mm"));
 }
 
 TEST_F(ToldBook, says_between_which_degrees_a_cylinder_fires) {
   book.type(on_engine, engine::firing, "1 at 0, 2 at 900, 3 at 180, 4 at 360");
   book.recalculate();
-  EXPECT_TRUE(tells(book, on_engine, "from 0 to below 720"));
+  EXPECT_TRUE(book.tells(on_engine, "from 0 to below 720"));
 }
 
 }  // namespace

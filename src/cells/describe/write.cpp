@@ -70,6 +70,34 @@ void write_sheet(std::ostream& xml, const FunctionList& list) {
   }
 }
 
+// As the office shows it: a letter above each column, a number before each row.
+std::string sheet_of(const FunctionList& list) {
+  std::map<std::string, std::map<char, std::string>> rows;
+  std::set<char> columns;
+  for (const auto& [first, cells] : list.sheet)
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+      const auto column = static_cast<char>(first[0] + static_cast<int>(i));
+      columns.insert(column);
+      rows[first.substr(1)][column] = cells[i];
+    }
+  std::string head = "| |";
+  std::string line = "|---|";
+  for (const char column : columns) {
+    head += std::string(" ") + column + " |";
+    line += "---|";
+  }
+  std::string text = head + "\n" + line + "\n";
+  for (const auto& [number, cells] : rows) {
+    text += "| **" + number + "** |";
+    for (const char column : columns) {
+      const auto found = cells.find(column);
+      text += (found == cells.end() || found->second.empty() ? "" : " " + found->second) + " |";
+    }
+    text += "\n";
+  }
+  return text;
+}
+
 }  // namespace
 
 std::string configuration_of(const FunctionList& list) {
@@ -118,38 +146,6 @@ std::string help_of(const FunctionList& list) {
   xml << "</body>\n</helpdocument>\n";
   return xml.str();
 }
-
-namespace {
-
-// As the office shows it: a letter above each column, a number before each row.
-std::string sheet_of(const FunctionList& list) {
-  std::map<std::string, std::map<char, std::string>> rows;
-  std::set<char> columns;
-  for (const auto& [first, cells] : list.sheet)
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-      const auto column = static_cast<char>(first[0] + static_cast<int>(i));
-      columns.insert(column);
-      rows[first.substr(1)][column] = cells[i];
-    }
-  std::string head = "| |";
-  std::string line = "|---|";
-  for (const char column : columns) {
-    head += std::string(" ") + column + " |";
-    line += "---|";
-  }
-  std::string text = head + "\n" + line + "\n";
-  for (const auto& [number, cells] : rows) {
-    text += "| **" + number + "** |";
-    for (const char column : columns) {
-      const auto found = cells.find(column);
-      text += (found == cells.end() || found->second.empty() ? "" : " " + found->second) + " |";
-    }
-    text += "\n";
-  }
-  return text;
-}
-
-}  // namespace
 
 std::string table_of(const FunctionList& list) {
   std::ostringstream text;
