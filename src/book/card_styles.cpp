@@ -101,8 +101,7 @@ void make_card_styles(Maker& m) {
   m.make(card_length, card_label,
          {size(9), text_colour(ink), right(), padding(1.3), shrinking(), m.format(length_format)});
   m.make(card_entry_length, entry_length, {bold(), shrinking()});
-  // Text, so that a mark stays as it was typed: 2.70.
-  m.make(card_entry_mark, entry, {right(), padding(1.3), shrinking(), m.format("@")});
+  m.make(card_entry_mark, entry, {right(), padding(1.3), shrinking()});
   m.make(card_entry_choice, entry_choice, {size(9)});
   m.make(card_do, card_name, {size(11), shrinking()});
   m.make(card_source, card_name,

@@ -131,14 +131,17 @@ EntryCheck length_check(At first, double least_mm, double most_mm, std::string_v
                         std::string_view help, std::string_view refusal) {
   return {.kind = EntryCheck::Kind::condition,
           // Without the add-in nothing can be judged, and nothing is refused.
-          .rule = written("OR(NOT(add_in_there);IFERROR(AND(LENGTH.MM({x};unit)>={least};"
-                          "LENGTH.MM({x};unit)<={most});FALSE()))",
+          // Text is refused: Calc would complete the next number in the column from it.
+          .rule = written("OR(NOT(add_in_there);IFERROR(AND(ISNUMBER({x});LENGTH.MM({x};unit)>="
+                          "{least};LENGTH.MM({x};unit)<={most});FALSE()))",
                           {{"x", relative(first)},
                            {"least", std::to_string(least_mm)},
                            {"most", std::to_string(most_mm)}}),
           .title = std::string(title),
           .help = std::string(help),
-          .refusal = std::string(refusal)};
+          .refusal = std::string(refusal) +
+                     " Type the number alone, with the decimal mark that "
+                     "this office shows in others."};
 }
 
 EntryCheck money_check(At first) {

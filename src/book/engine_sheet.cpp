@@ -12,7 +12,7 @@ namespace {
 namespace place = engine_place;
 
 constexpr int label_column = 1;
-constexpr int note_column = 5;
+constexpr int note_column = 6;
 constexpr double row_mm = 8;
 
 class EngineMaker {
@@ -20,8 +20,9 @@ class EngineMaker {
   EngineMaker(Sheet& sheet, const Places& places) : sheet_(sheet), places_(places) {}
 
   void make() {
-    const double widths[] = {3, 72, 26, 26, 7, 94};
-    for (int column = 0; column < 6; ++column) sheet_.column_width(column, widths[column]);
+    const double widths[] = {3, 72, 1, 26, 26, 7, 93};
+    for (int column = 0; column <= note_column; ++column)
+      sheet_.column_width(column, widths[column]);
     sheet_.row_heights(0, last_row, row_mm);
     for (const int gap : {9, 21, 28}) sheet_.row_height(gap, 4);
     sheet_.row_height(0, 11);
@@ -80,15 +81,17 @@ class EngineMaker {
                       .refusal = one_of(rule)});
   }
 
+  static Area wide(At words) { return {words, {place::exhaust_column, words.row}}; }
+
   void fact(int row, std::string_view label, std::string_view words) {
     sheet_.label(At{label_column, row}, label, style::label);
-    sheet_.label({{place::inlet_column, row}, {note_column, row}}, words, style::fact);
+    sheet_.label({{place::words_column, row}, {note_column, row}}, words, style::fact);
   }
 
   void engine() {
     heading(3, "This engine");
     line(place::name.row, "Name of the engine", "Heads every sheet.");
-    sheet_.label({place::name, right_of(place::name)}, "", style::entry_text);
+    sheet_.label(wide(place::name), "", style::entry_text);
     line(place::unit.row, "Unit",
          "Of every length in this book. Numbers already typed are not "
          "converted: choose first.");
@@ -226,8 +229,7 @@ class EngineMaker {
     heading(29, "Turning the crank");
     line(place::firing.row, "Firing order",
          "As the manual says. Uneven firing is told in degrees: 1 at 0, 2 at 270.");
-    const Area order{place::firing, right_of(place::firing)};
-    sheet_.label(order, places_.layout.firing, style::entry_words);
+    sheet_.label(wide(place::firing), places_.layout.firing, style::entry_words);
     const std::string cylinders = std::to_string(cylinders_of(places_.layout));
     sheet_.check(
         place::firing,
@@ -254,12 +256,11 @@ class EngineMaker {
     degrees(place::margin, 0, "Clear of the lobe");
     line(place::opened.row, "How shims are changed",
          "With the camshafts out every shim can be reached at once.");
-    const Area opened{place::opened, right_of(place::opened)};
-    sheet_.merge(opened);
+    sheet_.style(wide(place::opened), style::entry_choice);
+    sheet_.merge(wide(place::opened));
     choice(place::opened,
            written("\"{in}\";\"{out}\"", {{"in", place::cams_in_place}, {"out", place::cams_out}}),
            place::cams_in_place, "How shims are changed");
-    sheet_.style(right_of(place::opened), style::entry_choice);
   }
 
   void degrees(At at, int least, std::string_view title) {

@@ -159,8 +159,7 @@ class CardMaker {
     const At gap = card_.value(card::gap);
     sheet_.check(gap, length_check(gap, 0, 5, "Gap of " + name_, "",
                                    "A gap is a number from 0 (no blade goes) to 5 mm or 0.2 in, "
-                                   "in the unit chosen on Engine. Text with a unit, such as "
-                                   "4 thou, will do too."));
+                                   "in the unit chosen on Engine."));
     const At micrometer = card_.value(card::micrometer);
     sheet_.check(micrometer, length_check(micrometer, 0.3, 20, "Shim of " + name_, "",
                                           "A shim is between 0.3 and 20 mm thick (0.012 to "
@@ -171,7 +170,8 @@ class CardMaker {
                         .title = "Mark on the shim of " + name_,
                         .refusal = "This mark stands for no size by the scheme chosen on Engine "
                                    "(with auto, one with a decimal point is in the book\u2019s "
-                                   "unit). Keep it all the same? Then measure the shim.",
+                                   "unit; 3.00 mm is typed as 300). Keep it all the same? Then "
+                                   "measure the shim.",
                         .may_keep = true});
     sheet_.check(card_.value(card::alone), {.kind = EntryCheck::Kind::choice,
                                             .rule = "\"yes\"",

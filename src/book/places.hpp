@@ -26,29 +26,32 @@ inline constexpr std::string_view workings = "Workings";
 }  // namespace sheet_name
 
 namespace engine_place {
-inline constexpr int first_row = 3;     // above it: the title and what is amiss
-inline constexpr int inlet_column = 2;  // also the column of all that is said once
-inline constexpr int exhaust_column = 3;
-inline constexpr At name{2, 4};
-inline constexpr At unit{2, 5};
+inline constexpr int first_row = 3;  // above it: the title and what is amiss
+// Words that may begin with a figure stand in a column of their own: Calc would complete the
+// numbers typed below them from these.
+inline constexpr int words_column = 2;
+inline constexpr int inlet_column = 3;  // also the column of all that is said once
+inline constexpr int exhaust_column = 4;
+inline constexpr At name{words_column, 4};
+inline constexpr At unit{3, 5};
 inline constexpr int min_row = 11;
 inline constexpr int max_row = 12;
 inline constexpr int bias_row = 13;
 inline constexpr int aim_row = 14;
 inline constexpr int series_row = 15;
-inline constexpr At doubt{2, 18};
-inline constexpr At allowed{2, 19};
-inline constexpr At scheme{2, 20};
-inline constexpr At use_doubt{2, 23};
-inline constexpr At touch_good{2, 24};
-inline constexpr At first{2, 25};
-inline constexpr At work{2, 26};
-inline constexpr At currency{2, 27};
-inline constexpr At firing{2, 30};
+inline constexpr At doubt{3, 18};
+inline constexpr At allowed{3, 19};
+inline constexpr At scheme{3, 20};
+inline constexpr At use_doubt{3, 23};
+inline constexpr At touch_good{3, 24};
+inline constexpr At first{3, 25};
+inline constexpr At work{3, 26};
+inline constexpr At currency{3, 27};
+inline constexpr At firing{words_column, 30};
 inline constexpr int opens_row = 32;   // degrees before dead centre: exhaust bottom, inlet top
 inline constexpr int closes_row = 33;  // degrees after: exhaust top, inlet bottom
-inline constexpr At margin{2, 34};
-inline constexpr At opened{2, 35};
+inline constexpr At margin{3, 34};
+inline constexpr At opened{words_column, 35};
 inline constexpr std::string_view cams_in_place = "valve by valve, cams in place";
 inline constexpr std::string_view cams_out = "camshafts out";
 constexpr At of(Side side, int row) {

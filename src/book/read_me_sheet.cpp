@@ -43,9 +43,9 @@ constexpr Step steps[] = {
      "thin. The shim of a good valve may stay in and unread, unless Engine has shims of good "
      "valves changed too."},
     {sheet_name::shims,
-     "List the spares in the drawer and the sizes you can buy. From another sheet paste with "
-     "Ctrl+Shift+V, as text or numbers only: Ctrl+V brings the other sheet\u2019s locks and looks, "
-     "and nothing is checked. Undo cures it. So too on Head and Engine."},
+     "List the spares in the drawer and the sizes you can buy. Spares that stand in another sheet "
+     "are pasted with Ctrl+Shift+V, then Values Only: Ctrl+V takes looks, locks and checks from "
+     "the cells. Undo cures it."},
     {sheet_name::plan,
      "Read what to keep, move, fit or buy. If a dark box speaks, mend what it names first."},
     {sheet_name::plan,

@@ -24,8 +24,8 @@ std::string titled(std::string_view sheet);
 
 // A plain paste brings the other sheet's look, its locks and no checks along.
 inline constexpr std::string_view words_of_pasting =
-    "From another sheet paste with Ctrl+Shift+V, as text or numbers only; Ctrl+V would lock the "
-    "cells (Undo cures it).";
+    "Spares from another sheet are pasted with Ctrl+Shift+V, then Values Only; Ctrl+V takes looks, "
+    "locks and checks from the cells (Undo cures it).";
 
 // Where to read what a box has no room for.
 inline constexpr std::string_view words_of_the_rest = "more: all stand on Read me first";

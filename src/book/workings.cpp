@@ -108,6 +108,19 @@ std::string none_told(const Map& map) {
                  {{"nothing", map.fact(Map::nothing_listed)}});
 }
 
+// Pasted, for the checks of the cells refuse them.
+std::string numbers_that_are_text(const Card& card, const Map& map, int index) {
+  std::string texts;
+  for (const auto& [row, read] :
+       {std::pair{card::gap, Map::clearance}, std::pair{card::mark, Map::marked},
+        std::pair{card::micrometer, Map::measured}})
+    texts += written(";IF(AND(ISTEXT({x});ISNUMBER({read}));{x};\"\")",
+                     {{"x", on_head(card.value(row))}, {"read", relative(map.at(index, read))}});
+  const std::string all = "TEXTJOIN(\", \";TRUE()" + texts + ")";
+  return written("=IF({all}=\"\";\"\";{name}&\" (\"&{all}&\")\")",
+                 {{"all", all}, {"name", relative(map.at(index, Map::name))}});
+}
+
 // What to show of the plan for one valve.
 std::vector<std::string> answers_for(const Card& card, const Map& map, int index) {
   const auto own = [&](Map::Valve column) { return relative(map.at(index, column)); };
@@ -211,17 +224,18 @@ std::vector<std::string> answers_for(const Card& card, const Map& map, int index
               {{"action", own(Map::told_action)},
                {"margin", own(Map::told_margin)},
                {"then", written("IF({kept}<>\"\";{kept};{then})",
-                                {{"kept", own(Map::kept)}, {"then", own(Map::then)}})}})};
+                                {{"kept", own(Map::kept)}, {"then", own(Map::then)}})}}),
+      numbers_that_are_text(card, map, index)};
 }
 
 void make_valves(Sheet& sheet, const Places& places, const Map& map) {
   heads(
       sheet, {0, map.valves().from.row - 1},
-      {"valve",  "series",   "clearance", "shim",        "min",         "max",   "aim",   "doubt",
-       "locked", "marked",   "measured",  "trust",       "now",         "told",  "valve", "action",
-       "from",   "size",     "after",     "state",       "margin",      "cost",  "told",  "to do",
-       "source", "thinnest", "thickest",  "mark",        "limits told", "known", "apart", "kept",
-       "do",     "after",    "margin",    "left outside"});
+      {"valve",  "series",   "clearance", "shim",         "min",         "max",   "aim",   "doubt",
+       "locked", "marked",   "measured",  "trust",        "now",         "told",  "valve", "action",
+       "from",   "size",     "after",     "state",        "margin",      "cost",  "told",  "to do",
+       "source", "thinnest", "thickest",  "mark",         "limits told", "known", "apart", "kept",
+       "do",     "after",    "margin",    "left outside", "as text"});
   std::vector<std::vector<std::string>> entries;
   std::vector<std::vector<std::string>> answers;
   for (int i = 0; i < places.count(); ++i) {

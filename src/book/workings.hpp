@@ -54,6 +54,7 @@ class WorkingsMap {
     told_after,
     told_margin,
     left_outside,  // the state of a valve left alone though it reads outside its limits; else blank
+    as_text,       // numbers of its entries that are text, with its name
     valve_columns
   };
   // The columns of the answer of SHIM.CHECK; of a size on sale, which row of sizes it is of, and

@@ -169,6 +169,25 @@ void tell_in_unit_from(Sheet& sheet, Area words) {
   }
 }
 
+// Out of text in a column the office completes the numbers typed there.
+std::string told_as_text(const std::string& where) {
+  return written(
+      "IF({where}=\"\";\"\";\"Numbers pasted as text: \"&{where}&\". They are read, but type them "
+      "anew: from text Calc completes other numbers typed in the column\")",
+      {{"where", where}});
+}
+
+std::string rows_of_sizes_as_text() {
+  namespace place = shims_place;
+  const auto rows = [](At first, int count, int before) {
+    const Area sizes = block(right_of(first), 1, count);
+    return written("IF(ISTEXT({x});\"row \"&(ROW({x})-{before});\"\")",
+                   {{"x", on(sheet_name::shims, sizes)}, {"before", first.row - before}});
+  };
+  return "TEXTJOIN(\", \";TRUE();" + rows(place::first_spare, place::spares, 0) + ";" +
+         rows(place::first_single, place::singles, place::spares) + ")";
+}
+
 std::string mended_first(std::string_view sheet) {
   return "\"" + std::string(sheet) + " has entries to be mended first\"";
 }
@@ -224,16 +243,21 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
   sheet.matrix(map.trouble_lines(Map::head_box),
                box(table,
                    written("IF({marks}=\"\";\"\";\"Marks that stand for no size: \"&{marks});"
-                           "{apart};{sentences}",
+                           "{apart};{text};{sentences}",
                            {{"marks", written("TEXTJOIN(\", \";TRUE();{x})",
                                               {{"x", map.all(Map::mark_trouble)}})},
                             {"apart", map.fact(Map::apart_told)},
+                            {"text", told_as_text("TEXTJOIN(\", \";TRUE();" +
+                                                  absolute(map.all(Map::as_text)) + ")")},
                             {"sentences", sentences_about("valves", map)}}),
                    count_of("valves", map)));
   const std::string ladders = absolute({map.ladder(0, Map::ladder_trouble),
                                         map.ladder(shims_place::ladders - 1, Map::ladder_trouble)});
   sheet.matrix(map.trouble_lines(Map::shims_box),
-               box(table, ladders + ";" + sentences_about("shims", map), count_of("shims", map)));
+               box(table,
+                   ladders + ";" + told_as_text(rows_of_sizes_as_text()) + ";" +
+                       sentences_about("shims", map),
+                   count_of("shims", map)));
   const std::string engine = written(
       "TEXTJOIN(CHAR(10);TRUE();IF(AND({unit}<>\"\";{unit}<>\"mm\";{unit}<>\"inch\");\"Unit: "
       "enter mm or inch; until then all is in mm\";\"\");{sentences};{exhaust};{inlet};{crank})",

@@ -23,10 +23,9 @@ namespace {
 constexpr Length unlikely_clearance = Length::nanometres(5'000'000);
 constexpr Length unlikely_thickness = Length::nanometres(20'000'000);
 
-// A clearance more than so many times the largest allowed is likelier a slipped decimal mark than
-// wear (common practice, no source).
-constexpr int likely_times_largest = 3;
-constexpr std::string_view likely_times_in_words = "three";
+// A clearance more than twice the largest allowed is likelier misread, or a slipped decimal mark,
+// than wear (common practice, no source).
+constexpr int likely_times_largest = 2;
 
 namespace valve {
 enum { name, series, clearance, shim, min, max, aim, doubt, locked };
@@ -180,10 +179,9 @@ class Reader {
     const Length largest = read.limits.max;
     if (largest > Length() && clearance > likely_times_largest * largest &&
         clearance <= unlikely_clearance)
-      row.note(valve::clearance, "the clearance, " + text_of(clearance) + ", is more than " +
-                                     std::string(likely_times_in_words) +
-                                     " times the largest allowed, " + text_of(largest) +
-                                     ": measure it again");
+      row.note(valve::clearance, "the clearance, " + text_of(clearance) +
+                                     ", is more than twice the largest allowed, " +
+                                     text_of(largest) + ": measure it again");
   }
 
   // Said once for all valves of the same limits and doubt.

@@ -65,7 +65,7 @@ const Slip slips[] = {
      {{on_head, of_card(0, card::gap), 0.9}},
      Box::head_box,
      on_head,
-     "the gap, 0.90 mm, is more than three times the largest allowed, 0.28 mm: measure it again",
+     "the gap, 0.90 mm, is more than twice the largest allowed, 0.28 mm: measure it again",
      true},
     {"a gap of zero",
      {{on_head, of_card(5, card::gap), 0.0}},
@@ -80,6 +80,24 @@ const Slip slips[] = {
      on_head,
      "275",
      false},
+    {"a gap pasted as text",
+     {{on_head, of_card(0, card::gap), "0,15"}},
+     Box::head_box,
+     on_head,
+     " (0,15). They are read, but type them anew",
+     true},
+    {"a mark pasted as text",
+     {{on_head, of_card(2, card::mark), "2755"}, {on_head, of_card(2, card::micrometer), 2.755}},
+     Box::head_box,
+     on_head,
+     " (2755). They are read, but type them anew",
+     true},
+    {"a size pasted as text",
+     {{on_shims, right_of(below(shims::first_spare, 4)), "2,80"}},
+     Box::shims_box,
+     on_shims,
+     "Numbers pasted as text: row 5. They are read",
+     true},
     {"a mark that stands for nothing",
      {{on_head, of_card(3, card::mark), "Q9"}, {on_head, of_card(3, card::micrometer), ""}},
      Box::head_box,
@@ -214,7 +232,9 @@ TEST(PastedText, that_is_a_number_with_a_blank_counts_as_that_number) {
     book.type(on_head, of_card(0, card::gap), text);
     book.recalculate();
     EXPECT_EQ(book.worked(map.at(0, WorkingsMap::clearance)), "0.15") << text;
-    EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::head_box)), "") << text;
+    const std::string told = book.worked(map.trouble_lines(WorkingsMap::head_box));
+    EXPECT_TRUE(told.starts_with("Numbers pasted as text: 1 EX L (")) << told;
+    EXPECT_EQ(told.find('\n'), std::string::npos) << told;
   }
 }
 
@@ -309,7 +329,7 @@ TEST(BadEntries, are_told_in_inches_in_a_book_in_inches) {
   type_job(book, made_up_job(1, the_places().layout), the_places(), Unit::inch);
   book.type(on_head, of_card(0, card::gap), 0.035);
   const std::string sentence = book.worked(map.trouble_lines(WorkingsMap::head_box));
-  EXPECT_NE(sentence.find("the gap, 0.0350 in, is more than three times the largest allowed, "
+  EXPECT_NE(sentence.find("the gap, 0.0350 in, is more than twice the largest allowed, "
                           "0.0110 in: measure it again"),
             std::string::npos)
       << sentence;

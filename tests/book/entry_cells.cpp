@@ -13,9 +13,7 @@ std::vector<EntryCell> entry_cells(const book::Places& places) {
   constexpr auto on_shims = book::sheet_name::shims;
 
   std::vector<EntryCell> cells;
-  // The engine's name goes over two columns.
-  for (const book::At at : {engine::name, right_of(engine::name), engine::currency})
-    cells.push_back({on_engine, at, true});
+  for (const book::At at : {engine::name, engine::currency}) cells.push_back({on_engine, at, true});
   for (const book::Side side : {book::Side::exhaust, book::Side::inlet}) {
     for (const int row : {engine::min_row, engine::max_row, engine::bias_row})
       cells.push_back({on_engine, engine::of(side, row)});
@@ -30,9 +28,9 @@ std::vector<EntryCell> entry_cells(const book::Places& places) {
       cells.push_back({on_engine, engine::of(side, row)});
   for (const book::At at : {engine::firing, engine::margin, engine::opened})
     cells.push_back({on_engine, at});
-  // These go over two columns.
-  for (const book::At at : {engine::firing, engine::opened})
-    cells.push_back({on_engine, right_of(at), true});
+  // These go over three columns.
+  for (const book::At at : {engine::name, engine::firing, engine::opened})
+    for (const int by : {1, 2}) cells.push_back({on_engine, right_of(at, by), true});
   const book::FitMap fit(places);
   for (int row = 0; row < fit.rows; ++row)
     cells.push_back({book::sheet_name::fit, fit.at(row, book::FitMap::done)});

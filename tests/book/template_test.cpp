@@ -19,6 +19,7 @@
 #include <com/sun/star/util/XProtectable.hpp>
 #include <osl/file.hxx>
 #include <rtl/uri.hxx>
+#include <set>
 
 #include "entry_cells.hpp"
 #include "open_book.hpp"
@@ -134,6 +135,26 @@ TEST(Template, lets_a_person_type_into_the_entries_and_nowhere_else) {
     for (std::size_t i = 0; i < std::min(found.size(), due.size()); ++i)
       ASSERT_EQ(book::relative(found[i]), book::relative(due[i])) << sheet;
   }
+}
+
+// The office would complete a number from them.
+TEST(Template, has_no_words_that_begin_with_a_figure_above_or_below_an_entry) {
+  OpenBook book(the_office(), template_file());
+  std::set<std::pair<std::string, int>> columns;
+  for (const EntryCell& entry : entry_cells(the_places()))
+    if (entry.sheet != book::sheet_name::fit &&
+        !(entry.sheet == book::sheet_name::engine &&
+          entry.at.column == book::engine_place::words_column))
+      columns.emplace(entry.sheet, entry.at.column);
+  EXPECT_GE(columns.size(), 19U);
+  for (const auto& [sheet, column] : columns)
+    for (int row = 0; row < 120; ++row) {
+      const auto cell = book.sheet(sheet)->getCellByPosition(column, row);
+      if (cell->getType() != css::table::CellContentType_TEXT) continue;
+      const std::string words = from_office(cell->getFormula());
+      EXPECT_NE(words.find_first_of("0123456789.,-+"), 0U)
+          << book::on(sheet, {column, row}) << ": " << words;
+    }
 }
 
 TEST(Template, has_nothing_measured_and_nothing_listed) {

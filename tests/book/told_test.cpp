@@ -159,7 +159,7 @@ TEST_F(ToldBook, says_how_many_gaps_come_out_near_a_limit_while_no_doubt_is_ente
 
 TEST_F(ToldBook, says_where_columns_are_entered_how_to_paste) {
   for (const std::string_view sheet : {on_read_me, on_shims})
-    EXPECT_TRUE(book.tells(sheet, "paste with Ctrl+Shift+V, as text or numbers only")) << sheet;
+    EXPECT_TRUE(book.tells(sheet, "pasted with Ctrl+Shift+V, then Values Only")) << sheet;
 }
 
 // An open valve is a lifted one.
@@ -169,11 +169,12 @@ TEST_F(ToldBook, calls_no_valve_open_that_only_can_be_reached) {
       EXPECT_FALSE(book.tells(sheet, words)) << sheet << ": " << words;
 }
 
-TEST_F(ToldBook, keeps_a_mark_as_it_was_typed) {
+// No text: the office would complete 275 from a 2755 above it.
+TEST_F(ToldBook, keeps_a_mark_as_a_number) {
   const At mark = card_of("1 IN L").value(card::mark);
   book.strike(on_head, mark, "2.70");
   book.recalculate();
-  EXPECT_EQ(book.shown(on_head, mark), "2.70");
+  EXPECT_EQ(book.shown(on_head, mark), "2.7");
   EXPECT_EQ(book.worked(map.at(2, WorkingsMap::marked)), "2.7");
 }
 

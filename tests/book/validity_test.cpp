@@ -167,7 +167,8 @@ constexpr auto on_shims = book::sheet_name::shims;
 const Typed typed[] = {
     {"a gap", head, first_gap, 0.18, true},
     {"a gap no blade goes into", head, first_gap, 0.0, true},
-    {"a gap in thou", head, first_gap, "4 thou", true},
+    {"a gap with its unit", head, first_gap, "4 thou", false},
+    {"a gap as text", head, first_gap, "0.15", false},
     {"a negative gap", head, first_gap, -0.01, false},
     {"a gap wider than 5 mm", head, last_gap, 5.1, false},
     {"words for a gap", head, last_gap, "tight", false},

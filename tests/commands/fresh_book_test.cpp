@@ -3,6 +3,7 @@
 // A book just made, as its owner meets it: before it was ever saved and opened again.
 #include <gtest/gtest.h>
 
+#include <chrono>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
@@ -15,6 +16,8 @@
 #include <com/sun/star/sheet/XViewFreezable.hpp>
 #include <com/sun/star/sheet/XViewPane.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
+#include <thread>
+#include <vector>
 
 #include "book/fit_map.hpp"
 #include "book/layout.hpp"
@@ -101,6 +104,51 @@ TEST_F(FreshBook, takes_what_is_right_and_refuses_what_is_not) {
         << typed.keys << " came to " << text_in(document_, typed.sheet, typed.at);
     screen_->picture(PICTURES "/fresh-book.png");
     screen_->press("Escape");
+  }
+}
+
+// The office completes what is typed from text in the same column, so no number may stay text.
+TEST_F(FreshBook, completes_no_number_from_another_entry) {
+  const book::Places places(book::inline_four());
+  std::vector<book::Card> column;
+  for (const book::Card& card : places.head.cards)
+    if (card.value(book::card::gap).column ==
+        places.head.cards.front().value(book::card::gap).column)
+      column.push_back(card);
+  ASSERT_GE(column.size(), 2U);
+  namespace engine = book::engine_place;
+  struct Typed {
+    std::string_view sheet;
+    book::At at;
+    const char* keys;
+    const char* shown;
+  };
+  const Typed all[] = {
+      {book::sheet_name::head, column[0].value(book::card::gap), "0,15", ""},  // refused
+      {book::sheet_name::head, column[0].value(book::card::gap), "0.15", "0.150"},
+      {book::sheet_name::head, column[1].value(book::card::gap), "0", "0.000"},
+      {book::sheet_name::head, column[1].value(book::card::gap), "0.1", "0.100"},
+      {book::sheet_name::head, column[0].value(book::card::mark), "2755", "2755"},
+      {book::sheet_name::head, column[1].value(book::card::mark), "275", "275"},
+      {book::sheet_name::head, column[0].value(book::card::micrometer), "2,751", ""},
+      {book::sheet_name::head, column[1].value(book::card::micrometer), "2", "2.000"},
+      {book::sheet_name::engine, engine::name, "1200 twin", "1200 twin"},
+      {book::sheet_name::engine, engine::of(book::Side::inlet, engine::bias_row), "1", "1.00"},
+      {book::sheet_name::engine, engine::margin, "12", "12"},
+      {book::sheet_name::shims, right_of(book::shims_place::first_spare), "2,70", ""},
+      {book::sheet_name::shims, right_of(below(book::shims_place::first_spare)), "2", "2.000"},
+  };
+  screen_->focus(
+      office::from_office(Reference<css::frame::XTitle>(document_, UNO_QUERY_THROW)->getTitle()));
+  for (const Typed& typed : all) {
+    go_to(typed.sheet, typed.at);
+    screen_->type(typed.keys);
+    screen_->press("Return");
+    std::this_thread::sleep_for(std::chrono::milliseconds(300));
+    screen_->press("Escape");  // out of a refusal
+    EXPECT_TRUE(comes_true([&] { return text_in(document_, typed.sheet, typed.at) == typed.shown; },
+                           std::chrono::seconds(3)))
+        << typed.keys << " came to " << text_in(document_, typed.sheet, typed.at);
   }
 }
 
