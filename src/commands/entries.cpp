@@ -5,6 +5,7 @@
 #include <cmath>
 #include <optional>
 
+#include "book/places.hpp"
 #include "book/presets.hpp"
 #include "core/firing.hpp"
 #include "core/length.hpp"
@@ -14,10 +15,10 @@ namespace shimwright::commands {
 namespace {
 
 constexpr std::array<std::string_view, field_count> keys = {
-    "Engine",        "Arrangement",   "Cylinders",   "Banks",        "Firing",     "InletValves",
-    "ExhaustValves", "Unit",          "InletMin",    "InletMax",     "ExhaustMin", "ExhaustMax",
-    "InletSeries",   "ExhaustSeries", "InletFrom",   "InletTo",      "InletStep",  "InletPrice",
-    "ExhaustFrom",   "ExhaustTo",     "ExhaustStep", "ExhaustPrice", "Currency"};
+    "Engine",      "Arrangement",   "Cylinders",     "Banks",       "Firing",       "ShimsChanged",
+    "InletValves", "ExhaustValves", "Unit",          "InletMin",    "InletMax",     "ExhaustMin",
+    "ExhaustMax",  "InletSeries",   "ExhaustSeries", "InletFrom",   "InletTo",      "InletStep",
+    "InletPrice",  "ExhaustFrom",   "ExhaustTo",     "ExhaustStep", "ExhaustPrice", "Currency"};
 
 void lay_out_as(NewBookEntries& entries, const book::Layout& layout) {
   entries[Field::arrangement] = book::word_for(layout.arrangement);
@@ -71,6 +72,7 @@ NewBookEntries first_entries() {
   NewBookEntries entries;
   entries[Field::engine] = "inline four";
   settle(entries, Field::engine);
+  entries[Field::shims_changed] = book::engine_place::cams_in_place;
   entries[Field::inlet_valves] = "2";
   entries[Field::exhaust_valves] = "2";
   entries[Field::unit] = "mm";

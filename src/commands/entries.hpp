@@ -20,6 +20,7 @@ enum class Field : std::size_t {
   cylinders,
   banks,
   firing,
+  shims_changed,  // one of the words of the Engine sheet
   inlet_valves,
   exhaust_valves,
   unit,
@@ -60,7 +61,8 @@ class NewBookEntries {
 
 inline constexpr std::string_view own_layout = "own layout";
 
-// What a person meets who has never made a book: an inline four in mm, limits and sizes blank.
+// What a person meets who has never made a book: an inline four in mm, camshafts in place, limits
+// and sizes blank.
 NewBookEntries first_entries();
 
 // Both sides take shims of one series, so one row of sizes serves both: the inlet's.

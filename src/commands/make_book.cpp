@@ -43,6 +43,7 @@ void fill(const Document& document, const BookRequest& request) {
   side(book::Side::inlet, request.inlet);
   side(book::Side::exhaust, request.exhaust);
   engine.text(place::currency, request.currency);
+  engine.text(place::opened, request.shims_changed);
 
   book::Sheet shims(document, book::sheet_name::shims);
   At row = book::shims_place::first_ladder;

@@ -39,11 +39,13 @@ NewBookEntries remembered_entries(const Ref<css::uno::XComponentContext>& contex
     bool was_used = false;
     last->getByName(to_office(used)) >>= was_used;
     if (!was_used) return first_entries();
-    NewBookEntries entries;
+    // What an older version did not ask for is not there.
+    NewBookEntries entries = first_entries();
     for (std::size_t i = 0; i < field_count; ++i) {
+      const auto field = static_cast<Field>(i);
       rtl::OUString text;
-      last->getByName(to_office(key_of(static_cast<Field>(i)))) >>= text;
-      entries[static_cast<Field>(i)] = office::from_office(text);
+      if (last->getByName(to_office(key_of(field))) >>= text)
+        entries[field] = office::from_office(text);
     }
     return entries;
   } catch (const css::uno::Exception&) {

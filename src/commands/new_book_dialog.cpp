@@ -6,6 +6,7 @@
 #include <functional>
 #include <vector>
 
+#include "book/places.hpp"
 #include "book/presets.hpp"
 #include "commands/remarks.hpp"
 
@@ -23,6 +24,8 @@ constexpr int row_pitch = 20;
 constexpr int left_label = 54;
 constexpr int left_field = 128;
 constexpr int panes_apart = 16;
+constexpr int unit_width = 44;
+constexpr int currency_label = 34;
 constexpr int right_x = margin + left_label + left_field + panes_apart;
 constexpr int right_label = 78;
 constexpr int column_width = 62;
@@ -53,6 +56,11 @@ std::vector<std::string> arrangements() {
           book::word_for(book::Arrangement::flat)};
 }
 
+std::vector<std::string> ways_to_change_shims() {
+  return {std::string(book::engine_place::cams_in_place),
+          std::string(book::engine_place::cams_out)};
+}
+
 class Listener : public cppu::WeakImplHelper2<css::awt::XTextListener, css::awt::XItemListener> {
  public:
   explicit Listener(std::function<void()> changed) : changed_(std::move(changed)) {}
@@ -72,6 +80,7 @@ class NewBookDialog {
         opened_(entries),
         entries_(without_unseen(entries)) {
     engine_pane();
+    book_pane();
     sides_pane();
     foot();
     show_entries();
@@ -144,12 +153,24 @@ class NewBookDialog {
           "The firing order, such as 1-3-4-2. For uneven firing the degrees of crank at which each "
           "cylinder fires, such as 1 at 0, 2 at 270. The engine\u2019s own manual has it.");
     left_note(5, "1-3-4-2, or uneven: 1 at 0, 2 at 270");
-    form_.heading({margin, row_y(6) - 1, left_label + left_field, 10}, "Book");
-    left_name(7, "~Unit");
-    list(Field::unit, left(7), {"mm", "inch"},
+    left_name(6, "Shims cha~nged");
+    list(Field::shims_changed, left(6), ways_to_change_shims(),
+         "Can a shim be changed with its camshaft in place? The manual says. With the camshafts "
+         "out every shim can be reached at once, and must be: fit them all before the camshafts "
+         "go back.");
+  }
+
+  void book_pane() {
+    form_.heading({margin, row_y(7) + 4, left_label + left_field, 10}, "Book");
+    const Place row = left(8);
+    left_name(8, "~Unit");
+    list(Field::unit, {row.x, row.y, unit_width, row.height}, {"mm", "inch"},
          "Of every length here and in the book. Numbers already typed are not converted.");
-    left_name(8, "Curr~ency");
-    field(Field::currency, left(8), "A word or sign shown with sums; may be blank.");
+    const int label_x = row.x + unit_width + columns_apart;
+    const int field_x = label_x + currency_label;
+    form_.label({label_x, row.y, currency_label, row.height}, "Curr~ency");
+    field(Field::currency, {field_x, row.y, row.x + row.width - field_x, row.height},
+          "A word or sign shown with sums; may be blank.");
   }
 
   // The head of the column, said with the label of the row.

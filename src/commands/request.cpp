@@ -5,6 +5,7 @@
 #include <cmath>
 #include <optional>
 
+#include "book/places.hpp"
 #include "book/presets.hpp"
 #include "book/workings.hpp"
 #include "commands/banks.hpp"
@@ -55,6 +56,11 @@ class RequestReader {
 
   std::variant<BookRequest, Refusal> read() {
     layout();
+    request_.shims_changed = text(Field::shims_changed);
+    if (request_.shims_changed != book::engine_place::cams_in_place &&
+        request_.shims_changed != book::engine_place::cams_out)
+      refuse(Field::shims_changed,
+             "shims are changed with the camshafts in place or with them out");
     request_.unit = text(Field::unit);
     if (request_.unit != "mm" && request_.unit != "inch")
       refuse(Field::unit, "the unit is mm or inch");

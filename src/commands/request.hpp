@@ -32,7 +32,8 @@ struct LadderRequest {
 struct BookRequest {
   book::Layout layout;
   std::string title;
-  std::string unit;  // `mm` or `inch`
+  std::string shims_changed;  // with the camshafts in place or out, as the Engine sheet says it
+  std::string unit;           // `mm` or `inch`
   SideRequest inlet;
   SideRequest exhaust;
   // One where both sides take shims of the same series; none of those still to be looked up.

@@ -210,7 +210,7 @@ std::optional<Window> window_titled(const office::Office& office, std::string_vi
 }
 
 void set_option(const office::Office& office, std::string_view node, std::string_view name,
-                std::string_view value) {
+                std::optional<std::string_view> value) {
   const Reference<css::lang::XMultiServiceFactory> provider(
       office.service("com.sun.star.configuration.ConfigurationProvider"), UNO_QUERY_THROW);
   css::beans::NamedValue path;
@@ -222,7 +222,8 @@ void set_option(const office::Office& office, std::string_view node, std::string
       provider->createInstanceWithArguments(
           to_office("com.sun.star.configuration.ConfigurationUpdateAccess"), arguments),
       UNO_QUERY_THROW);
-  options->replaceByName(to_office(name), css::uno::Any(to_office(value)));
+  options->replaceByName(to_office(name),
+                         value ? css::uno::Any(to_office(*value)) : css::uno::Any());
   Reference<css::util::XChangesBatch>(options, UNO_QUERY_THROW)->commitChanges();
 }
 

@@ -61,8 +61,8 @@ class Window {
 // The visible top window of that title, or none.
 std::optional<Window> window_titled(const office::Office& office, std::string_view title);
 
-// One of the office's options: a text at a node of its configuration.
+// One of the office's options: a text, or nothing at all, at a node of its configuration.
 void set_option(const office::Office& office, std::string_view node, std::string_view name,
-                std::string_view value);
+                std::optional<std::string_view> value);
 
 }  // namespace shimwright::tests

@@ -84,6 +84,7 @@ constexpr Stop stops[] = {{"Kind 0", "k"},
                           {"Cylinders 0", "c"},
                           {"Banks 0", "b"},
                           {"Firing 0", "f"},
+                          {"Shims changed 0", "n"},
                           {"Unit 0", "u"},
                           {"Currency 0", "e"},
                           {"Valves a cylinder 0", "v"},
@@ -125,7 +126,7 @@ TEST_F(NewBookKeys, a_letter_leads_to_each_row) {
 
 TEST_F(NewBookKeys, every_field_is_read_aloud_with_the_head_of_its_column) {
   for (const std::string label :
-       {"Kind", "Arrangement", "Cylinders", "Banks", "Firing", "Unit", "Currency"})
+       {"Kind", "Arrangement", "Cylinders", "Banks", "Firing", "Shims changed", "Unit", "Currency"})
     EXPECT_EQ(window_->spoken(label), label);
   for (const std::string label :
        {"Valves a cylinder", "Smallest clearance", "Largest clearance", "Shim series",

@@ -40,6 +40,7 @@ TEST_F(NewBook, what_is_left_for_later_is_told_before_anything_is_typed) {
   EXPECT_EQ(sentence(window), "Ready: a book for inline four, 16 valves.");
   EXPECT_NE(remarks(window).find("Left for later"), std::string::npos) << remarks(window);
   EXPECT_TRUE(window.can_press(make_button));
+  EXPECT_EQ(window.entry("Shims changed"), book::engine_place::cams_in_place);
   screen_->picture(PICTURES "/dialog.png");
 }
 
@@ -56,6 +57,7 @@ TEST_F(NewBook, makes_a_book_that_holds_what_was_entered) {
   const Window window = dialog();
   fill_in(window);
   window.choose("Kind", 0, "V8");
+  window.choose("Shims changed", 0, book::engine_place::cams_out);
   window.choose("Valves a cylinder", 0, "3");
   window.enter("Shim series", 1, "B");
   window.enter("On sale from", 1, "1.5");
@@ -80,6 +82,7 @@ TEST_F(NewBook, makes_a_book_that_holds_what_was_entered) {
   EXPECT_EQ(engine(place::of(book::Side::inlet, place::series_row)), "A");
   EXPECT_EQ(engine(place::of(book::Side::exhaust, place::series_row)), "B");
   EXPECT_EQ(engine(place::currency), "EUR");
+  EXPECT_EQ(engine(place::opened), place::cams_out);
   const auto ladder = [&](int row, int column) {
     return text_in(document, book::sheet_name::shims,
                    right_of(below(book::shims_place::first_ladder, row), column));
@@ -110,6 +113,7 @@ TEST_F(NewBook, remembers_the_last_entries_and_forgets_those_cancelled) {
   Window window = dialog();
   fill_in(window);
   window.choose("Kind", 0, "flat four");
+  window.choose("Shims changed", 0, book::engine_place::cams_out);
   window.enter("Currency", 0, "crowns");
   window.press(make_button);
   ASSERT_TRUE(dialog_closes());
@@ -125,9 +129,28 @@ TEST_F(NewBook, remembers_the_last_entries_and_forgets_those_cancelled) {
   window = dialog();
   EXPECT_EQ(window.entry("Kind"), "flat four");
   EXPECT_EQ(window.entry("Banks"), "right 2-4 / left 1-3");
+  EXPECT_EQ(window.entry("Shims changed"), book::engine_place::cams_out);
   EXPECT_EQ(window.entry("Currency"), "crowns");
   EXPECT_EQ(window.entry("On sale from"), "2.20");
   EXPECT_TRUE(window.can_press(make_button));
+}
+
+// Remembered by an older version, which did not ask it.
+TEST_F(NewBook, what_the_last_dialog_did_not_ask_has_its_usual_answer) {
+  dispatch();
+  Window window = dialog();
+  fill_in(window);
+  window.choose("Shims changed", 0, book::engine_place::cams_out);
+  window.enter("Currency", 0, "shells");
+  window.press(make_button);
+  ASSERT_TRUE(dialog_closes());
+  new_document();
+
+  set_option(*office_, "/org.shimwright.NewBook/Last", "ShimsChanged", {});
+  dispatch();
+  window = dialog();
+  EXPECT_EQ(window.entry("Shims changed"), book::engine_place::cams_in_place);
+  EXPECT_EQ(window.entry("Currency"), "shells");
 }
 
 TEST_F(NewBook, cancel_leaves_nothing_behind) {

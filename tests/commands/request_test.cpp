@@ -8,6 +8,8 @@
 #include <string>
 #include <utility>
 
+#include "book/places.hpp"
+
 namespace shimwright::commands {
 namespace {
 
@@ -242,6 +244,15 @@ TEST(Request, words_too_long_for_their_cell_are_refused) {
   const char* novel = "a very long word that no cell has any room to show to anybody";
   EXPECT_EQ(refusal_of({{Field::currency, novel}}).field, Field::currency);
   EXPECT_EQ(refusal_of({{Field::inlet_series, novel}}).field, Field::inlet_series);
+}
+
+TEST(Request, shims_are_changed_with_the_camshafts_in_place_unless_they_are_said_to_be_out) {
+  EXPECT_EQ(request_for({}).shims_changed, book::engine_place::cams_in_place);
+  const std::string out(book::engine_place::cams_out);
+  EXPECT_EQ(request_for({{Field::shims_changed, out.c_str()}}).shims_changed, out);
+  for (const char* nonsense : {"", "somehow"})
+    EXPECT_EQ(refusal_of({{Field::shims_changed, nonsense}}).field, Field::shims_changed)
+        << nonsense;
 }
 
 TEST(Request, nothing_at_all_is_refused_and_not_a_crash) {
