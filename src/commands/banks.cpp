@@ -7,6 +7,7 @@
 
 #include "book/presets.hpp"
 #include "core/bad_input.hpp"
+#include "core/cylinders.hpp"
 #include "core/words.hpp"
 
 namespace shimwright::commands {
@@ -63,16 +64,7 @@ void check_each_once(const std::vector<Bank>& banks, int cylinders) {
   std::vector<int> named;
   for (const Bank& bank : banks)
     named.insert(named.end(), bank.cylinders.begin(), bank.cylinders.end());
-  for (const int cylinder : named)
-    if (cylinder < 1 || cylinder > cylinders)
-      throw BadInput("the banks name cylinder " + std::to_string(cylinder) +
-                     ": the engine's are numbered 1 to " + std::to_string(cylinders));
-  for (int cylinder = 1; cylinder <= cylinders; ++cylinder) {
-    const auto times = std::ranges::count(named, cylinder);
-    if (times == 0) throw BadInput("the banks leave out cylinder " + std::to_string(cylinder));
-    if (times > 1)
-      throw BadInput("the banks name cylinder " + std::to_string(cylinder) + " more than once");
-  }
+  check_each_named_once("the banks", Grammar::plural, named, cylinders);
 }
 
 }  // namespace

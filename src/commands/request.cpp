@@ -146,13 +146,7 @@ class RequestReader {
       return miss(Field::firing,
                   "the firing order is still missing, such as 1-3-4-2: the engine\u2019s own "
                   "manual has it");
-    reading(Field::firing, [&] {
-      const int fired = firing_written(request_.layout.firing).cylinders();
-      if (cylinders && fired != *cylinders)
-        throw BadInput("the firing order names " + std::to_string(fired) +
-                       (fired == 1 ? " cylinder" : " cylinders") + " and the engine has " +
-                       std::to_string(*cylinders));
-    });
+    reading(Field::firing, [&] { firing_written(request_.layout.firing, cylinders); });
   }
 
   void valves(std::optional<int> cylinders) {

@@ -9,18 +9,13 @@
 #include <utility>
 
 #include "core/bad_input.hpp"
+#include "core/cylinders.hpp"
 #include "core/words.hpp"
 
 namespace shimwright {
 namespace {
 
 constexpr std::string_view separators = "-,;/";
-
-std::string cylinders_named(const std::vector<int>& cylinders) {
-  std::vector<std::string> names;
-  for (const int cylinder : cylinders) names.push_back(std::to_string(cylinder));
-  return (names.size() == 1 ? "cylinder " : "cylinders ") + listed(names);
-}
 
 void check_number(double cylinder) {
   if (!(cylinder >= 1) || cylinder != std::floor(cylinder))
@@ -31,22 +26,9 @@ void check_number(double cylinder) {
                    ": an engine may have 1 to 16 cylinders");
 }
 
-// Every cylinder from 1 to the highest named, each once.
-void check_each_once(const std::vector<int>& named) {
+void check_each_once(const std::vector<int>& named, std::optional<int> cylinders) {
   if (named.empty()) throw BadInput("the firing order is empty");
-  std::vector<int> twice;
-  std::vector<int> left_out;
-  for (int cylinder = 1; cylinder <= std::ranges::max(named); ++cylinder) {
-    const auto times = std::ranges::count(named, cylinder);
-    if (times == 0) left_out.push_back(cylinder);
-    if (times > 1) twice.push_back(cylinder);
-  }
-  if (twice.empty() && left_out.empty()) return;
-  std::string trouble = "the firing order ";
-  if (!twice.empty()) trouble += "names " + cylinders_named(twice) + " more than once";
-  if (!twice.empty() && !left_out.empty()) trouble += " and ";
-  if (!left_out.empty()) trouble += "leaves out " + cylinders_named(left_out);
-  throw BadInput(trouble);
+  check_each_named_once("the firing order", Grammar::singular, named, cylinders);
 }
 
 // With every dash a hyphen and every no-break space a space.
@@ -104,10 +86,10 @@ CrankAngle CrankAngle::of(double degrees) {
   return CrankAngle(std::llround(degrees * static_cast<double>(parts_in_degree)));
 }
 
-Firing Firing::in_order(std::string_view text) {
+Firing Firing::in_order(std::string_view text, std::optional<int> cylinders) {
   const std::vector<int> order = numbers_in(text);
   for (const int cylinder : order) check_number(cylinder);
-  check_each_once(order);
+  check_each_once(order, cylinders);
   const auto count = static_cast<std::int64_t>(order.size());
   const std::int64_t interval = whole_cycle.parts() / count;
   const auto first = std::ranges::find(order, 1) - order.begin();
@@ -119,7 +101,7 @@ Firing Firing::in_order(std::string_view text) {
   return Firing(std::move(angles));
 }
 
-Firing Firing::at_angles(std::span<const FiringRow> rows) {
+Firing Firing::at_angles(std::span<const FiringRow> rows, std::optional<int> cylinders) {
   std::vector<int> named;
   for (const FiringRow& row : rows) {
     check_number(row.cylinder);
@@ -129,7 +111,7 @@ Firing Firing::at_angles(std::span<const FiringRow> rows) {
                      text_of(row.angle) +
                      "\u00b0: a firing angle lies between 0\u00b0 and 720\u00b0");
   }
-  check_each_once(named);
+  check_each_once(named, cylinders);
   std::vector<CrankAngle> angles(rows.size());
   for (const FiringRow& row : rows)
     angles[static_cast<std::size_t>(row.cylinder) - 1] = CrankAngle::of(row.angle).in_cycle();

@@ -9,6 +9,7 @@
 
 #include <compare>
 #include <cstdint>
+#include <optional>
 #include <span>
 #include <string_view>
 #include <utility>
@@ -77,12 +78,14 @@ class Firing {
 
   // Even firing from an order: cylinders' numbers with a hyphen, a dash, a comma, a semicolon, a
   // slash or a space between. Throws BadInput where a cylinder is left out or named twice, where a
-  // number is none of a cylinder's, and beyond 16 cylinders.
-  static Firing in_order(std::string_view text);
+  // number is none of a cylinder's, and beyond 16 cylinders. `cylinders` is how many the engine
+  // has, where that is known; else as many as the highest number named.
+  static Firing in_order(std::string_view text, std::optional<int> cylinders = std::nullopt);
 
   // Firing by angles, the rows in any order; cylinders may fire together. Throws BadInput as
   // above, and where an angle is outside 0 to 720 or cylinder 1's is not 0 (or 720).
-  static Firing at_angles(std::span<const FiringRow> rows);
+  static Firing at_angles(std::span<const FiringRow> rows,
+                          std::optional<int> cylinders = std::nullopt);
 
   int cylinders() const { return static_cast<int>(angles_.size()); }
   // From 0 to just under 720°. `cylinder` counts from 1.

@@ -86,11 +86,11 @@ class Reader {
 
 }  // namespace
 
-Firing firing_written(std::string_view text) {
+Firing firing_written(std::string_view text, std::optional<int> cylinders) {
   const std::string plain = with_plain_signs(lower_case(text));
-  if (plain.find(':') == std::string::npos) return Firing::in_order(text);
+  if (plain.find(':') == std::string::npos) return Firing::in_order(text, cylinders);
   const std::vector<FiringRow> rows = Reader(plain, text).rows();
-  return Firing::at_angles(rows);
+  return Firing::at_angles(rows, cylinders);
 }
 
 }  // namespace shimwright

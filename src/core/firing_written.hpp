@@ -5,6 +5,7 @@
 // `1 at 0, 2 at 270`: in degrees after cylinder 1's firing dead centre, the way the engine turns.
 #pragma once
 
+#include <optional>
 #include <string_view>
 
 #include "core/firing.hpp"
@@ -14,7 +15,7 @@ namespace shimwright {
 // Angles are meant where the line says `at` (or `:`, `=`, `@`) between cylinder and degrees; a
 // degree sign may follow, and commas, semicolons or spaces part the cylinders. Degrees may have a
 // decimal comma or point; a comma directly before a figure is a decimal mark. Throws BadInput as
-// Firing does, and where the line is neither form.
-Firing firing_written(std::string_view text);
+// Firing does, and where the line is neither form. `cylinders` as for Firing.
+Firing firing_written(std::string_view text, std::optional<int> cylinders = std::nullopt);
 
 }  // namespace shimwright

@@ -60,11 +60,18 @@ TEST(Banks, both_hold_as_many) {
 TEST(Banks, hold_each_cylinder_once) {
   EXPECT_EQ(trouble_with("1-2-3", Arrangement::in_line, 4), "the banks leave out cylinder 4");
   EXPECT_EQ(trouble_with("1-2 / 2-4", Arrangement::vee, 4),
-            "the banks name cylinder 2 more than once");
+            "the banks name cylinder 2 more than once and leave out cylinder 3");
   EXPECT_EQ(trouble_with("1-2-3-4-4", Arrangement::in_line, 4),
             "the banks name cylinder 4 more than once");
   EXPECT_EQ(trouble_with("1-2-3-9", Arrangement::in_line, 4),
-            "the banks name cylinder 9: the engine's are numbered 1 to 4");
+            "the banks name cylinder 9 and leave out cylinder 4: the engine has cylinders 1 to "
+            "4");
+}
+
+TEST(Banks, a_novel_of_cylinders_is_cut_short) {
+  std::string novel = "1";
+  for (int cylinder = 3; cylinder < 2000; ++cylinder) novel += "-" + std::to_string(cylinder);
+  EXPECT_LT(trouble_with(novel, Arrangement::in_line, 2).size(), 160U);
 }
 
 TEST(Banks, are_as_many_as_the_arrangement_has) {

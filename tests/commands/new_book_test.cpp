@@ -176,6 +176,7 @@ TEST_F(NewBook, a_bad_entry_keeps_the_dialog_open_with_a_sentence) {
   const Bad all[] = {
       {"Firing", 0, "1-3-4", "leaves out cylinder 2"},
       {"Firing", 0, "1-3-3-2", "names cylinder 3 more than once"},
+      {"Firing", 0, "1-3-4-2-5", "names cylinder 5: the engine has cylinders 1 to 4"},
       {"Firing", 0, "1 at 0, 2 at 180, 3 at 360, 4 at 730", "between 0\u00b0 and 720\u00b0"},
       {"Cylinders", 0, "0", "1 to 16 cylinders"},
       {"Cylinders", 0, "17", "1 to 16 cylinders"},

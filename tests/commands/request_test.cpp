@@ -103,11 +103,20 @@ TEST(Request, a_firing_order_names_each_cylinder_once) {
   EXPECT_EQ(refusal_of({{Field::firing, "1-3-4-3"}}).sentence,
             "The firing order names cylinder 3 more than once and leaves out cylinder 2.");
   EXPECT_EQ(refusal_of({{Field::firing, "1-3-2"}}).sentence,
-            "The firing order names 3 cylinders and the engine has 4.");
-  EXPECT_EQ(refusal_of({{Field::firing, "1-3-4-2"}, {Field::engine, "V8"}, {Field::firing, "1"}})
-                .sentence,
-            "The firing order names 1 cylinder and the engine has 8.");
+            "The firing order leaves out cylinder 4.");
   EXPECT_EQ(refusal_of({{Field::firing, "x"}}).field, Field::firing);
+}
+
+TEST(Request, a_firing_order_names_no_cylinder_that_the_engine_has_not) {
+  const auto of_a_twin = [](const char* firing) {
+    return refusal_of({{Field::engine, "parallel twin"}, {Field::firing, firing}}).sentence;
+  };
+  EXPECT_EQ(of_a_twin("1-3"),
+            "The firing order names cylinder 3 and leaves out cylinder 2: the engine has cylinders "
+            "1 and 2.");
+  EXPECT_EQ(of_a_twin("1-2-3"),
+            "The firing order names cylinder 3: the engine has cylinders 1 and 2.");
+  EXPECT_EQ(of_a_twin("1 at 0, 2 at 270, 3 at 400"), of_a_twin("1-2-3"));
 }
 
 TEST(Request, firing_angles_stay_within_two_turns) {

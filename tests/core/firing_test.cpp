@@ -99,6 +99,35 @@ TEST(Firing, a_wrong_order_is_told_by_its_cylinders) {
         << text;
 }
 
+TEST(Firing, an_order_of_a_known_engine_names_its_cylinders_and_no_others) {
+  const auto trouble_of = [](int cylinders, const char* order) -> std::string {
+    try {
+      Firing::in_order(order, cylinders);
+    } catch (const BadInput& trouble) {
+      return trouble.what();
+    }
+    return "none";
+  };
+  EXPECT_EQ(trouble_of(2, "2-1"), "none");
+  EXPECT_EQ(trouble_of(2, "1-2-3"),
+            "the firing order names cylinder 3: the engine has cylinders 1 and 2");
+  EXPECT_EQ(trouble_of(2, "1-3"),
+            "the firing order names cylinder 3 and leaves out cylinder 2: the engine has cylinders "
+            "1 and 2");
+  EXPECT_EQ(trouble_of(2, "3-1-3-5-1"),
+            "the firing order names cylinders 3 and 5, names cylinder 1 more than once and leaves "
+            "out cylinder 2: the engine has cylinders 1 and 2");
+  EXPECT_EQ(trouble_of(1, "1-2"),
+            "the firing order names cylinder 2: the engine has cylinder 1 only");
+  EXPECT_EQ(trouble_of(6, "1-5-3"), "the firing order leaves out cylinders 2, 4 and 6");
+  EXPECT_EQ(trouble_of(6, "1-5-3-6-2-4-7"),
+            "the firing order names cylinder 7: the engine has cylinders 1 to 6");
+  const std::vector<FiringRow> rows{{1, 0}, {2, 270}, {3, 400}};
+  EXPECT_EQ(Firing::at_angles(rows, 3).cylinders(), 3);
+  EXPECT_THROW(Firing::at_angles(rows, 2), BadInput);
+  EXPECT_THROW(Firing::at_angles(rows, 4), BadInput);
+}
+
 TEST(Firing, up_to_sixteen_cylinders) {
   EXPECT_EQ(Firing::in_order("1-2-3-4-5-6-7-8-9-10-11-12-13-14-15-16").cylinders(), 16);
   std::string long_order = "1";

@@ -59,6 +59,13 @@ TEST(FiringWritten, what_makes_no_sense_is_told_in_words) {
   EXPECT_THAT(trouble_with(""), HasSubstr("the firing order is empty"));
 }
 
+TEST(FiringWritten, of_a_known_engine_either_form_names_its_cylinders_alone) {
+  EXPECT_EQ(firing_written("1-2", 2).cylinders(), 2);
+  EXPECT_EQ(firing_written("1 at 0, 2 at 270", 2).cylinders(), 2);
+  for (const auto* text : {"1", "1-2-3", "1 at 0", "1 at 0, 2 at 270, 3 at 400"})
+    EXPECT_THROW(firing_written(text, 2), BadInput) << text;
+}
+
 TEST(FiringWritten, a_line_that_is_neither_form_is_told_how_to_be_one) {
   for (const auto* text :
        {"1 at", "at", ":", "1 at 0, 2", "1 at 0 2 270", "1 at zero", "1::0", "1 at 0, at 270",
