@@ -23,15 +23,14 @@ constexpr int caution_row = 2;
 constexpr int said_row = 3;
 constexpr int heading_row = FitMap::head_row - 1;
 constexpr int most_rows_on_a_page = 40;
+constexpr int most_letters = 600;  // in the box at its usual size
 
-constexpr std::string_view words_where_all_is_well =
-    "After the last step every gap is measured again: type the new readings into a copy of this "
-    "book. Ticks hold for this list of steps: when an entry changes one of them, all ticks turn "
-    "dark.";
-
-constexpr std::string_view words_where_all_is_done =
-    "All steps are ticked. Now measure every gap again, and type the readings and the shims "
-    "that are now in the valves into a copy of this book.";
+constexpr std::string_view words_of_crank =
+    "Turn the crank by hand only, only the way the engine runs, and never while a valve is without "
+    "its shim. The engine\u2019s own manual comes first.";
+constexpr std::string_view words_of_camshafts =
+    "First the camshafts come out, as the engine\u2019s own manual says: crank position, timing "
+    "marks, chain or belt, order of the bolts. Do not turn the crank while they are out.";
 
 // What the function says before the one size that stands in no column.
 constexpr std::string_view before_size = "no thicker than ";
@@ -41,7 +40,7 @@ class FitMaker {
   FitMaker(Sheet& sheet, const Places& places) : sheet_(sheet), map_(places), fit_(places) {}
 
   void make() {
-    const double widths[] = {2, 10, 10, 19, 19, 19, 19, 110, 34, 5};
+    const double widths[] = {2, 9, 9, 17, 17, 17, 18, 104, 42, 5};
     for (int column = 0; column <= last_column + 1; ++column)
       sheet_.column_width(column, widths[column]);
     sheet_.row_heights(FitMap::first_row, last_row(), row_mm);
@@ -66,38 +65,27 @@ class FitMaker {
   std::string fact(Map::Fact which) const { return in_workings(map_.fact(which)); }
 
   void top() {
-    sheet_.label(line(caution_row),
-                 "Turn the crank by hand only, and only the way the engine runs. Never turn it "
-                 "while a valve is without its shim. The engine\u2019s own manual comes first.",
-                 style::caution);
+    sheet_.result(
+        line(caution_row),
+        written("=IF({out};\"{camshafts}\";\"{crank}\")", {{"out", fact(Map::cams_out)},
+                                                           {"camshafts", words_of_camshafts},
+                                                           {"crank", words_of_crank}}),
+        style::caution);
     sheet_.row_height(caution_row, 10);
     const Area said{{1, said_row}, {last_column, said_row + 1}};
     sheet_.result(
         said,
-        written(
-            "=IF(AND({ticks}=\"\";{steps}=\"\";{n}=0;{unread}=0;{ticked}<{count});\"{calm}\";"
-            "TEXTJOIN(CHAR(10);TRUE();IF(AND({count}>0;{ticked}={count});\"{done}\";\"\");{ticks};"
-            "IF(AND({count}>0;{unread}>0);{unread}&IF({unread}=1;\" valve is\";\" valves are\")&"
-            "\" still to be measured and may want a shim that comes out here: keep them all until "
-            "then.\";\"\");IF(AND({count}>0;{n}>0);\"Plan has \"&{n}&"
-            "IF({n}=1;\" remark about the entries: read it\";"
-            "\" remarks about the entries: read them\")&\" before you fit.\";\"\");"
-            "{steps}))",
-            {{"calm", words_where_all_is_well},
-             {"done", words_where_all_is_done},
-             {"unread", fact(Map::unread)},
-             {"ticked", fact(Map::steps_ticked)},
-             {"ticks", fact(Map::ticks_wrong)},
-             {"count", fact(Map::steps_count)},
-             {"n", in_workings(WorkingsMap(fit_.valves).trouble_lines(WorkingsMap::all_count))},
-             {"steps", fact(Map::fit_said)}}),
+        written("=TEXTJOIN(CHAR(10);TRUE();IF({all};{next};{loud});IF({all};{loud};{next}))",
+                {{"all", fact(Map::all_ticked)},
+                 {"loud", fact(Map::fit_loud)},
+                 {"next", fact(Map::fit_next)}}),
         style::trouble_box);
-    // What is only worth knowing does not shout.
-    sheet_.grade(said, {{written("AND({x}<>\"\";LEFT({x};7)<>\"Nothing\";LEFT({x};5)<>\"These\";"
-                                 "LEFT({x};5)<>\"After\";LEFT({x};3)<>\"All\")",
-                                 {{"x", said.from}}),
-                         std::string(style::trouble_found)}});
-    sheet_.row_heights(said_row, said_row + 1, 8);  // four lines
+    sheet_.grade(said, {{written("LEN({x})>{most}", {{"x", said.from}, {"most", most_letters}}),
+                         std::string(style::small_box)},
+                        {written("{loud}<>\"\"", {{"loud", fact(Map::fit_loud)}}),
+                         std::string(style::trouble_found)},
+                        {fact(Map::all_ticked), std::string(style::fit_next)}});
+    sheet_.row_heights(said_row, said_row + 1, 9.5);  // five lines
     sheet_.row_height(said_row + 2, 2.5);
   }
 
@@ -140,7 +128,12 @@ class FitMaker {
     };
     sheet_.formulas(
         fit_.at(0, FitMap::step),
-        {{number(cell(Map::step)), number(cell(Map::step_stop)),
+        {{number(cell(Map::step)),
+          written("=IF(ISNUMBER({stop});{stop};IF(AND(ISNUMBER({step});{valve}<>\"\");\"\u2013\";"
+                  "\"\"))",
+                  {{"stop", cell(Map::step_stop)},
+                   {"step", cell(Map::step)},
+                   {"valve", cell(Map::step_valve)}}),
           written("=IF({valve}<>\"\";{valve};IF(ISNUMBER({step});\"turn\";\"\"))",
                   {{"valve", cell(Map::step_valve)}, {"step", cell(Map::step)}}),
           length(cell(Map::out)), length(cell(Map::in)), "=" + cell(Map::from), note(cell)}});

@@ -27,13 +27,21 @@ class StepsMap {
     crank_wrong,   // what is amiss with the entries about the crank, in a sentence
     step_rows,     // of the answer of SHIM.STEPS
     steps_count,   // steps in it
-    list_code,     // short, and another one as soon as any of the steps is another
+    list_sum,      // another one as soon as any of the steps is another
+    list_code,     // the same in a few letters
     steps_ticked,  // of these, by their own words
-    unread,        // valves still to be measured, which may yet change the steps
-    fit_said,      // why there are no steps, or what is to be known of them
+    all_ticked,    // is it all of them?
     ticks_astray,  // ticks of another list of steps, or of another row
+    first_tick,    // the first one that there is
+    done_before,   // are the ticks those of all steps of another list?
+    emptied,       // the valves that by the ticks are without a shim now, with that which came out
     left_out,      // the first step that is not ticked
     ticks_wrong,   // what is amiss with the ticks
+    unread,        // valves still to be measured, which may yet change the steps
+    steps_wrong,   // why there are no steps, or what they lack
+    steps_noted,   // what is worth knowing of them
+    fit_loud,      // all that must not be overlooked on Fit, a line each
+    fit_next,      // what comes next, where all is well
     facts
   };
   At fact(Fact which) const { return {1, first_ + which}; }

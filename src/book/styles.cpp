@@ -113,6 +113,7 @@ void make_table_styles(Maker& m) {
   m.make(fit_borrow, "",
          {fill(well), bold(), {"TopBorder", line(accent, 2)}, {"BottomBorder", line(accent, 2)}});
   m.make(fit_stand_in, "", {bold(), text_colour(accent)});
+  m.make(fit_next, "", {fill(well), text_colour(ink), bold(), {"LeftBorder", line(accent, 3)}});
 
   m.make(working, page, {size(8), text_colour(quiet_ink)});
   m.make(working_head, working, {bold(), {"BottomBorder", line(hairline, 0.75)}});

@@ -75,6 +75,7 @@ inline constexpr std::string_view fit_done = "Fit done";
 inline constexpr std::string_view fit_done_inches = "Fit done in inches";
 inline constexpr std::string_view fit_borrow = "Fit borrow";  // a stand-in that is not there
 inline constexpr std::string_view fit_stand_in = "Fit stand-in";
+inline constexpr std::string_view fit_next = "Fit next";  // over what is to be done after the last
 
 inline constexpr std::string_view trouble_box = "Trouble box";
 inline constexpr std::string_view trouble_found = "Trouble found";  // laid over the box

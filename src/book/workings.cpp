@@ -28,6 +28,19 @@ std::string entered(const std::string& cell) {
 
 std::string on_engine(At at) { return on(sheet_name::engine, at); }
 
+std::string named(const std::string& which, const WorkingsMap& map) {
+  constexpr int most_named = 8;
+  return written(
+      "IF(SUM(--{which})>{most};SUM(--{which})&\" valves\";TEXTJOIN(\", \";TRUE();"
+      "IF({which};{names};\"\")))",
+      {{"which", which}, {"most", most_named}, {"names", map.all(WorkingsMap::name)}});
+}
+
+std::string one_or_more(const std::string& which, std::string_view one, std::string_view more) {
+  return written("IF(SUM(--{which})=1;\"{one}\";\"{more}\")",
+                 {{"which", which}, {"one", one}, {"more", more}});
+}
+
 void heads(Sheet& sheet, At from, const std::vector<std::string>& words) {
   for (std::size_t i = 0; i < words.size(); ++i)
     sheet.label(right_of(from, static_cast<int>(i)), words[i], style::working_head);
@@ -273,6 +286,7 @@ void make_workings(Sheet& sheet, const Places& places) {
   workings::make_stock(sheet, map);
   workings::make_answers(sheet, map, steps.fact(StepsMap::crank_wrong));
   workings::make_steps(sheet, places);
+  workings::make_fit_facts(sheet, places);
   // Rows of a matrix beyond its answer hold #N/A.
   sheet.grade({{0, 3}, whole.to}, {{"ISERROR(A4)", std::string(style::hushed)}});
   sheet.keep_off_paper();

@@ -65,14 +65,14 @@ std::string said_no(At at) {
 
 // Valves whose shim stays though they read outside their limits, by name as long as these are few.
 std::string stay_outside(const Map& map) {
-  constexpr int most_named = 8;
   const auto told = [&map](const std::string& which, std::string_view why) {
     const std::string all = written("IFERROR({which};FALSE())", {{"which", which}});
     return written(
-        "IF(SUM(--{all})=0;\"\";IF(SUM(--{all})>{most};SUM(--{all})&\" valves\";"
-        "TEXTJOIN(\", \";TRUE();IF({all};{names};\"\")))&IF(SUM(--{all})=1;\" stays outside its "
-        "limits: \";\" stay outside their limits: \")&\"{why}\")",
-        {{"all", all}, {"most", most_named}, {"names", map.all(Map::name)}, {"why", why}});
+        "IF(SUM(--{all})=0;\"\";{named}&{stay}&\"{why}\")",
+        {{"all", all},
+         {"named", named(all, map)},
+         {"stay", one_or_more(all, " stays outside its limits: ", " stay outside their limits: ")},
+         {"why", why}});
   };
   return written(
       "=IF(NOT(plan_stands);\"\";TEXTJOIN(CHAR(10);TRUE();{left};{none}))",

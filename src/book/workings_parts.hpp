@@ -25,6 +25,11 @@ void heads(Sheet& sheet, At from, const std::vector<std::string>& words);
 // set to mind it.
 std::string said_yes(At at);
 
+// Which of the valves, by name as long as they are few: `1 EX L, 3 IN R`, or `12 valves`; and one
+// word for a single valve, another for several. To be entered as a matrix.
+std::string named(const std::string& which, const WorkingsMap& map);
+std::string one_or_more(const std::string& which, std::string_view one, std::string_view more);
+
 // The limits of either side, the rules of the plan, and what is told of the plan as one.
 void make_facts(Sheet& sheet, const WorkingsMap& map);
 
@@ -37,5 +42,8 @@ void make_answers(Sheet& sheet, const WorkingsMap& map, At crank_wrong);
 
 // Where to stop the crank, and the steps of fitting.
 void make_steps(Sheet& sheet, const Places& places);
+
+// What ticks a step, what the ticks come to, and what Fit says of them and of the steps.
+void make_fit_facts(Sheet& sheet, const Places& places);
 
 }  // namespace shimwright::book::workings

@@ -2,7 +2,6 @@
 //
 // Workings of the crank and of the fitting: where to stop, which valve is open where, and the steps
 // in order.
-#include "book/fit_map.hpp"
 #include "book/formula.hpp"
 #include "book/sheets.hpp"
 #include "book/steps_map.hpp"
@@ -12,12 +11,6 @@ namespace shimwright::book::workings {
 namespace {
 
 using Map = StepsMap;
-
-constexpr std::string_view words_of_changed_steps =
-    "The steps have changed since some were ticked, so no tick holds. Do not turn the crank before "
-    "every valve has a shim. On Head, type for each valve already done the shim now in it and the "
-    "gap measured over it.\"&\" On Shims, strike off the spares fitted. Then clear all ticks "
-    "and begin again at step 1.";
 
 class StepsMaker {
  public:
@@ -31,8 +24,6 @@ class StepsMaker {
     steps();
     sheet_.text(left_of(Map::crank_wrong), "crank entries");
     sheet_.matrix(map_.fact(Map::crank_wrong), crank_wrong());
-    fit_said();
-    ticks();
   }
 
  private:
@@ -165,56 +156,6 @@ class StepsMaker {
     for (const auto& [column, part] : parts)
       answer(map_.steps(column), asked_steps(part), map_.fact(Map::step_rows));
     fact(Map::steps_count, "steps", written("=COUNT({x})", {{"x", map_.steps(Map::step)}}));
-    tick_words();
-  }
-
-  // A tick says which step, which valve and which shim, and of which list of steps: where one step
-  // has changed, neither the shims nor the crank are where the others take them to be, so no tick
-  // holds. A point in every locale: the book may be opened in another.
-  void tick_words() {
-    const auto own = [this](Map::Steps column) { return "$" + relative(map_.step_at(0, column)); };
-    const auto size = [](const std::string& x) {
-      return written("SUBSTITUTE(FIXED({x}/mm_each;decimals;TRUE());\",\";\".\")", {{"x", x}});
-    };
-    sheet_.formula(
-        map_.step_at(0, Map::brief),
-        written("=IF(NOT(ISNUMBER({step}));\"\";{step}&\": \"&IF({valve}=\"\";IF(ISNUMBER({stop});"
-                "\"turn to \"&{stop};\"turn twice\");{valve}&IF(ISNUMBER({in});\" \"&{in_size};"
-                "IF(ISNUMBER({out});\" out \"&{out_size};\"\"))))",
-                {{"step", own(Map::step)},
-                 {"valve", own(Map::step_valve)},
-                 {"stop", own(Map::step_stop)},
-                 {"in", own(Map::in)},
-                 {"in_size", size(own(Map::in))},
-                 {"out", own(Map::out)},
-                 {"out_size", size(own(Map::out))}}));
-    sheet_.fill_down(map_.steps(Map::brief));
-
-    sheet_.formula(map_.step_at(0, Map::whole),
-                   written("=IF({brief}=\"\";\"\";{brief}&\"/\"&{stop}&\"/\"&{from}&\"/\"&"
-                           "IF(ISNUMBER({out});{out_size};\"\"))",
-                           {{"brief", own(Map::brief)},
-                            {"stop", own(Map::step_stop)},
-                            {"from", own(Map::from)},
-                            {"out", own(Map::out)},
-                            {"out_size", size(own(Map::out))}}));
-    sheet_.fill_down(map_.steps(Map::whole));
-    // Letters and rows weigh by their place, so that what changes places counts too. In one cell:
-    // of a long column of such sums the office left some as they were when a reading changed.
-    constexpr int letters = 48;
-    const Area places = block({0, 0}, letters, 1);
-    fact(Map::list_code, "code of the steps",
-         written(
-             "=BASE(MOD(SUMPRODUCT(UNICODE(MID({steps}&REPT(\" \";{letters});COLUMN({places});1))"
-             "*MOD(31*COLUMN({places})^2;997)*MOD(31*ROW({steps})^2;997));36^3);36;3)",
-             {{"steps", block(map_.steps(Map::whole).from, 1, FitMap(places_).rows)},
-              {"letters", letters},
-              {"places", places}}));
-
-    sheet_.formula(map_.step_at(0, Map::tick),
-                   written("=IF({brief}=\"\";\"\";{brief}&\" (\"&{code}&\")\")",
-                           {{"brief", own(Map::brief)}, {"code", map_.fact(Map::list_code)}}));
-    sheet_.fill_down(map_.steps(Map::tick));
   }
 
   std::string crank_wrong() const {
@@ -234,74 +175,6 @@ class StepsMaker {
          {"rows", map_.fact(Map::stop_rows)},
          {"stops", map_.stops(Map::stop)},
          {"most", map_.most_stops()}});
-  }
-
-  void fit_said() {
-    const std::string waiting = written("SUMPRODUCT(({valve}<>\"\")*({in}=\"\")*({out}=\"\"))",
-                                        {{"valve", map_.steps(Map::step_valve)},
-                                         {"in", map_.steps(Map::in)},
-                                         {"out", map_.steps(Map::out)}});
-    fact(Map::unread, "still to be measured", "=IFERROR(SUMPRODUCT((actions=\"unread\")*1);0)");
-    fact(
-        Map::fit_said, "of the steps",
-        written(
-            "=IF(NOT(add_in_there);\"No steps: the Shimwright add-in is missing.\";"
-            "IF(NOT(plan_stands);\"No steps yet: mend the entries first, as Plan says.\";"
-            "IF(AND(NOT({out});{wrong}<>\"\");{wrong};"
-            "IF({rows}=0;\"No steps: a valve whose shim is to be changed is clear of its cam at "
-            "none of the stops.\";"
-            "IF({count}=0;IF({unread}=0;\"Nothing to fit: the plan changes no shim.\";\"Nothing to "
-            "fit yet: \"&{unread}&IF({unread}=1;\" valve is\";\" valves are\")&\" still to be "
-            "measured.\");"
-            "IF({count}>{room};\"More steps than this sheet has rows: read them all on Workings "
-            "before you begin.\";"
-            "IF({waiting}>0;\"Some shims change places in a ring and need a stand-in that is not "
-            "there: see the framed row.\";"
-            "IF(ISNUMBER(SEARCH(\"fewer turns\";INDEX({notes};{count})));\"These steps are safe, "
-            "but there may be a way with fewer turns.\";\"\"))))))))",
-            {{"out", map_.fact(Map::cams_out)},
-             {"unread", map_.fact(Map::unread)},
-             {"wrong", map_.fact(Map::crank_wrong)},
-             {"rows", map_.fact(Map::step_rows)},
-             {"count", map_.fact(Map::steps_count)},
-             {"room", FitMap(places_).rows},
-             {"waiting", waiting},
-             {"notes", map_.steps(Map::note)}}));
-  }
-
-  void ticks() {
-    const FitMap fit(places_);
-    const std::string done = on(sheet_name::fit, fit.all(FitMap::done));
-    const Area ticks = block(map_.steps(Map::tick).from, 1, fit.rows);
-    fact(Map::steps_ticked, "steps ticked",
-         written("=SUMPRODUCT(({done}<>\"\")*({done}={ticks}))",
-                 {{"done", done}, {"ticks", ticks}}));
-    fact(Map::ticks_astray, "ticks astray",
-         written("=SUMPRODUCT(({done}<>\"\")*({done}<>{ticks}))",
-                 {{"done", done}, {"ticks", ticks}}));
-    sheet_.text(left_of(Map::left_out), "first not ticked");
-    sheet_.matrix(map_.fact(Map::left_out),
-                  written("=MIN(IF({done}=\"\";ROW({done})-{before};\"\"))",
-                          {{"done", done}, {"before", FitMap::first_row}}));
-    fact(Map::ticks_wrong, "of the ticks",
-         written(
-             "=IF(NOT(add_in_there);\"\";IF({astray}>0;IF({old}>0;\"{changed}\";\"A tick stands "
-             "in a row that is not its own: clear it.\");"
-             "IF(SUMPRODUCT(MAX(({done}<>\"\")*(ROW({done})-{before})))>{ticked};\"Step \"&"
-             "{left}&\" is not ticked and a later one is. If it is done, tick it. If not: see that "
-             "every valve has a shim, \"&IF(ISNUMBER({stop});\"turn the crank forwards to stop "
-             "\"&{stop}&\" again, \";\"\")&\"clear the ticks below it and go on from there.\";"
-             "\"\")))",
-             {{"done", done},
-              {"astray", map_.fact(Map::ticks_astray)},
-              {"old", written("SUMPRODUCT(({done}<>\"\")*(RIGHT({done};5)<>\"(\"&{code}&\")\"))",
-                              {{"done", done}, {"code", map_.fact(Map::list_code)}})},
-              {"changed", words_of_changed_steps},
-              {"before", FitMap::first_row},
-              {"left", map_.fact(Map::left_out)},
-              {"stop", written("INDEX({stops};{left})", {{"stops", map_.steps(Map::step_stop)},
-                                                         {"left", map_.fact(Map::left_out)}})},
-              {"ticked", map_.fact(Map::steps_ticked)}}));
   }
 
   Sheet& sheet_;

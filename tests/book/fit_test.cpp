@@ -106,7 +106,9 @@ void expect_steps(const OpenBook& book, const PlanQuestion& question,
     }
     const Step& step = steps[index];
     EXPECT_EQ(shown(book, row, FitMap::step), std::to_string(row + 1));
-    EXPECT_EQ(shown(book, row, FitMap::stop), step.stop ? std::to_string(*step.stop) : "");
+    EXPECT_EQ(shown(book, row, FitMap::stop), step.stop    ? std::to_string(*step.stop)
+                                              : step.valve ? "\u2013"
+                                                           : "");
     EXPECT_EQ(shown(book, row, FitMap::valve),
               step.valve ? question.valves[*step.valve].name : "turn");
     EXPECT_EQ(length(book, row, FitMap::out), mm(step.out));
@@ -225,12 +227,147 @@ TEST(Fit, warns_where_a_step_before_a_tick_is_not_done) {
   EXPECT_EQ(said(demo, StepsMap::ticks_wrong), "");
 }
 
+int ticked_throughout(OpenBook& book) {
+  const auto count = static_cast<int>(
+      book.number(book::sheet_name::workings, steps_map.fact(StepsMap::steps_count)));
+  for (int row = 0; row < count; ++row) tick(book, row);
+  book.recalculate();
+  return count;
+}
+
+// The box below the caution.
+constexpr At said_box{1, 3};
+
+// A good gap where none was read.
+void read_the_rest(OpenBook& book) {
+  for (const book::Card& card : the_places().head.cards) {
+    if (!book.formula(book::sheet_name::head, card.value(book::card::gap)).empty()) continue;
+    book.type(book::sheet_name::head, card.value(book::card::gap),
+              card.valve.side == book::Side::inlet ? 0.19 : 0.26);
+  }
+  book.recalculate();
+}
+
 TEST(Fit, says_when_all_is_done_and_what_comes_then) {
   OpenBook demo(the_office(), demo_file());
-  const auto count = demo.number(book::sheet_name::workings, steps_map.fact(StepsMap::steps_count));
-  for (int row = 0; row < static_cast<int>(count); ++row) tick(demo, row);
+  ticked_throughout(demo);
+  EXPECT_TRUE(demo.shown(on_fit, said_box).starts_with("All steps are ticked. Measure every gap"));
+  EXPECT_TRUE(demo.tells(on_fit, " is still to be measured and may want a shim"));
+  for (int row = 0; row < fit.rows; ++row) demo.clear(on_fit, fit.at(row, FitMap::done));
+  read_the_rest(demo);
+  EXPECT_EQ(laid_over(demo, said_box), "");
+  ticked_throughout(demo);
+  EXPECT_TRUE(demo.shown(on_fit, said_box).starts_with("All steps are ticked. Measure every gap"));
+  EXPECT_TRUE(demo.tells(on_fit, "in a copy of this book: clear all ticks here"));
+  EXPECT_TRUE(demo.tells(on_fit, "add the shims left over"));
+  EXPECT_EQ(laid_over(demo, said_box), style::fit_next);
+}
+
+// In the copy, where the new readings are typed before the ticks are cleared.
+TEST(Fit, takes_ticks_of_another_list_done_throughout_for_what_they_are) {
+  OpenBook demo(the_office(), demo_file());
+  ticked_throughout(demo);
+  for (const book::Card& card : the_places().head.cards)
+    demo.type(book::sheet_name::head, card.value(book::card::gap),
+              card.valve.side == book::Side::inlet ? 0.19 : 0.26);
   demo.recalculate();
-  EXPECT_TRUE(demo.tells(on_fit, "All steps are ticked. Now measure every gap again"));
+  const std::string told = demo.shown(on_fit, said_box);
+  EXPECT_TRUE(told.starts_with("All steps of another list were ticked")) << told;
+  EXPECT_NE(told.find("clear all ticks"), std::string::npos) << told;
+  EXPECT_EQ(told.find("begin again"), std::string::npos) << told;
+  EXPECT_TRUE(told.ends_with("Nothing to fit: the plan changes no shim.")) << told;
+  EXPECT_EQ(laid_over(demo, said_box), style::trouble_found);
+}
+
+// Two inlet valves of one stop, each of which wants the other's shim: one stands empty meanwhile.
+class Exchange : public ::testing::Test {
+ protected:
+  Exchange() {
+    for (const book::Side side : {book::Side::exhaust, book::Side::inlet}) {
+      book.type(on_engine, engine::of(side, engine::min_row), 0.15);
+      book.type(on_engine, engine::of(side, engine::max_row), 0.25);
+    }
+    read("1 IN L", 0.40, 2.5);
+    read("1 IN R", 0.0, 2.7);
+    read("4 IN L", 0.20, 2.6);
+    book.recalculate();
+  }
+  void read(const char* valve, double gap, double shim) {
+    book.type(book::sheet_name::head, card_of(valve).value(book::card::gap), gap);
+    book.type(book::sheet_name::head, card_of(valve).value(book::card::micrometer), shim);
+  }
+  void change_the_steps() {
+    book.type(book::sheet_name::shims, book::shims_place::first_spare, "A");
+    book.type(book::sheet_name::shims, right_of(book::shims_place::first_spare), 2.4);
+    read("4 IN L", 0.02, 2.6);
+    book.recalculate();
+  }
+  // Until a shim is out and none in; its valve.
+  std::string tick_until_one_is_empty() {
+    for (int row = 0; row < fit.rows; ++row) {
+      tick(book, row);
+      if (!shown(book, row, FitMap::out).empty() && shown(book, row, FitMap::in).empty())
+        return shown(book, row, FitMap::valve);
+    }
+    return {};
+  }
+  OpenBook book{the_office(), template_file()};
+};
+
+TEST_F(Exchange, names_the_valve_that_stands_empty_when_the_steps_change) {
+  const std::string valve = tick_until_one_is_empty();
+  ASSERT_FALSE(valve.empty());
+  const std::string shim = valve == "1 IN L" ? "2.500" : "2.700";
+  EXPECT_EQ(said(book, StepsMap::emptied), valve + " (" + shim + " came out)");
+  EXPECT_EQ(said(book, StepsMap::ticks_wrong), "");
+  change_the_steps();
+  const std::string told = book.shown(on_fit, said_box);
+  EXPECT_NE(told.find("undo it: the ticks hold again"), std::string::npos) << told;
+  EXPECT_NE(told.find("every valve has a shim: missing in " + valve + " (" + shim +
+                      " came out). Put back what came out"),
+            std::string::npos)
+      << told;
+  EXPECT_NE(told.find("the gap measured over it"), std::string::npos) << told;
+  EXPECT_NE(told.find("add the shims left over"), std::string::npos) << told;
+}
+
+TEST_F(Exchange, names_no_valve_once_each_has_a_shim) {
+  const auto count = static_cast<int>(
+      book.number(book::sheet_name::workings, steps_map.fact(StepsMap::steps_count)));
+  for (int row = 0; row + 1 < count; ++row) tick(book, row);
+  book.recalculate();
+  EXPECT_EQ(said(book, StepsMap::emptied), "");
+}
+
+TEST_F(Exchange, asks_for_no_gap_that_cannot_be_measured_while_the_camshafts_are_out) {
+  book.type(on_engine, engine::opened, engine::cams_out);
+  book.recalculate();
+  EXPECT_TRUE(book.tells(on_fit, "First the camshafts come out"));
+  EXPECT_FALSE(book.tells(on_fit, "Turn the crank by hand only"));
+  const std::string valve = tick_until_one_is_empty();
+  ASSERT_FALSE(valve.empty());
+  change_the_steps();
+  const std::string told = book.shown(on_fit, said_box);
+  EXPECT_NE(told.find("Leave the entries of " + valve), std::string::npos) << told;
+  EXPECT_NE(told.find("old gap + old shim - new shim"), std::string::npos) << told;
+  EXPECT_EQ(told.find("measured over it"), std::string::npos) << told;
+}
+
+TEST(Fit, says_which_valves_stay_outside_their_limits) {
+  OpenBook demo(the_office(), demo_file());
+  const std::string valve = shown(demo, 1, FitMap::valve);
+  const auto leave = [&](const char* entry) {
+    demo.type(book::sheet_name::head, card_of(valve).value(book::card::alone), entry);
+    demo.recalculate();
+  };
+  EXPECT_FALSE(demo.tells(on_fit, "outside"));
+  leave("yes");
+  EXPECT_TRUE(
+      demo.tells(on_fit, valve + " stays outside its limits: left alone, as told on Head."));
+  EXPECT_EQ(laid_over(demo, said_box), style::trouble_found);
+  ticked_throughout(demo);
+  EXPECT_TRUE(
+      demo.tells(on_fit, valve + " stays outside its limits: left alone, as told on Head."));
 }
 
 TEST(Fit, warns_of_ticks_beyond_the_steps) {
@@ -244,9 +381,11 @@ TEST(Fit, ticks_a_step_by_its_number_its_valve_its_shim_and_its_list) {
   OpenBook demo(the_office(), demo_file());
   const std::string list = " (" + said(demo, StepsMap::list_code) + ")";
   EXPECT_EQ(list.size(), 6U) << list;
-  EXPECT_EQ(demo.worked(steps_map.step_at(0, StepsMap::tick)), "1: turn to 2" + list);
-  EXPECT_EQ(demo.worked(steps_map.step_at(1, StepsMap::tick)),
-            "2: " + shown(demo, 1, FitMap::valve) + " " + shown(demo, 1, FitMap::in) + list);
+  const std::string all = said(demo, StepsMap::steps_count);
+  EXPECT_EQ(demo.worked(steps_map.step_at(0, StepsMap::tick)), "1/" + all + ": turn to 2" + list);
+  EXPECT_EQ(
+      demo.worked(steps_map.step_at(1, StepsMap::tick)),
+      "2/" + all + ": " + shown(demo, 1, FitMap::valve) + " " + shown(demo, 1, FitMap::in) + list);
 }
 
 // Where one step has changed, neither the shims nor the crank are where the others take them to be.
@@ -324,7 +463,9 @@ TEST(Fit, says_that_valves_are_still_to_be_measured) {
   const std::string valve = shown(demo, 1, FitMap::valve);
   demo.clear(book::sheet_name::head, card_of(valve).value(book::card::gap));
   demo.recalculate();
-  EXPECT_TRUE(demo.tells(on_fit, "still to be measured and may want a shim that comes out here"));
+  EXPECT_TRUE(demo.tells(on_fit, valve));
+  EXPECT_TRUE(
+      demo.tells(on_fit, " are still to be measured and may want a shim that comes out here"));
 }
 
 TEST(Fit, says_that_remarks_stand_on_Plan) {
@@ -339,7 +480,7 @@ TEST(Fit, says_that_remarks_stand_on_Plan) {
 
 TEST(Fit, of_an_empty_book_says_that_there_is_nothing_to_fit) {
   OpenBook book(the_office(), template_file());
-  EXPECT_EQ(said(book, StepsMap::fit_said),
+  EXPECT_EQ(said(book, StepsMap::steps_noted),
             "Nothing to fit yet: 16 valves are still to be measured.");
   expect_steps(book, {}, {});
   EXPECT_EQ(laid_over(book, fit.at(0, FitMap::step)), style::no_row);
@@ -370,14 +511,14 @@ TEST(Fit, says_which_shim_to_borrow_for_a_ring_across_stops) {
   const std::string note = shown(book, 0, FitMap::note);
   EXPECT_TRUE(note.find("borrow or buy a shim no thicker than 2.700 mm") != std::string::npos)
       << note;
-  EXPECT_NE(said(book, StepsMap::fit_said).find("stand-in"), std::string::npos);
+  EXPECT_NE(said(book, StepsMap::steps_wrong).find("stand-in"), std::string::npos);
 
   // A thin spare is one.
   book.type(book::sheet_name::shims, book::shims_place::first_spare, "A");
   book.type(book::sheet_name::shims, right_of(book::shims_place::first_spare), 2.3);
   book.recalculate();
   expect_told_steps(book, "1-3-4-2");
-  EXPECT_EQ(said(book, StepsMap::fit_said), "");
+  EXPECT_EQ(said(book, StepsMap::steps_wrong), "");
   bool stand_in = false;
   for (int row = 0; row < fit.rows; ++row)
     stand_in = stand_in || shown(book, row, FitMap::from) == "stand-in";
@@ -439,7 +580,7 @@ TEST(CrankInTheBook, refuses_in_a_sentence_and_tells_no_steps) {
     const std::string before = demo.formula(on_engine, at);
     demo.type(on_engine, at, entry);
     demo.recalculate();
-    for (const auto fact : {StepsMap::crank_wrong, StepsMap::fit_said})
+    for (const auto fact : {StepsMap::crank_wrong, StepsMap::steps_wrong})
       EXPECT_TRUE(said(demo, fact).starts_with(words)) << said(demo, fact);
     EXPECT_NE(demo.worked(map.trouble_lines(WorkingsMap::engine_box)).find(words),
               std::string::npos);

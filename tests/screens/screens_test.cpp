@@ -144,13 +144,23 @@ TEST_F(Screens, ticks_on_fit_are_seen_and_those_of_another_list_shout) {
   const book::FitMap fit(places);
   const auto ticked = office->profile().folder() / "ticked.ods";
   const auto changed = office->profile().folder() / "changed.ods";
+  const auto done = office->profile().folder() / "done.ods";
   {
     OpenBook book(*office, demo_file());
-    for (int row = 0; row < 5; ++row)
-      book.type(book::sheet_name::fit, fit.at(row, book::FitMap::done),
-                book.worked(steps.step_at(row, book::StepsMap::tick)));
-    book.recalculate();
+    const auto tick = [&](int from, int to) {
+      for (int row = from; row < to; ++row)
+        book.type(book::sheet_name::fit, fit.at(row, book::FitMap::done),
+                  book.worked(steps.step_at(row, book::StepsMap::tick)));
+      book.recalculate();
+    };
+    constexpr int some = 5;
+    tick(0, some);
     book.save(ticked);
+    tick(some, static_cast<int>(book.number(book::sheet_name::workings,
+                                            steps.fact(book::StepsMap::steps_count))));
+    book.save(done);
+    for (int row = some; row < fit.rows; ++row)
+      book.clear(book::sheet_name::fit, fit.at(row, book::FitMap::done));
     book.type(book::sheet_name::head, places.head.cards[0].value(card::gap), 0.05);
     book.recalculate();
     book.save(changed);
@@ -163,6 +173,7 @@ TEST_F(Screens, ticks_on_fit_are_seen_and_those_of_another_list_shout) {
   };
   const auto before = dark_in(ticked);
   EXPECT_GT(dark_in(changed), before + 8000);
+  dark_in(done);
 }
 
 // Told in the dark box and by a dark figure.
