@@ -12,7 +12,7 @@ namespace {
 namespace place = engine_place;
 
 constexpr int label_column = 1;
-constexpr int note_column = 6;
+constexpr int note_column = 9;
 constexpr double row_mm = 8;
 
 class EngineMaker {
@@ -20,7 +20,8 @@ class EngineMaker {
   EngineMaker(Sheet& sheet, const Places& places) : sheet_(sheet), places_(places) {}
 
   void make() {
-    const double widths[] = {3, 72, 1, 26, 26, 7, 93};
+    constexpr double none = 0.1;
+    const double widths[] = {3, 72, none, none, 25.5, 5, none, 25.5, 7, 90};
     for (int column = 0; column <= note_column; ++column)
       sheet_.column_width(column, widths[column]);
     sheet_.row_heights(0, last_row, row_mm);
@@ -144,8 +145,7 @@ class EngineMaker {
           style::table_length);
       inches(aim, aim);
       const At series = place::of(side, place::series_row);
-      sheet_.style(series, style::entry_choice);
-      sheet_.text(series, "A");
+      sheet_.label({series, right_of(series)}, "A", style::entry_choice);
     }
   }
 

@@ -9,8 +9,8 @@ std::vector<std::pair<std::string, std::string>> named_ranges(const Places& plac
   using Map = WorkingsMap;
   const Map map(places.count());
   const auto fact = [&map](Map::Fact which) { return in_workings(map.fact(which)); };
-  const Area both_series{engine_place::of(Side::inlet, engine_place::series_row),
-                         engine_place::of(Side::exhaust, engine_place::series_row)};
+  const Area both_series{map.limit(Side::exhaust, Map::series),
+                         map.limit(Side::inlet, Map::series)};
   return {{"valves", in_workings(map.valves())},
           {"shims", in_workings(map.stock())},
           {"rules", in_workings(map.rules())},
@@ -25,7 +25,7 @@ std::vector<std::pair<std::string, std::string>> named_ranges(const Places& plac
           {"add_in_there", fact(Map::tool_there)},
           {"plan_stands", fact(Map::plan_stands)},
           {"one_series", fact(Map::one_series)},
-          {"series", on(sheet_name::engine, both_series)},
+          {"series", in_workings(both_series)},
           {"engine_name", on(sheet_name::engine, engine_place::name)},
           {"currency", on(sheet_name::engine, engine_place::currency)},
           {"states_now", in_workings(map.all(Map::now))},

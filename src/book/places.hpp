@@ -27,34 +27,38 @@ inline constexpr std::string_view workings = "Workings";
 
 namespace engine_place {
 inline constexpr int first_row = 3;  // above it: the title and what is amiss
-// Words that may begin with a figure stand in a column of their own: Calc would complete the
-// numbers typed below them from these.
+// Words that a person chooses freely begin in columns of their own, of no width: Calc would complete
+// other entries of the column from them.
 inline constexpr int words_column = 2;
-inline constexpr int inlet_column = 3;  // also the column of all that is said once
-inline constexpr int exhaust_column = 4;
+inline constexpr int inlet_series_column = 3;
+inline constexpr int inlet_column = 4;  // also the column of all that is said once
+inline constexpr int exhaust_series_column = 6;
+inline constexpr int exhaust_column = 7;
 inline constexpr At name{words_column, 4};
-inline constexpr At unit{3, 5};
+inline constexpr At unit{4, 5};
 inline constexpr int min_row = 11;
 inline constexpr int max_row = 12;
 inline constexpr int bias_row = 13;
 inline constexpr int aim_row = 14;
 inline constexpr int series_row = 15;
-inline constexpr At doubt{3, 18};
-inline constexpr At allowed{3, 19};
-inline constexpr At scheme{3, 20};
-inline constexpr At use_doubt{3, 23};
-inline constexpr At touch_good{3, 24};
-inline constexpr At first{3, 25};
-inline constexpr At work{3, 26};
-inline constexpr At currency{3, 27};
+inline constexpr At doubt{4, 18};
+inline constexpr At allowed{4, 19};
+inline constexpr At scheme{4, 20};
+inline constexpr At use_doubt{4, 23};
+inline constexpr At touch_good{4, 24};
+inline constexpr At first{4, 25};
+inline constexpr At work{4, 26};
+inline constexpr At currency{4, 27};
 inline constexpr At firing{words_column, 30};
 inline constexpr int opens_row = 32;   // degrees before dead centre: exhaust bottom, inlet top
 inline constexpr int closes_row = 33;  // degrees after: exhaust top, inlet bottom
-inline constexpr At margin{3, 34};
+inline constexpr At margin{4, 34};
 inline constexpr At opened{words_column, 35};
 inline constexpr std::string_view cams_in_place = "valve by valve, cams in place";
 inline constexpr std::string_view cams_out = "camshafts out";
 constexpr At of(Side side, int row) {
+  if (row == series_row)
+    return {side == Side::exhaust ? exhaust_series_column : inlet_series_column, row};
   return {side == Side::exhaust ? exhaust_column : inlet_column, row};
 }
 }  // namespace engine_place

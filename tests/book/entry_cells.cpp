@@ -17,7 +17,8 @@ std::vector<EntryCell> entry_cells(const book::Places& places) {
   for (const book::Side side : {book::Side::exhaust, book::Side::inlet}) {
     for (const int row : {engine::min_row, engine::max_row, engine::bias_row})
       cells.push_back({on_engine, engine::of(side, row)});
-    cells.push_back({on_engine, engine::of(side, engine::series_row), true});
+    for (const int by : {0, 1})
+      cells.push_back({on_engine, right_of(engine::of(side, engine::series_row), by), true});
   }
   for (const book::At at : {engine::unit, engine::doubt, engine::allowed, engine::scheme,
                             engine::use_doubt, engine::touch_good, engine::first, engine::work})
@@ -28,9 +29,10 @@ std::vector<EntryCell> entry_cells(const book::Places& places) {
       cells.push_back({on_engine, engine::of(side, row)});
   for (const book::At at : {engine::firing, engine::margin, engine::opened})
     cells.push_back({on_engine, at});
-  // These go over three columns.
+  // These go as far as the last column of numbers.
   for (const book::At at : {engine::name, engine::firing, engine::opened})
-    for (const int by : {1, 2}) cells.push_back({on_engine, right_of(at, by), true});
+    for (int column = at.column + 1; column <= engine::exhaust_column; ++column)
+      cells.push_back({on_engine, {column, at.row}, true});
   const book::FitMap fit(places);
   for (int row = 0; row < fit.rows; ++row)
     cells.push_back({book::sheet_name::fit, fit.at(row, book::FitMap::done)});

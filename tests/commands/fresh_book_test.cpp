@@ -135,6 +135,11 @@ TEST_F(FreshBook, completes_no_number_from_another_entry) {
       {book::sheet_name::engine, engine::name, "1200 twin", "1200 twin"},
       {book::sheet_name::engine, engine::of(book::Side::inlet, engine::bias_row), "1", "1.00"},
       {book::sheet_name::engine, engine::margin, "12", "12"},
+      {book::sheet_name::engine, engine::name, "Bravo", "Bravo"},
+      {book::sheet_name::engine, engine::of(book::Side::exhaust, engine::series_row), "B", "B"},
+      {book::sheet_name::engine, engine::of(book::Side::inlet, engine::series_row), "28 mm",
+       "28 mm"},
+      {book::sheet_name::engine, engine::of(book::Side::inlet, engine::opens_row), "28", "28"},
       {book::sheet_name::shims, right_of(book::shims_place::first_spare), "2,70", ""},
       {book::sheet_name::shims, right_of(below(book::shims_place::first_spare)), "2", "2.000"},
   };
