@@ -11,6 +11,7 @@
 #include <com/sun/star/awt/XListBox.hpp>
 #include <com/sun/star/awt/XTextComponent.hpp>
 #include <com/sun/star/awt/XToolkit.hpp>
+#include <com/sun/star/awt/XTopWindow.hpp>
 #include <com/sun/star/awt/XWindowPeer.hpp>
 #include <com/sun/star/lang/XComponent.hpp>
 #include <com/sun/star/lang/XMultiServiceFactory.hpp>
@@ -221,6 +222,11 @@ bool Form::run(const Ref<css::awt::XWindow>& parent) {
                        css::awt::PosSize::POS);
   }
   return as<css::awt::XDialog>(dialog_)->execute() == 1;
+}
+
+void Form::to_front() const {
+  as<css::awt::XTopWindow>(dialog_)->toFront();
+  as<css::awt::XWindow>(dialog_)->setFocus();
 }
 
 }  // namespace shimwright::commands

@@ -73,6 +73,8 @@ class Form {
 
   // Shown over `parent` (or alone, where it is null) until accepted (true) or cancelled.
   bool run(const Ref<css::awt::XWindow>& parent);
+  // Of a form that is shown: before all other windows, with the keyboard.
+  void to_front() const;
 
  private:
   Ref<css::beans::XPropertySet> add(std::string_view kind, std::string_view name,

@@ -93,7 +93,13 @@ class NewBookDialog {
       }
     }));
     form_.listen(listener.get(), listener.get());
+    open_ = this;
   }
+  NewBookDialog(const NewBookDialog&) = delete;
+  NewBookDialog& operator=(const NewBookDialog&) = delete;
+  ~NewBookDialog() { open_ = nullptr; }
+
+  static const NewBookDialog* open() { return open_; }
 
   std::optional<BookRequest> run(const Ref<css::awt::XWindow>& parent) {
     judge();
@@ -103,6 +109,8 @@ class NewBookDialog {
     if (auto* request = std::get_if<BookRequest>(&result)) return std::move(*request);
     return std::nullopt;
   }
+
+  void to_front() const { form_.to_front(); }
 
   const NewBookEntries& entries() const { return entries_; }
 
@@ -278,6 +286,10 @@ class NewBookDialog {
     form_.enable(accept, std::holds_alternative<BookRequest>(result));
   }
 
+  // While it is open the office goes on with what comes in, such as the same command from another
+  // window; all of it on the office's main thread.
+  static inline const NewBookDialog* open_ = nullptr;
+
   Form form_;
   NewBookEntries opened_;  // what it opened with
   NewBookEntries entries_;
@@ -289,6 +301,10 @@ class NewBookDialog {
 std::optional<BookRequest> ask_for_book(const Ref<css::uno::XComponentContext>& context,
                                         const Ref<css::awt::XWindow>& parent,
                                         NewBookEntries& entries) {
+  if (const NewBookDialog* open = NewBookDialog::open()) {
+    open->to_front();
+    return std::nullopt;
+  }
   NewBookDialog dialog(context, entries);
   auto request = dialog.run(parent);
   if (request) entries = dialog.entries();

@@ -12,8 +12,8 @@
 namespace shimwright::commands {
 
 // `entries` are what the dialog opens with, and what stood in it when it was accepted; a dialog
-// that is cancelled leaves them alone and gives nothing. Throws css::uno::Exception where the
-// office cannot show it.
+// that is cancelled leaves them alone and gives nothing. One that is open already comes to the
+// front, and nothing is given. Throws css::uno::Exception where the office cannot show it.
 std::optional<BookRequest> ask_for_book(const Ref<css::uno::XComponentContext>& context,
                                         const Ref<css::awt::XWindow>& parent,
                                         NewBookEntries& entries);

@@ -16,6 +16,7 @@
 #include <com/sun/star/awt/XVclContainer.hpp>
 #include <com/sun/star/awt/XWindow2.hpp>
 #include <com/sun/star/beans/NamedValue.hpp>
+#include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XNameReplace.hpp>
 #include <com/sun/star/lang/XMultiServiceFactory.hpp>
 #include <com/sun/star/util/XChangesBatch.hpp>
@@ -207,6 +208,17 @@ std::optional<Window> window_titled(const office::Office& office, std::string_vi
     if (seen.is() && seen->isVisible() && name_of(window) == title) return Window(window);
   }
   return std::nullopt;
+}
+
+Reference<css::sheet::XSpreadsheetDocument> open_sheet(const office::Office& office) {
+  // A window made on any other thread than the office's own may wait for ever for the clipboard.
+  css::uno::Sequence<css::beans::PropertyValue> how(1);
+  how.getArray()[0].Name = to_office("OnMainThread");
+  how.getArray()[0].Value <<= true;
+  return Reference<css::sheet::XSpreadsheetDocument>(
+      office.desktop()->loadComponentFromURL(to_office("private:factory/scalc"),
+                                             to_office("_blank"), 0, how),
+      UNO_QUERY_THROW);
 }
 
 void set_option(const office::Office& office, std::string_view node, std::string_view name,

@@ -6,6 +6,7 @@
 
 #include <chrono>
 #include <com/sun/star/awt/XWindow.hpp>
+#include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <functional>
 #include <optional>
 #include <string>
@@ -60,6 +61,9 @@ class Window {
 
 // The visible top window of that title, or none.
 std::optional<Window> window_titled(const office::Office& office, std::string_view title);
+
+// A new, empty sheet in a window of its own.
+css::uno::Reference<css::sheet::XSpreadsheetDocument> open_sheet(const office::Office& office);
 
 // One of the office's options: a text, or nothing at all, at a node of its configuration.
 void set_option(const office::Office& office, std::string_view node, std::string_view name,

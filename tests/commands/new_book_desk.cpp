@@ -4,11 +4,11 @@
 #include <com/sun/star/awt/XCallback.hpp>
 #include <com/sun/star/awt/XRequestCallback.hpp>
 #include <com/sun/star/awt/XWindow2.hpp>
-#include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/frame/XDesktop.hpp>
 #include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/frame/XTitle.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
@@ -36,18 +36,6 @@ class Turn : public cppu::WeakImplHelper1<css::awt::XCallback> {
   std::promise<void> come_;
 };
 
-// The office's main thread does one errand after the other: one that waits behind the command's is
-// run when the command has ended.
-void wait_for_turn(const office::Office& office) {
-  const rtl::Reference<Turn> turn(new Turn);
-  auto comes = turn->comes();
-  Reference<css::awt::XRequestCallback>(office.service("com.sun.star.awt.AsyncCallback"),
-                                        UNO_QUERY_THROW)
-      ->addCallback(turn.get(), css::uno::Any());
-  if (comes.wait_for(std::chrono::seconds(30)) != std::future_status::ready)
-    throw std::runtime_error("the office is busy for ever");
-}
-
 bool is_shown(const Reference<css::sheet::XSpreadsheetDocument>& document) {
   const auto controller =
       Reference<css::frame::XModel>(document, UNO_QUERY_THROW)->getCurrentController();
@@ -69,13 +57,7 @@ void NewBook::SetUpTestSuite() {
   settings.extension = PACKAGE;
   settings.display = screen_->display();
   office_.emplace(settings);
-  // A window made on any other thread than the office's own may wait for ever for the clipboard.
-  css::uno::Sequence<css::beans::PropertyValue> how(1);
-  how.getArray()[0].Name = to_office("OnMainThread");
-  how.getArray()[0].Value <<= true;
-  sheet_ = Document(office_->desktop()->loadComponentFromURL(to_office("private:factory/scalc"),
-                                                             to_office("_blank"), 0, how),
-                    UNO_QUERY_THROW);
+  sheet_ = open_sheet(*office_);
   screen_->maximize("Calc");
 }
 
@@ -91,7 +73,7 @@ void NewBook::TearDown() {
     dialog->press("Cancel");
     // Else the next test's dialog would come up within the end of this one's.
     EXPECT_TRUE(dialog_closes());
-    wait_for_turn(*office_);
+    wait_for_turn();
   }
   for (const Document& document : new_documents()) close(document);
 }
@@ -99,6 +81,18 @@ void NewBook::TearDown() {
 void NewBook::close(const Document& document) {
   Reference<css::util::XModifiable>(document, UNO_QUERY_THROW)->setModified(false);
   Reference<css::util::XCloseable>(document, UNO_QUERY_THROW)->close(true);
+}
+
+// The office's main thread does one errand after the other: one that waits behind the command's is
+// run when the command has ended, or has opened its dialog.
+void NewBook::wait_for_turn() {
+  const rtl::Reference<Turn> turn(new Turn);
+  auto comes = turn->comes();
+  Reference<css::awt::XRequestCallback>(office_->service("com.sun.star.awt.AsyncCallback"),
+                                        UNO_QUERY_THROW)
+      ->addCallback(turn.get(), css::uno::Any());
+  if (comes.wait_for(std::chrono::seconds(30)) != std::future_status::ready)
+    throw std::runtime_error("the office is busy for ever");
 }
 
 void NewBook::dispatch() {
@@ -143,10 +137,14 @@ NewBook::Document NewBook::new_document() {
     const auto documents = new_documents();
     return documents.size() == 1 && is_shown(documents.front());
   }));
-  wait_for_turn(*office_);
+  wait_for_turn();
   const auto documents = new_documents();
   if (documents.size() != 1) throw std::runtime_error("no new document, or more than one");
   return documents.front();
+}
+
+std::string NewBook::title_of(const Document& document) {
+  return from_office(Reference<css::frame::XTitle>(document, UNO_QUERY_THROW)->getTitle());
 }
 
 std::string NewBook::text_in(const Document& document, std::string_view sheet, book::At at) {

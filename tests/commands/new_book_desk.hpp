@@ -32,6 +32,9 @@ class NewBook : public testing::Test {
 
   static void close(const Document& document);
 
+  // Until the office has run what it was asked to run so far, or has a dialog open for it.
+  static void wait_for_turn();
+
   // As the menu does it.
   static void dispatch();
 
@@ -44,6 +47,8 @@ class NewBook : public testing::Test {
   // The only one, once the command has done with it: shown, and its entries remembered.
   static Document new_document();
 
+  // Of its window.
+  static std::string title_of(const Document& document);
   static std::string text_in(const Document& document, std::string_view sheet, book::At at);
 
   static void fill_in(const Window& dialog);

@@ -4,7 +4,6 @@
 #include <gtest/gtest.h>
 
 #include <chrono>
-#include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <thread>
 
@@ -16,7 +15,6 @@ namespace {
 
 using css::uno::Reference;
 using css::uno::UNO_QUERY_THROW;
-using office::to_office;
 
 // As View, User Interface does it.
 void choose_notebook_bar(const office::Office& office) {
@@ -40,11 +38,7 @@ TEST(NotebookBar, the_extension_tab_has_the_command) {
   settings.display = screen.display();
   office::Office office(settings);
   choose_notebook_bar(office);
-  css::uno::Sequence<css::beans::PropertyValue> how(1);
-  how.getArray()[0].Name = to_office("OnMainThread");
-  how.getArray()[0].Value <<= true;
-  const auto document = office.desktop()->loadComponentFromURL(to_office("private:factory/scalc"),
-                                                               to_office("_blank"), 0, how);
+  const auto document = open_sheet(office);
   screen.maximize("Calc");
   const auto dialog = [&] { return window_titled(office, "New service book"); };
   EXPECT_TRUE(comes_true([&] {
