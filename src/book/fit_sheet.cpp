@@ -23,7 +23,9 @@ constexpr int caution_row = 2;
 constexpr int said_row = 3;
 constexpr int heading_row = FitMap::head_row - 1;
 constexpr int most_rows_on_a_page = 40;
-constexpr int most_letters = 600;  // in the box at its usual size
+// In the box at its usual size; the last line of a sentence may be half empty.
+constexpr int most_letters = 600;
+constexpr int letters_of_a_line = 70;
 
 constexpr std::string_view words_of_crank =
     "Turn the crank by hand only, only the way the engine runs, and never while a valve is without "
@@ -80,11 +82,16 @@ class FitMaker {
                  {"loud", fact(Map::fit_loud)},
                  {"next", fact(Map::fit_next)}}),
         style::trouble_box);
-    sheet_.grade(said, {{written("LEN({x})>{most}", {{"x", said.from}, {"most", most_letters}}),
-                         std::string(style::small_box)},
-                        {written("{loud}<>\"\"", {{"loud", fact(Map::fit_loud)}}),
-                         std::string(style::trouble_found)},
-                        {fact(Map::all_ticked), std::string(style::fit_next)}});
+    sheet_.grade(
+        said,
+        {{written("LEN({x})+{each}*({lines}-1)>{most}", {{"x", said.from},
+                                                         {"lines", lines_in(absolute(said.from))},
+                                                         {"each", letters_of_a_line},
+                                                         {"most", most_letters}}),
+          std::string(style::small_box)},
+         {written("{loud}<>\"\"", {{"loud", fact(Map::fit_loud)}}),
+          std::string(style::trouble_found)},
+         {fact(Map::all_ticked), std::string(style::fit_next)}});
     sheet_.row_heights(said_row, said_row + 1, 9.5);  // five lines
     sheet_.row_height(said_row + 2, 2.5);
   }

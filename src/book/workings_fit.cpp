@@ -270,13 +270,15 @@ class FitFacts {
                   {"notes", map_.steps(Map::note)}}));
   }
 
+  // Where no tick holds, that comes before all else.
   void fit_said() {
     fact(Map::fit_loud, "loud on Fit",
-         written("=TEXTJOIN(CHAR(10);TRUE();{ticks};{steps};{stay};IF(AND({count}>0;{unread}>0);"
+         written("=TEXTJOIN(CHAR(10);TRUE();{ticks};{steps};IF({ticks}<>\"\";\"\";TEXTJOIN(CHAR(10)"
+                 ";TRUE();{stay};IF(AND({count}>0;{unread}>0);"
                  "{measure}&\" and may want a shim that comes out here: keep them all until then.\""
                  ";\"\");IF(AND({count}>0;NOT({all});{n}>0);\"Plan has \"&{n}&"
                  "IF({n}=1;\" remark about the entries: read it\";"
-                 "\" remarks about the entries: read them\")&\" before you fit.\";\"\"))",
+                 "\" remarks about the entries: read them\")&\" before you fit.\";\"\"))))",
                  {{"ticks", map_.fact(Map::ticks_wrong)},
                   {"steps", map_.fact(Map::steps_wrong)},
                   {"stay", valves_.fact(WorkingsMap::stays_told)},
