@@ -4,15 +4,9 @@
 #include <gtest/gtest.h>
 
 #include <chrono>
-#include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
-#include <com/sun/star/frame/XDispatchHelper.hpp>
-#include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/frame/XModel.hpp>
-#include <com/sun/star/frame/XTitle.hpp>
-#include <com/sun/star/sheet/XSpreadsheet.hpp>
-#include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/sheet/XViewFreezable.hpp>
 #include <com/sun/star/sheet/XViewPane.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
@@ -24,6 +18,7 @@
 #include "book/places.hpp"
 #include "book/steps_map.hpp"
 #include "new_book_desk.hpp"
+#include "sheet_view.hpp"
 
 namespace shimwright::tests {
 namespace {
@@ -41,9 +36,8 @@ class FreshBook : public NewBook {
     window.press(make_button);
     ASSERT_TRUE(dialog_closes());
     document_ = new_document();
-    controller_.set(
-        Reference<css::frame::XModel>(document_, UNO_QUERY_THROW)->getCurrentController(),
-        UNO_QUERY_THROW);
+    controller_ = Reference<css::frame::XModel>(document_, UNO_QUERY_THROW)->getCurrentController();
+    screen_->focus(title_of(document_));
   }
   void TearDown() override {
     document_.clear();
@@ -51,17 +45,23 @@ class FreshBook : public NewBook {
     NewBook::TearDown();
   }
 
-  void go_to(std::string_view sheet, book::At at) {
-    controller_->setActiveSheet(Reference<css::sheet::XSpreadsheet>(
-        document_->getSheets()->getByName(to_office(sheet)), UNO_QUERY_THROW));
-    css::uno::Sequence<css::beans::PropertyValue> where(1);
-    where.getArray()[0].Name = to_office("ToPoint");
-    where.getArray()[0].Value <<= to_office(book::absolute(at));
-    const auto frame = Reference<css::frame::XController>(controller_, UNO_QUERY_THROW)->getFrame();
-    Reference<css::frame::XDispatchHelper>(office_->service("com.sun.star.frame.DispatchHelper"),
-                                           UNO_QUERY_THROW)
-        ->executeDispatch(Reference<css::frame::XDispatchProvider>(frame, UNO_QUERY_THROW),
-                          to_office(".uno:GoToCell"), rtl::OUString(), 0, where);
+  void go_to(std::string_view sheet, book::At at) { tests::go_to(*office_, document_, sheet, at); }
+
+  struct Typed {
+    std::string_view sheet;
+    book::At at;
+    const char* keys;
+    const char* shown;  // in the end
+  };
+  void type(const Typed& typed) {
+    go_to(typed.sheet, typed.at);
+    screen_->type(typed.keys);
+    screen_->press("Return");
+    std::this_thread::sleep_for(std::chrono::milliseconds(300));
+    screen_->press("Escape");  // out of a refusal
+    EXPECT_TRUE(comes_true([&] { return text_in(document_, typed.sheet, typed.at) == typed.shown; },
+                           std::chrono::seconds(3)))
+        << typed.keys << " came to " << text_in(document_, typed.sheet, typed.at);
   }
 
   // What each pane of the sheet that is shown lets see, from the top.
@@ -75,36 +75,20 @@ class FreshBook : public NewBook {
   }
 
   Document document_;
-  Reference<css::sheet::XSpreadsheetView> controller_;
+  Reference<css::frame::XController> controller_;
 };
 
 TEST_F(FreshBook, takes_what_is_right_and_refuses_what_is_not) {
   const book::Places places(book::inline_four());
   const book::Card& card = places.head.cards.front();
-  struct Typed {
-    std::string_view sheet;
-    book::At at;
-    const char* keys;
-    const char* shown;
-  };
   const Typed all[] = {
       {book::sheet_name::head, card.value(book::card::gap), "0.15", "0.150"},
       {book::sheet_name::head, card.value(book::card::mark), "265", "265"},
       {book::sheet_name::head, card.value(book::card::micrometer), "2.651", "2.651"},
       {book::sheet_name::shims, right_of(book::shims_place::first_spare), "2.70", "2.700"},
   };
-  screen_->focus(
-      office::from_office(Reference<css::frame::XTitle>(document_, UNO_QUERY_THROW)->getTitle()));
-  for (const Typed& typed : all) {
-    go_to(typed.sheet, typed.at);
-    screen_->type(typed.keys);
-    screen_->press("Return");
-    EXPECT_TRUE(comes_true([&] { return text_in(document_, typed.sheet, typed.at) == typed.shown; },
-                           std::chrono::seconds(3)))
-        << typed.keys << " came to " << text_in(document_, typed.sheet, typed.at);
-    screen_->picture(PICTURES "/fresh-book.png");
-    screen_->press("Escape");
-  }
+  for (const Typed& typed : all) type(typed);
+  screen_->picture(PICTURES "/fresh-book.png");
 }
 
 // The office completes what is typed from text in the same column, so no number may stay text.
@@ -117,12 +101,6 @@ TEST_F(FreshBook, completes_no_number_from_another_entry) {
       column.push_back(card);
   ASSERT_GE(column.size(), 2U);
   namespace engine = book::engine_place;
-  struct Typed {
-    std::string_view sheet;
-    book::At at;
-    const char* keys;
-    const char* shown;
-  };
   const Typed all[] = {
       {book::sheet_name::head, column[0].value(book::card::gap), "0,15", ""},  // refused
       {book::sheet_name::head, column[0].value(book::card::gap), "0.15", "0.150"},
@@ -143,38 +121,23 @@ TEST_F(FreshBook, completes_no_number_from_another_entry) {
       {book::sheet_name::shims, right_of(book::shims_place::first_spare), "2,70", ""},
       {book::sheet_name::shims, right_of(below(book::shims_place::first_spare)), "2", "2.000"},
   };
-  screen_->focus(
-      office::from_office(Reference<css::frame::XTitle>(document_, UNO_QUERY_THROW)->getTitle()));
-  for (const Typed& typed : all) {
-    go_to(typed.sheet, typed.at);
-    screen_->type(typed.keys);
-    screen_->press("Return");
-    std::this_thread::sleep_for(std::chrono::milliseconds(300));
-    screen_->press("Escape");  // out of a refusal
-    EXPECT_TRUE(comes_true([&] { return text_in(document_, typed.sheet, typed.at) == typed.shown; },
-                           std::chrono::seconds(3)))
-        << typed.keys << " came to " << text_in(document_, typed.sheet, typed.at);
-  }
+  for (const Typed& typed : all) type(typed);
 }
 
 TEST_F(FreshBook, ticks_a_step_from_its_list_by_keys_alone) {
   const book::Places places(book::inline_four());
-  const auto sheet = [this](std::string_view name) {
-    return Reference<css::table::XCellRange>(document_->getSheets()->getByName(to_office(name)),
-                                             UNO_QUERY_THROW);
-  };
-  const auto type = [&](book::At at, double number) {
-    sheet(book::sheet_name::head)->getCellByPosition(at.column, at.row)->setValue(number);
+  const Reference<css::table::XCellRange> head(
+      document_->getSheets()->getByName(to_office(book::sheet_name::head)), UNO_QUERY_THROW);
+  const auto set = [&](book::At at, double number) {
+    head->getCellByPosition(at.column, at.row)->setValue(number);
   };
   const book::Card& card = places.head.cards.front();
-  type(card.value(book::card::gap), 0.15);
-  type(card.value(book::card::micrometer), 2.651);
+  set(card.value(book::card::gap), 0.15);
+  set(card.value(book::card::micrometer), 2.651);
   const book::At tick = book::StepsMap(places).step_at(0, book::StepsMap::tick);
   const book::At done = book::FitMap(places).at(0, book::FitMap::done);
   const std::string due = text_in(document_, book::sheet_name::workings, tick);
   ASSERT_TRUE(due.starts_with("1/")) << due;
-  screen_->focus(
-      office::from_office(Reference<css::frame::XTitle>(document_, UNO_QUERY_THROW)->getTitle()));
   go_to(book::sheet_name::fit, done);
   screen_->press("alt+Down");
   screen_->picture(PICTURES "/fresh-tick.png");
@@ -198,8 +161,7 @@ TEST_F(FreshBook, keeps_the_heads_of_its_sheets_in_sight) {
                            {book::sheet_name::shims, book::shims_place::first_row},
                            {book::sheet_name::plan, book::plan_place::first_row},
                            {book::sheet_name::fit, book::FitMap::first_row}}) {
-    controller_->setActiveSheet(Reference<css::sheet::XSpreadsheet>(
-        document_->getSheets()->getByName(to_office(head.sheet)), UNO_QUERY_THROW));
+    show_sheet(document_, head.sheet);
     EXPECT_EQ(Reference<css::sheet::XViewFreezable>(controller_, UNO_QUERY_THROW)->hasFrozenPanes(),
               head.rows > 0)
         << head.sheet;
@@ -214,8 +176,7 @@ TEST_F(FreshBook, shows_every_sheet_from_its_top) {
   for (const std::string_view sheet :
        {book::sheet_name::read_me, book::sheet_name::engine, book::sheet_name::head,
         book::sheet_name::shims, book::sheet_name::plan, book::sheet_name::fit}) {
-    controller_->setActiveSheet(Reference<css::sheet::XSpreadsheet>(
-        document_->getSheets()->getByName(to_office(sheet)), UNO_QUERY_THROW));
+    show_sheet(document_, sheet);
     const auto from_the_top = [this] {
       sal_Int32 next = 0;
       for (const css::table::CellRangeAddress& pane : panes()) {

@@ -2,14 +2,10 @@
 #include "window.hpp"
 
 #include <chrono>
-#include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XEnumeration.hpp>
 #include <com/sun/star/frame/XDesktop.hpp>
-#include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
-#include <com/sun/star/sheet/XSpreadsheet.hpp>
-#include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
@@ -18,6 +14,7 @@
 #include <thread>
 
 #include "../book/open_book.hpp"
+#include "../commands/sheet_view.hpp"
 
 namespace shimwright::tests {
 namespace {
@@ -62,7 +59,7 @@ Ref<css::sheet::XSpreadsheetDocument> open_book_of(const office::Office& office)
 
 BookWindow::BookWindow(const office::Office& office, const Screen& screen,
                        const std::filesystem::path& book)
-    : screen_(screen) {
+    : office_(office), screen_(screen) {
   ask_to_open(office, screen, own_copy(office, book));
   const auto deadline = std::chrono::steady_clock::now() + 60s;
   while (!(document_ = open_book_of(office)).is() ||
@@ -72,8 +69,6 @@ BookWindow::BookWindow(const office::Office& office, const Screen& screen,
       throw std::runtime_error("no window of " + book.string());
     std::this_thread::sleep_for(100ms);
   }
-  dispatcher_ =
-      as<css::frame::XDispatchHelper>(office.service("com.sun.star.frame.DispatchHelper"));
   screen.maximize("LibreOffice");
   screen.focus("LibreOffice");
 }
@@ -86,11 +81,7 @@ BookWindow::~BookWindow() {
   }
 }
 
-void BookWindow::show(std::string_view sheet) const {
-  as<css::sheet::XSpreadsheetView>(controller_)
-      ->setActiveSheet(
-          as<css::sheet::XSpreadsheet>(document_->getSheets()->getByName(to_office(sheet))));
-}
+void BookWindow::show(std::string_view sheet) const { show_sheet(document_, sheet); }
 
 void BookWindow::zoom(int percent) const {
   book::set(controller_, "ZoomType", sal_Int16{3});  // by value
@@ -98,12 +89,7 @@ void BookWindow::zoom(int percent) const {
 }
 
 void BookWindow::go_to(std::string_view sheet, book::At at) const {
-  show(sheet);
-  css::uno::Sequence<css::beans::PropertyValue> where(1);
-  where[0].Name = "ToPoint";
-  where[0].Value <<= to_office(book::absolute(at));
-  dispatcher_->executeDispatch(as<css::frame::XDispatchProvider>(controller_->getFrame()),
-                               ".uno:GoToCell", rtl::OUString(), 0, where);
+  tests::go_to(office_, document_, sheet, at);
 }
 
 book::At BookWindow::cursor() const {

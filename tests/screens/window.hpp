@@ -4,7 +4,6 @@
 #pragma once
 
 #include <com/sun/star/frame/XController.hpp>
-#include <com/sun/star/frame/XDispatchHelper.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <filesystem>
 #include <string>
@@ -33,7 +32,6 @@ class BookWindow {
 
   void show(std::string_view sheet) const;
   void zoom(int percent) const;
-  // As the name box does it: a cell marked as well would hold Tab and Return fast.
   void go_to(std::string_view sheet, book::At at) const;
   // Where the cell cursor stands on the sheet that is shown.
   book::At cursor() const;
@@ -48,10 +46,10 @@ class BookWindow {
   std::vector<std::string> titles() const;
 
  private:
+  const office::Office& office_;
   const Screen& screen_;
   Ref<css::sheet::XSpreadsheetDocument> document_;
   Ref<css::frame::XController> controller_;
-  Ref<css::frame::XDispatchHelper> dispatcher_;
 };
 
 }  // namespace shimwright::tests
