@@ -53,10 +53,11 @@ void make_state_styles(Maker& m, State state) {
   wear(Wear::left, {at_left});
   wear(Wear::right, {at_right});
   wear(Wear::right_inches, {at_right, m.format(inch_format)});
-  const Looks well_looks{{"TopBorder", line(well_shade, 1)},
-                         {"LeftBorder", line(well_shade, 1)},
-                         {"BottomBorder", line(well_light, 0.75)},
-                         at_right};
+  // The office draws the ends of level lines over the frame: in its colour they leave it whole. A
+  // thin frame bears darker ones, which ask for a reading.
+  const Any well_line = state == State::unread ? line(well_shade, 0.75) : thin;
+  const Looks well_looks{
+      {"TopBorder", well_line}, {"LeftBorder", well_line}, {"BottomBorder", well_line}, at_right};
   wear(Wear::well, well_looks);
   Looks in_inches = well_looks;
   in_inches.push_back(m.format(inch_format));
@@ -97,7 +98,8 @@ void make_card_styles(Maker& m) {
   m.make(card_banner, card_name, {size(14), shrinking()});
   m.make(card_label, page,
          {size(8.5), text_colour(quiet_ink), fill(card_paper), left(), indent(1)});
-  m.make(card_aside, card_label, {size(9), centre(), indent(0), shrinking()});
+  m.make(card_aside, card_label,
+         {centre(), indent(0), {"ParaLeftMargin", Any(sal_Int32{100})}, padding(1), shrinking()});
   m.make(card_length, card_label,
          {size(9), text_colour(ink), right(), padding(1.3), shrinking(), m.format(length_format)});
   m.make(card_entry_length, entry_length, {bold(), shrinking()});
