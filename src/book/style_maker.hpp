@@ -22,10 +22,11 @@ namespace shimwright::book::style {
 
 using css::uno::Any;
 
-// Warm paper, dark ink, and one accent, a graphite blue.
-inline constexpr sal_Int32 paper = 0xFAF8F2;
-inline constexpr sal_Int32 card_paper = 0xFDFCF9;
-inline constexpr sal_Int32 well = 0xFFFFFF;
+// White paper, as the printer's, so that no ground ends amid a page; dark ink, and one accent, a
+// graphite blue, of which what a person fills in has a breath.
+inline constexpr sal_Int32 paper = 0xFFFFFF;
+inline constexpr sal_Int32 card_paper = 0xFFFFFF;
+inline constexpr sal_Int32 well = 0xF0F4F9;
 inline constexpr sal_Int32 deck_metal = 0xE3E2DD;
 inline constexpr sal_Int32 deck_groove = 0xD3D3CF;
 inline constexpr sal_Int32 ink = 0x23272E;

@@ -38,7 +38,7 @@ inline constexpr std::string_view answer = "Book answer";
 inline constexpr std::string_view figure = "Book figure";  // what one asks for first, large
 inline constexpr std::string_view figure_money = "Book figure money";
 
-// What a person fills in: white, with an inset border, unlocked.
+// What a person fills in: tinted, with an inset border, unlocked.
 inline constexpr std::string_view entry = "Entry";  // all other entries derive from it
 inline constexpr std::string_view entry_text = "Entry text";
 inline constexpr std::string_view entry_choice = "Entry choice";
