@@ -57,8 +57,9 @@ void draw_heads(Sheet& sheet, const HeadMap& map) {
                                   pen.extent(bank.deck));
     set(outline, "FillStyle", css::drawing::FillStyle_NONE);
     set(outline, "LineColor", style::outline_colour);
-    set(outline, "LineWidth", sal_Int32{70});
-    set(outline, "CornerRadius", sal_Int32{250});
+    set(outline, "LineWidth", sal_Int32{80});
+    // As round as the line is wide enough to cover the corners of the cells.
+    set(outline, "CornerRadius", sal_Int32{100});
   }
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// The outline of each head and its spark-plug holes, drawn over the Head sheet's cells so that
-// the cards are seen to lie on an engine.
+// The outline of each head, drawn over the Head sheet's cells so that the cards are seen to lie on
+// an engine.
 #pragma once
 
 #include "book/head_map.hpp"

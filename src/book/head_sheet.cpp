@@ -43,10 +43,6 @@ void make_deck(Sheet& sheet, const BankDeck& deck, const Layout& layout) {
   const std::string words =
       bank + (deck.continued ? (bank.empty() ? "continued" : ", continued") : "");
   if (!words.empty()) sheet.label(deck.heading, words, style::deck_heading);
-  // Where the drawn outline is rounded.
-  for (const At corner : {deck.deck.from, deck.deck.to, At{deck.deck.from.column, deck.deck.to.row},
-                          At{deck.deck.to.column, deck.deck.from.row}})
-    sheet.style(corner, style::page);
   for (const CylinderStrip& strip : deck.strips)
     sheet.label(strip.area, "cylinder " + std::to_string(strip.cylinder), style::deck_strip);
 }
