@@ -63,6 +63,13 @@ class MapMaker {
     map_.column_mm.push_back(card::value_mm);
   }
 
+  void add_pads(std::size_t pads) {
+    for (std::size_t i = 0; i < pads; ++i) {
+      if (i > 0) map_.column_mm.push_back(card::sliver_mm);
+      add_card_place();
+    }
+  }
+
   void add_bank_columns() {
     map_.column_mm.insert(map_.column_mm.end(), {deck::side_mm, deck::edge_mm});
     first_card_column_.push_back(columns());
@@ -81,12 +88,17 @@ class MapMaker {
     const std::size_t cards = banks * in_row_ * static_cast<std::size_t>(width_.slots);
     const std::size_t pads = cards < least_cards ? (least_cards - cards + 1) / 2 : 0;
     if (pads > 0) map_.column_mm.push_back(deck::edge_mm);
-    for (std::size_t i = 0; i < pads; ++i) add_card_place();
+    add_pads(pads);
     for (std::size_t bank = 0; bank < banks; ++bank) {
       if (bank > 0) map_.column_mm.push_back(deck::beside_mm);
       add_bank_columns();
     }
-    for (std::size_t i = 0; i < pads; ++i) add_card_place();
+    if (pads > 0) map_.column_mm.push_back(deck::side_mm);  // as at the left
+    add_pads(pads);
+    // The key belongs to both banks, so it stands midway.
+    const std::size_t outer = banks > 1 ? (map_.card_places.size() - least_cards) / 2 : 0;
+    map_.card_places.erase(map_.card_places.begin(),
+                           map_.card_places.begin() + static_cast<std::ptrdiff_t>(outer));
     map_.column_mm.push_back(margin_mm);
     map_.last_column = columns() - 1;
     // Narrow, what is amiss takes more lines.

@@ -49,7 +49,8 @@ struct HeadMap {
   std::vector<double> row_mm;
   std::vector<Card> cards;  // in the order of valves_of(layout)
   std::vector<BankDeck> banks;
-  std::vector<Area> card_places;  // one after the other, also where no cylinder lies; in row 0
+  std::vector<Area> card_places;  // one after the other, also where no cylinder lies; in row 0;
+                                  // of banks side by side the middle ones
   int second_page_row = 0;        // where it begins; 0: all is on one page
   int last_column = 0;
   int last_row = 0;

@@ -37,7 +37,7 @@ inline constexpr double strip_mm = 8;
 inline constexpr double heading_mm = 7;       // the bank's name
 inline constexpr double no_heading_mm = 2.5;  // where it has none
 inline constexpr double below_mm = 1;
-inline constexpr double beside_mm = 5;  // between two heads side by side
+inline constexpr double beside_mm = 8;  // between two heads side by side
 inline constexpr double high_mm = 2 * card::high_mm + 4 * rim_mm + strip_mm;
 }  // namespace deck
 
