@@ -40,7 +40,8 @@ std::string seen_in_words(const Layout& layout, bool banks_beside) {
   const auto told = [&layout](std::size_t bank) {
     return bank_in_words(layout, bank) + (bank == 0 ? ", away from you" : ", near you");
   };
-  return words + "at your left the " + told(left) + "; at your right the " + told(1 - left) + ".";
+  return words + "drawn at the left the " + told(left) + "; at the right the " + told(1 - left) +
+         ".";
 }
 
 }  // namespace shimwright::book
