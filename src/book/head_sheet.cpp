@@ -2,6 +2,7 @@
 //
 // Head: the valves as they lie, seen from above. Readings go in and answers come out on the same
 // card, and the card's colour, sign and word tell its state.
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -92,7 +93,14 @@ void set_sizes(Sheet& sheet, const HeadMap& map) {
 void set_paper(Sheet& sheet, const HeadMap& map, int last_row) {
   const Area whole{{0, 0}, {map.last_column, last_row}};
   if (map.second_page_row > 0) {
-    sheet.print(whole, style::portrait_long);
+    const auto height = [&](int first, int last) {
+      return sheet.size_mm({{0, first}, {map.last_column, last}}).height;
+    };
+    const double first_page = height(0, map.second_page_row - 1);
+    const double second_page = height(0, HeadMap::seen_row) + height(map.second_page_row, last_row);
+    sheet.print(whole, style::portrait_parted);
+    style::scale_parted(sheet.maker(), scale_upright(sheet.size_mm(whole).width,
+                                                     std::max(first_page, second_page)));
     sheet.new_page(map.second_page_row);
     sheet.repeat_rows(0, HeadMap::seen_row);
     return;

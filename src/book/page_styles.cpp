@@ -31,13 +31,16 @@ void write(const Ref<css::lang::XMultiServiceFactory>& maker, const Ref<css::tex
   text->insertTextContent(end, as<css::text::XTextContent>(made), false);
 }
 
+Ref<css::container::XNameContainer> page_styles(const Ref<css::uno::XInterface>& book) {
+  return as<css::container::XNameContainer>(
+      as<css::style::XStyleFamiliesSupplier>(book)->getStyleFamilies()->getByName("PageStyles"));
+}
+
 void make_page(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_view name,
                bool landscape, sal_Int16 pages_high = 1) {
   const auto maker = as<css::lang::XMultiServiceFactory>(book);
-  const auto styles = as<css::container::XNameContainer>(
-      as<css::style::XStyleFamiliesSupplier>(book)->getStyleFamilies()->getByName("PageStyles"));
   const auto page = as<css::style::XStyle>(maker->createInstance("com.sun.star.style.PageStyle"));
-  styles->insertByName(to_office(name), css::uno::Any(page));
+  page_styles(book)->insertByName(to_office(name), css::uno::Any(page));
   set(page, "IsLandscape", landscape);
   set(page, "Width", hundredths(landscape ? 297 : 210));
   set(page, "Height", hundredths(landscape ? 210 : 297));
@@ -61,10 +64,18 @@ void make_page(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_vi
 
 }  // namespace
 
+void scale_parted(const Ref<css::lang::XMultiServiceFactory>& book, double scale) {
+  const auto page =
+      as<css::beans::XPropertySet>(page_styles(book)->getByName(to_office(portrait_parted)));
+  for (const auto pages : {"ScaleToPagesX", "ScaleToPagesY"}) set(page, pages, sal_Int16{0});
+  set(page, "PageScale", static_cast<sal_Int16>(100 * scale));
+}
+
 void make_page_styles(const Ref<css::sheet::XSpreadsheetDocument>& book) {
   make_page(book, portrait, false);
   make_page(book, landscape, true);
   make_page(book, portrait_long, false, 2);
+  make_page(book, portrait_parted, false, 2);
 }
 
 }  // namespace shimwright::book::style

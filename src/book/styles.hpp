@@ -5,6 +5,7 @@
 // from the palette and from nowhere else.
 #pragma once
 
+#include <com/sun/star/lang/XMultiServiceFactory.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <cstdint>
 #include <string>
@@ -131,8 +132,13 @@ inline constexpr std::int32_t bar_colour = 0x27425F;
 inline constexpr std::int32_t outline_colour = 0x8A9099;  // of the drawn head
 
 inline constexpr std::string_view portrait = "Book portrait";
-inline constexpr std::string_view portrait_long = "Book portrait long";  // on two pages
+inline constexpr std::string_view portrait_long = "Book portrait long";      // on two pages
+inline constexpr std::string_view portrait_parted = "Book portrait parted";  // where the sheet says
 inline constexpr std::string_view landscape = "Book landscape";
+
+// How much smaller the pages parted by the sheet come out, 0 to 1: the office does not keep to
+// breaks where it is to find the scale itself.
+void scale_parted(const Ref<css::lang::XMultiServiceFactory>& book, double scale);
 
 // Makes every style above in a new book.
 void make_styles(const Ref<css::sheet::XSpreadsheetDocument>& book);

@@ -169,6 +169,12 @@ bool is_on(const std::vector<PrintedWord>& words, std::string_view word) {
   return std::ranges::find(words, word, &PrintedWord::text) != words.end();
 }
 
+// No page ends amid a card: each has its top and its foot there.
+void expect_whole_cards(const std::vector<PrintedWord>& words, std::ptrdiff_t cards) {
+  for (const char* word : {"limits", "then"})
+    EXPECT_EQ(std::ranges::count(words, word, &PrintedWord::text), cards) << word;
+}
+
 TEST_P(Layouts, a_book_is_built_and_answers_for_every_valve) {
   const book::Layout& layout = GetParam();
   const Document document = book::build_book(office_->context(), layout, layout.name);
@@ -189,6 +195,11 @@ TEST_P(Layouts, a_book_is_built_and_answers_for_every_valve) {
   as<css::util::XCloseable>(document)->close(true);
   // Head's pages: the first has the key, the last the words about the crank, and no page follows.
   const int last = places.head.second_page_row > 0 ? 4 : 3;
+  const auto cards_before = std::ranges::count_if(places.head.cards, [&](const book::Card& card) {
+    return last == 3 || card.corner.row < places.head.second_page_row;
+  });
+  expect_whole_cards(words_on(pdf, 3), cards_before);
+  if (last == 4) expect_whole_cards(words_on(pdf, 4), std::ssize(places.head.cards) - cards_before);
   EXPECT_TRUE(is_on(words_on(pdf, 3), "unread"));
   EXPECT_TRUE(is_on(words_on(pdf, last), "unread"));
   EXPECT_TRUE(is_on(words_on(pdf, last), "Turn"));
