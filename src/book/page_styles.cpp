@@ -21,7 +21,7 @@ constexpr std::string_view date = "com.sun.star.text.TextField.DateTime";
 void write(const Ref<css::lang::XMultiServiceFactory>& maker, const Ref<css::text::XText>& text,
            std::string_view words, std::string_view field) {
   const auto cursor = text->createTextCursor();
-  set(cursor, "CharHeight", 8.0f);
+  set(cursor, "CharHeight", 9.0f);
   set(cursor, "CharColor", quiet_ink);
   const auto end = as<css::text::XTextRange>(cursor);
   text->insertString(end, to_office(words), false);
@@ -74,6 +74,7 @@ void scale_parted(const Ref<css::lang::XMultiServiceFactory>& book, double scale
 void make_page_styles(const Ref<css::sheet::XSpreadsheetDocument>& book) {
   make_page(book, portrait, false);
   make_page(book, landscape, true);
+  make_page(book, landscape_long, true, 2);
   make_page(book, portrait_long, false, 2);
   make_page(book, portrait_parted, false, 2);
 }

@@ -2,6 +2,7 @@
 //
 // Plan: what goes where, what to order, what is left over, to print and take to the bench.
 #include "book/formula.hpp"
+#include "book/head_spread.hpp"
 #include "book/sheets.hpp"
 #include "book/styles.hpp"
 #include "book/workings.hpp"
@@ -27,8 +28,9 @@ class PlanMaker {
       : sheet_(sheet), map_(places.count()), count_(places.count()) {}
 
   void make() {
-    const double widths[] = {2, 18, 16, 17, 20, 33, 15, 16, 19, 24, 18,
-                             5, 18, 16, 13, 16, 18, 4,  18, 16, 13};
+    // No wider than their numbers need, as the page is the smaller for it.
+    const double widths[] = {2, 17, 14, 14, 20, 30, 14, 15, 19, 24, 17,
+                             4, 16, 14, 12, 15, 17, 4,  16, 14, 12};
     for (int column = 0; column <= right_column; ++column)
       sheet_.column_width(column, widths[column]);
     sheet_.row_heights(0, last_row(), row_mm);
@@ -44,13 +46,24 @@ class PlanMaker {
     valves();
     lists();
     foot();
-    sheet_.print({{0, 0}, {right_column, last_row()}}, style::landscape);
+    set_paper();
     sheet_.protect();
   }
 
  private:
   int total_row() const { return first_row + count_; }
   int last_row() const { return total_row() + 3; }
+
+  // One page; where its letters would come out smaller than 7 points, two with the heads on both.
+  void set_paper() {
+    const Area whole{{0, 0}, {right_column, last_row()}};
+    const auto [width, height] = sheet_.size_mm(whole);
+    constexpr double smallest_pt = 8.5;
+    constexpr double readable_pt = 7;
+    const bool one_page = scale_lying(width, height) * smallest_pt >= readable_pt;
+    sheet_.print(whole, one_page ? style::landscape : style::landscape_long);
+    if (!one_page) sheet_.repeat_rows(head_row - 1, head_row);
+  }
 
   static Area line(int row) { return {{first_column, row}, {last_column, row}}; }
 

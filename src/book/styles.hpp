@@ -135,6 +135,7 @@ inline constexpr std::string_view portrait = "Book portrait";
 inline constexpr std::string_view portrait_long = "Book portrait long";      // on two pages
 inline constexpr std::string_view portrait_parted = "Book portrait parted";  // where the sheet says
 inline constexpr std::string_view landscape = "Book landscape";
+inline constexpr std::string_view landscape_long = "Book landscape long";  // on two pages
 
 // How much smaller the pages parted by the sheet come out, 0 to 1: the office does not keep to
 // breaks where it is to find the scale itself.

@@ -3,9 +3,11 @@
 // The book on paper, as it is taken to the bench: one sheet, one A4 page.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <array>
 #include <com/sun/star/sheet/XPrintAreas.hpp>
 #include <fstream>
+#include <iostream>
 #include <map>
 #include <regex>
 #include <sstream>
@@ -51,6 +53,19 @@ class Paper {
     std::string times;
     words >> size.width >> times >> size.height;
     return size;
+  }
+
+  // Of the words on the page. Their boxes are given from 0.95 above the line to 0.35 below it.
+  double smallest_letters_pt(int page) const {
+    constexpr double box_of_one_pt = 1.3;
+    const std::string number = std::to_string(page);
+    const std::string all =
+        printed_by({"pdftotext", "-bbox", "-f", number, "-l", number, file_.string(), "-"});
+    const std::regex word("yMin=\"([^\"]*)\" xMax=\"[^\"]*\" yMax=\"([^\"]*)\"");
+    double smallest = 1000;
+    for (std::sregex_iterator i(all.begin(), all.end(), word), end; i != end; ++i)
+      smallest = std::min(smallest, std::stod((*i)[2]) - std::stod((*i)[1]));
+    return smallest / box_of_one_pt;
   }
 
   std::string text(int page) const {
@@ -114,6 +129,21 @@ void expect_sheets_on_one_page_each(const OpenBook& book) {
   }
 }
 
+// Head's, of which there may be 48 cards, have a test of their own.
+TEST(Paper, has_letters_of_seven_points_or_more) {
+  const auto expect_large = [](const OpenBook& book, const std::string& what) {
+    const Paper paper(book);
+    for (const std::string_view sheet :
+         {book::sheet_name::read_me, book::sheet_name::shims, book::sheet_name::plan}) {
+      const auto page = static_cast<int>(std::ranges::find(faces, sheet) - std::begin(faces)) + 1;
+      EXPECT_GE(paper.smallest_letters_pt(page), 7) << sheet << " of " << what;
+      std::cout << sheet << " of " << what << ": " << paper.smallest_letters_pt(page) << " pt\n";
+    }
+  };
+  expect_large(OpenBook(the_office(), template_file()), "an empty book");
+  expect_large(OpenBook(the_office(), demo_file()), "the demo");
+}
+
 TEST(Paper, of_an_empty_book_is_one_page_for_each_sheet) {
   OpenBook book(the_office(), template_file());
   expect_sheets_on_one_page_each(book);
@@ -170,7 +200,7 @@ book::Layout twelve_in_a_vee() {
 }
 
 // Shims of most valves change places, so that there are more steps than a page holds.
-TEST(Paper, of_fit_for_48_valves_is_two_pages_with_the_heads_on_both) {
+TEST(Paper, of_plan_and_fit_for_48_valves_is_two_pages_each_with_the_heads_on_both) {
   const book::Places places(twelve_in_a_vee());
   for (const bool cams_out : {false, true}) {
     OpenBook book(the_office(), places.layout);
@@ -188,7 +218,12 @@ TEST(Paper, of_fit_for_48_valves_is_two_pages_with_the_heads_on_both) {
     book.recalculate();
     const Paper paper(book);
     const int pages = paper.pages();
-    ASSERT_EQ(pages, printed_sheets(book) + 1);
+    ASSERT_EQ(pages, printed_sheets(book) + 2);
+    for (const int page : {pages - 3, pages - 2}) {
+      EXPECT_TRUE(std::regex_search(paper.text(page), std::regex("valve +gap")))
+          << paper.text(page);
+      EXPECT_GE(paper.smallest_letters_pt(page), 7) << "page " << page;
+    }
     for (const int page : {pages - 1, pages}) {
       const std::string text = paper.text(page);
       EXPECT_TRUE(std::regex_search(
