@@ -29,7 +29,7 @@ class PlanMaker {
 
   void make() {
     // No wider than their numbers need, as the page is the smaller for it.
-    const double widths[] = {2, 17, 14, 14, 20, 30, 14, 15, 19, 24, 17,
+    const double widths[] = {2, 17, 14, 14, 20, 35, 14, 15, 19, 24, 17,
                              4, 16, 14, 12, 15, 17, 4,  16, 14, 12};
     for (int column = 0; column <= right_column; ++column)
       sheet_.column_width(column, widths[column]);
