@@ -87,13 +87,18 @@ class PlanMaker {
       int columns;
       bool outside;  // its valves stay outside their limits
     };
+    constexpr int none_column = 5;
     const Figure figures[] = {{"keep", of_action("keep") + "-" + left, 1, 1, false},
                               {"move", of_action("move"), 2, 1, false},
                               {"spare", of_action("spare"), 3, 1, false},
                               {"buy", of_action("buy"), 4, 1, false},
-                              {"none fits", of_action("none"), 5, 1, true},
+                              {"none fits", of_action("none"), none_column, 1, true},
                               {"left outside", left, 6, 2, true},
                               {"to measure", of_action("unread"), 8, 1, false}};
+    // As long as nothing is listed, nobody knows whether a shim fits.
+    const std::string to_list = written("IF(ISNUMBER({x});AND({x}>0;{nothing});FALSE())",
+                                        {{"x", relative(At{none_column, summary_row + 1})},
+                                         {"nothing", in_workings(map_.fact(Map::nothing_listed))}});
     for (const auto& [words, valves, column, columns, outside] : figures) {
       figure(column, columns, words,
              written("=IFERROR(SUMPRODUCT({valves});\"\u2013\")", {{"valves", "0+" + valves}}),
@@ -101,11 +106,14 @@ class PlanMaker {
       const At value{column, summary_row + 1};
       std::vector<Grade> grades{
           {written("{x}=0", {{"x", relative(value)}}), std::string(style::faint)}};
+      if (column == none_column) grades.push_back({to_list, std::string(style::remark_found)});
       if (outside)
         grades.push_back({written("ISNUMBER({x})", {{"x", relative(value)}}),
                           std::string(style::trouble_found)});
       sheet_.grade(block(value, columns, 1), grades);
     }
+    sheet_.formula({none_column, summary_row},
+                   "=IF(" + to_list + ";\"list shims first\";\"none fits\")");
     figure(9, 2, "to pay",
            written("=IF(plan_stands;IF(currency=\"\";SUM({x});FIXED(SUM({x});2;TRUE())&\" \"&"
                    "currency);\"\u2013\")",

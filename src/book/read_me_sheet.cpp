@@ -158,17 +158,16 @@ class ReadMeMaker {
     sheet_.row_height(row_++, 2.5);
   }
 
-  // With a fill where it is not 0.
-  void warning(std::string_view words, const std::string& formula) {
+  // The words may be a formula. With a look of its own where the figure is not 0.
+  void figure(std::string_view words, const std::string& formula, std::string_view look = {},
+              std::vector<Grade> grades = {}) {
     const At at{3, row_};
-    figure(words, formula);
-    sheet_.grade(at, {{written("AND(ISNUMBER({x});{x}>0)", {{"x", relative(at)}}),
-                       std::string(style::trouble_found)}});
-  }
-
-  void figure(std::string_view words, const std::string& formula) {
-    sheet_.label({{1, row_}, {2, row_}}, words, style::label);
-    sheet_.result(At{3, row_}, "=IFERROR(" + formula + ";\"\u2013\")", style::answer);
+    sheet_.result({{1, row_}, {2, row_}}, words, style::label);
+    sheet_.result(at, "=IFERROR(" + formula + ";\"\u2013\")", style::answer);
+    if (!look.empty())
+      grades.push_back(
+          {written("AND(ISNUMBER({x});{x}>0)", {{"x", relative(at)}}), std::string(look)});
+    if (!grades.empty()) sheet_.grade(at, grades);
     sheet_.row_height(row_++, 7);
   }
 
@@ -186,13 +185,23 @@ class ReadMeMaker {
                 {{"all", all}, {"kept", in_workings(map_.all(Map::kept))}}));
     const auto steps = [this](StepsMap::Fact which) { return in_workings(steps_.fact(which)); };
     bar("steps done", steps(StepsMap::steps_ticked), steps(StepsMap::steps_count));
-    figure("remarks on the entries", remarks());
-    warning("valves left outside", written("SUMPRODUCT((actions=\"none\")+({left}<>\"\"))",
-                                           {{"left", in_workings(map_.all(Map::left_outside))}}));
-    figure("shims to change",
+    figure("remarks on the entries", remarks(), style::remark_found);
+    // As long as nothing is listed, nobody knows whether a shim fits.
+    const std::string to_list =
+        written("IFERROR(AND({nothing};SUMPRODUCT(--(actions=\"none\"))>0);FALSE())",
+                {{"nothing", in_workings(map_.fact(Map::nothing_listed))}});
+    figure("=IF(" + to_list + ";\"valves that want a shim\";\"valves left outside\")",
+           written("SUMPRODUCT((actions=\"none\")+({left}<>\"\"))",
+                   {{"left", in_workings(map_.all(Map::left_outside))}}),
+           style::trouble_found, {{to_list, std::string(style::remark_found)}});
+    const std::string done = written(
+        "IFERROR(AND({count}>0;{ticked}={count});FALSE())",
+        {{"count", steps(StepsMap::steps_count)}, {"ticked", steps(StepsMap::steps_ticked)}});
+    figure("=IF(" + done + ";\"shims changed, as ticked\";\"shims to change\")",
            "SUMPRODUCT((actions=\"move\")+(actions=\"spare\")+(actions=\"buy\"))");
-    figure("shims to buy", written("IF(plan_stands;SUM({x});NA())",
-                                   {{"x", in_workings(map_.order(Map::order_count))}}));
+    figure("=IF(" + done + ";\"of these bought\";\"shims to buy\")",
+           written("IF(plan_stands;SUM({x});NA())",
+                   {{"x", in_workings(map_.order(Map::order_count))}}));
   }
 
   std::string remarks() const { return in_workings(map_.trouble_lines(Map::all_count)); }

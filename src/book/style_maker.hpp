@@ -34,6 +34,7 @@ inline constexpr sal_Int32 quiet_ink = 0x4B4F56;
 inline constexpr sal_Int32 accent = 0x27425F;
 inline constexpr sal_Int32 hairline = 0xD6D2C7;
 inline constexpr sal_Int32 done_paper = 0xE9E6DD;  // what is behind one
+inline constexpr sal_Int32 remark_paper = 0xD3DEEA;
 inline constexpr sal_Int32 well_shade = 0x6F7B89;
 inline constexpr sal_Int32 well_light = 0xB4BCC6;
 

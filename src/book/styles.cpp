@@ -46,6 +46,12 @@ void make_text_styles(Maker& m) {
   m.make(figure_money, figure, {m.format(money_format), shrinking()});
   m.make(trouble_box, note, {size(8.5), left(), indent(2)});
   m.make(trouble_found, "", {fill(accent), text_colour(well), bold()});
+  m.make(remark_found, "",
+         {fill(remark_paper),
+          text_colour(accent),
+          bold(),
+          indent(1),
+          {"LeftBorder", line(accent, 3)}});
 }
 
 void make_entry_styles(Maker& m) {

@@ -80,6 +80,7 @@ inline constexpr std::string_view fit_next = "Fit next";  // over what is to be 
 
 inline constexpr std::string_view trouble_box = "Trouble box";
 inline constexpr std::string_view trouble_found = "Trouble found";  // laid over the box
+inline constexpr std::string_view remark_found = "Remark found";    // what is to be seen to
 
 inline constexpr std::string_view small_box = "Small box";  // over what is amiss, in small letters
 inline constexpr std::string_view deck = "Deck";            // the head between the cards

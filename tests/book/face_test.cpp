@@ -196,6 +196,10 @@ TEST(Plan, asks_for_the_shims_as_long_as_none_is_listed) {
   book.recalculate();
   const At valve = book.find(on_plan, "2 IN R");
   EXPECT_EQ(book.shown(on_plan, right_of(valve, 3)), "list shims");
+  EXPECT_EQ(book.number(on_plan, below(book.find(on_plan, "list shims first"))), 1);
+  EXPECT_FALSE(book.tells(on_plan, "none fits"));
+  const At want = book.find(book::sheet_name::read_me, "valves that want a shim");
+  EXPECT_EQ(book.shown(book::sheet_name::read_me, right_of(want, 2)), "1");
   cell_with(book, on_plan, "list the spares and the sizes on sale on Shims first");
   EXPECT_EQ(book.shown(on_head, right_of(card_of("2 IN R").value(card::action), -1)), "list shims");
 }

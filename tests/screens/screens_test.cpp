@@ -218,6 +218,10 @@ TEST_F(Screens, boxes_of_slips_stand_out) {
     window.show(sheet);
     EXPECT_GT(window.picture(named("slips " + std::string(sheet))).count(dark), 2000) << sheet;
   }
+  window.go_to(book::sheet_name::read_me, {0, 45});
+  EXPECT_GT(
+      window.picture(named("slips Read me first")).count(window.fill_of(book::style::remark_found)),
+      5000);
 }
 
 // To be looked at: the office draws the button over the column to the right of the cell.
