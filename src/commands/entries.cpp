@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
 
 #include "book/places.hpp"
 #include "book/presets.hpp"
@@ -57,13 +56,6 @@ void settle_series(NewBookEntries& entries) {
   }
 }
 
-std::optional<book::Arrangement> arrangement_named(std::string_view word) {
-  for (const auto each :
-       {book::Arrangement::in_line, book::Arrangement::vee, book::Arrangement::flat})
-    if (book::word_for(each) == word) return each;
-  return std::nullopt;
-}
-
 }  // namespace
 
 std::string_view key_of(Field field) { return keys[static_cast<std::size_t>(field)]; }
@@ -106,15 +98,26 @@ void settle(NewBookEntries& entries, Field changed) {
   }
   if (changed == Field::arrangement || changed == Field::cylinders) {
     const auto arrangement = arrangement_named(entries[Field::arrangement]);
-    const auto cylinders = number_written(entries[Field::cylinders]);
-    if (arrangement && cylinders && *cylinders >= 1 && *cylinders <= Firing::most_cylinders &&
-        *cylinders == std::floor(*cylinders))
-      entries[Field::banks] =
-          banks_written(book::usual_banks(*arrangement, static_cast<int>(*cylinders)));
+    const auto cylinders = count_written(entries[Field::cylinders], Firing::most_cylinders);
+    if (arrangement && cylinders)
+      entries[Field::banks] = banks_written(book::usual_banks(*arrangement, *cylinders));
   }
   const auto like = std::ranges::find_if(
       all, [&](const book::Preset& preset) { return laid_out_as(entries, preset.layout); });
   entries[Field::engine] = like == all.end() ? std::string(own_layout) : like->name;
+}
+
+std::optional<int> count_written(std::string_view text, int most) {
+  const auto number = number_written(text);
+  if (!number || *number < 1 || *number > most || *number != std::floor(*number))
+    return std::nullopt;
+  return static_cast<int>(*number);
+}
+
+std::optional<book::Arrangement> arrangement_named(std::string_view word) {
+  for (const book::Arrangement each : arrangements)
+    if (book::word_for(each) == word) return each;
+  return std::nullopt;
 }
 
 std::string banks_written(const std::vector<book::Bank>& banks) {

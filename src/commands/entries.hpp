@@ -7,6 +7,7 @@
 
 #include <array>
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -81,6 +82,13 @@ NewBookEntries without_unseen(NewBookEntries entries);
 // the usual ones (any more) is called own layout; and an exhaust series that has come to be one of
 // its own, and has no sizes yet, begins with the inlet's.
 void settle(NewBookEntries& entries, Field changed);
+
+// The whole number from 1 to `most` that was typed, or none.
+std::optional<int> count_written(std::string_view text, int most);
+
+inline constexpr std::array arrangements = {book::Arrangement::in_line, book::Arrangement::vee,
+                                            book::Arrangement::flat};
+std::optional<book::Arrangement> arrangement_named(std::string_view word);
 
 // How the cylinders lie, in one line: `1-2-3-4`, `right 2-4 / left 1-3`.
 std::string banks_written(const std::vector<book::Bank>& banks);

@@ -51,9 +51,10 @@ std::vector<std::string> engines() {
   return names;
 }
 
-std::vector<std::string> arrangements() {
-  return {book::word_for(book::Arrangement::in_line), book::word_for(book::Arrangement::vee),
-          book::word_for(book::Arrangement::flat)};
+std::vector<std::string> arrangement_words() {
+  std::vector<std::string> words;
+  for (const book::Arrangement each : arrangements) words.push_back(book::word_for(each));
+  return words;
 }
 
 std::vector<std::string> ways_to_change_shims() {
@@ -147,7 +148,7 @@ class NewBookDialog {
     list(Field::engine, left(0), engines(),
          "A usual engine fills in the four fields below; each may be changed.");
     left_name(1, "~Arrangement");
-    list(Field::arrangement, left(1), arrangements(), "How the cylinders lie.");
+    list(Field::arrangement, left(1), arrangement_words(), "How the cylinders lie.");
     left_name(2, "~Cylinders");
     Place count = left(2);
     count.width = 30;

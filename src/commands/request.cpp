@@ -106,21 +106,16 @@ class RequestReader {
   // ---- how the engine is made ----
 
   std::optional<int> count(Field field, int most, const std::string& refusal) {
-    const auto number = number_written(text(field));
-    if (number && *number >= 1 && *number <= most && *number == std::floor(*number))
-      return static_cast<int>(*number);
-    refuse(field, refusal);
-    return std::nullopt;
+    const auto number = count_written(text(field), most);
+    if (!number) refuse(field, refusal);
+    return number;
   }
 
   void arrangement() {
-    const std::string typed = text(Field::arrangement);
-    for (const auto each :
-         {book::Arrangement::in_line, book::Arrangement::vee, book::Arrangement::flat}) {
-      request_.layout.arrangement = each;
-      if (book::word_for(each) == typed) return;
-    }
-    refuse(Field::arrangement, "the cylinders lie in line, as a V or flat");
+    if (const auto named = arrangement_named(text(Field::arrangement)))
+      request_.layout.arrangement = *named;
+    else
+      refuse(Field::arrangement, "the cylinders lie in line, as a V or flat");
   }
 
   void layout() {

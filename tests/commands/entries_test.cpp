@@ -8,13 +8,14 @@
 #include <set>
 #include <string>
 
+#include "typed_entries.hpp"
+
 namespace shimwright::commands {
 namespace {
 
 TEST(Entries, a_usual_engine_fills_in_how_it_lies_and_fires) {
   NewBookEntries entries = first_entries();
-  entries[Field::engine] = "flat four";
-  settle(entries, Field::engine);
+  type(entries, Field::engine, "flat four");
   EXPECT_EQ(entries[Field::arrangement], "flat");
   EXPECT_EQ(entries[Field::cylinders], "4");
   EXPECT_EQ(entries[Field::banks], "right 2-4 / left 1-3");
@@ -24,16 +25,14 @@ TEST(Entries, a_usual_engine_fills_in_how_it_lies_and_fires) {
 TEST(Entries, own_layout_chosen_changes_nothing_else) {
   NewBookEntries entries = first_entries();
   const std::string banks = entries[Field::banks];
-  entries[Field::engine] = own_layout;
-  settle(entries, Field::engine);
+  type(entries, Field::engine, own_layout);
   EXPECT_EQ(entries[Field::banks], banks);
   EXPECT_EQ(entries[Field::engine], own_layout);
 }
 
 TEST(Entries, another_number_of_cylinders_lies_in_the_usual_way) {
   NewBookEntries entries = first_entries();
-  entries[Field::cylinders] = "5";
-  settle(entries, Field::cylinders);
+  type(entries, Field::cylinders, "5");
   EXPECT_EQ(entries[Field::banks], "1-2-3-4-5");
   EXPECT_EQ(entries[Field::engine], own_layout);
 }
@@ -41,18 +40,15 @@ TEST(Entries, another_number_of_cylinders_lies_in_the_usual_way) {
 TEST(Entries, a_number_half_typed_changes_no_banks) {
   NewBookEntries entries = first_entries();
   for (const char* typed : {"", "0", "99", "x", "1.5"}) {
-    entries[Field::cylinders] = typed;
-    settle(entries, Field::cylinders);
+    type(entries, Field::cylinders, typed);
     EXPECT_EQ(entries[Field::banks], "1-2-3-4") << typed;
   }
 }
 
 TEST(Entries, an_engine_that_comes_to_be_a_usual_one_is_called_so) {
   NewBookEntries entries = first_entries();
-  entries[Field::cylinders] = "6";
-  settle(entries, Field::cylinders);
-  entries[Field::firing] = "1-5-3-6-2-4";
-  settle(entries, Field::firing);
+  type(entries, Field::cylinders, "6");
+  type(entries, Field::firing, "1-5-3-6-2-4");
   EXPECT_EQ(entries[Field::engine], "inline six");
 }
 
@@ -61,11 +57,6 @@ NewBookEntries on_sale_from(const char* inlet, const char* exhaust) {
   entries[Field::inlet_from] = inlet;
   entries[Field::exhaust_from] = exhaust;
   return entries;
-}
-
-void change(NewBookEntries& entries, Field field, std::string_view text) {
-  entries[field] = text;
-  settle(entries, field);
 }
 
 TEST(Entries, of_one_series_the_exhaust_shows_the_inlets_sizes) {
@@ -84,28 +75,28 @@ TEST(Entries, of_one_series_the_exhaust_shows_the_inlets_sizes) {
 
 TEST(Entries, a_series_of_its_own_begins_with_the_inlets_sizes) {
   NewBookEntries entries = on_sale_from("2.20", "");
-  change(entries, Field::exhaust_series, "B");
+  type(entries, Field::exhaust_series, "B");
   EXPECT_EQ(entries[Field::exhaust_from], "2.20");
-  change(entries, Field::inlet_from, "2.30");
+  type(entries, Field::inlet_from, "2.30");
   EXPECT_EQ(as_seen(entries)[Field::exhaust_from], "2.20");
 }
 
 TEST(Entries, sizes_of_a_series_of_its_own_outlast_a_name_half_typed) {
   NewBookEntries entries = on_sale_from("2.20", "");
-  change(entries, Field::exhaust_series, "B");
-  change(entries, Field::exhaust_from, "1.50");
-  change(entries, Field::exhaust_series, "A");  // on the way to A2
+  type(entries, Field::exhaust_series, "B");
+  type(entries, Field::exhaust_from, "1.50");
+  type(entries, Field::exhaust_series, "A");  // on the way to A2
   EXPECT_EQ(as_seen(entries)[Field::exhaust_from], "2.20");
-  change(entries, Field::exhaust_series, "A2");
+  type(entries, Field::exhaust_series, "A2");
   EXPECT_EQ(as_seen(entries)[Field::exhaust_from], "1.50");
 }
 
 TEST(Entries, a_start_never_changed_is_made_anew_from_the_inlets_sizes) {
   NewBookEntries entries = on_sale_from("2.20", "");
-  change(entries, Field::exhaust_series, "");
-  change(entries, Field::exhaust_series, "A");
-  change(entries, Field::inlet_from, "1.80");
-  change(entries, Field::exhaust_series, "B");
+  type(entries, Field::exhaust_series, "");
+  type(entries, Field::exhaust_series, "A");
+  type(entries, Field::inlet_from, "1.80");
+  type(entries, Field::exhaust_series, "B");
   EXPECT_EQ(entries[Field::exhaust_from], "1.80");
 }
 

@@ -30,12 +30,9 @@ using office::to_office;
 class FreshBook : public NewBook {
  protected:
   void SetUp() override {
-    dispatch();
-    const Window window = dialog();
+    const Window window = ask();
     fill_in(window);
-    window.press(make_button);
-    ASSERT_TRUE(dialog_closes());
-    document_ = new_document();
+    document_ = make(window);
     controller_ = Reference<css::frame::XModel>(document_, UNO_QUERY_THROW)->getCurrentController();
     screen_->focus(title_of(document_));
   }

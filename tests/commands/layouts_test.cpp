@@ -91,6 +91,13 @@ class Layouts : public testing::TestWithParam<book::Layout> {
   }
   static void TearDownTestSuite() { office_.reset(); }
 
+  static Document book_of(const book::Layout& layout, const std::string& entries) {
+    const Document document = book::build_book(office_->context(), layout, layout.name);
+    std::istringstream lines(entries);
+    book::fill(document, layout, lines);
+    return document;
+  }
+
   static std::unique_ptr<office::Office> office_;
 };
 
@@ -177,9 +184,7 @@ void expect_whole_cards(const std::vector<PrintedWord>& words, std::ptrdiff_t ca
 
 TEST_P(Layouts, a_book_is_built_and_answers_for_every_valve) {
   const book::Layout& layout = GetParam();
-  const Document document = book::build_book(office_->context(), layout, layout.name);
-  std::istringstream entries(readings_for(layout));
-  book::fill(document, layout, entries);
+  const Document document = book_of(layout, readings_for(layout));
   const book::Places places(layout);
   ASSERT_EQ(places.head.cards.size(), book::valves_of(layout).size());
   const book::Sheet head(document, book::sheet_name::head);
@@ -237,9 +242,7 @@ class Slips : public Layouts {};
 
 TEST_P(Slips, are_told_on_head_in_full_above_the_key) {
   const book::Layout& layout = GetParam();
-  const Document document = book::build_book(office_->context(), layout, layout.name);
-  std::istringstream entries(slips_for(layout));
-  book::fill(document, layout, entries);
+  const Document document = book_of(layout, slips_for(layout));
   const auto pdf = std::filesystem::path(PICTURES) / "layouts" / ("slips, " + layout.name + ".pdf");
   keep_pdf(document, pdf);
   const book::Places places(layout);
@@ -279,9 +282,7 @@ class Readings : public Layouts {};
 // Of a large book's columns of formulas the office may leave some as they were.
 TEST_P(Readings, typed_one_by_one_leave_no_answer_behind) {
   const book::Layout& layout = GetParam();
-  const Document document = book::build_book(office_->context(), layout, layout.name);
-  std::istringstream entries(readings_for(layout));
-  book::fill(document, layout, entries);
+  const Document document = book_of(layout, readings_for(layout));
   const book::Places places(layout);
   book::Sheet head(document, book::sheet_name::head);
   const auto calculation = as<css::sheet::XCalculatable>(document);

@@ -116,6 +116,11 @@ Window NewBook::dialog() {
   return *found;
 }
 
+Window NewBook::ask() {
+  dispatch();
+  return dialog();
+}
+
 bool NewBook::dialog_closes() {
   return comes_true([] { return !window_titled(*office_, dialog_title); });
 }
@@ -141,6 +146,13 @@ NewBook::Document NewBook::new_document() {
   const auto documents = new_documents();
   if (documents.size() != 1) throw std::runtime_error("no new document, or more than one");
   return documents.front();
+}
+
+NewBook::Document NewBook::make(const Window& dialog) {
+  EXPECT_TRUE(dialog.can_press(make_button)) << sentence(dialog);
+  dialog.press(make_button);
+  EXPECT_TRUE(dialog_closes());
+  return new_document();
 }
 
 std::string NewBook::title_of(const Document& document) {

@@ -40,12 +40,16 @@ class NewBook : public testing::Test {
 
   // The dialog, as soon as it is there. Throws std::runtime_error where it does not come.
   static Window dialog();
+  // The same, called anew.
+  static Window ask();
   static bool dialog_closes();
 
   // Every document but the one that was there first.
   static std::vector<Document> new_documents();
   // The only one, once the command has done with it: shown, and its entries remembered.
   static Document new_document();
+  // By the dialog's button.
+  static Document make(const Window& dialog);
 
   // Of its window.
   static std::string title_of(const Document& document);

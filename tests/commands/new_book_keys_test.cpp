@@ -26,8 +26,7 @@ class NewBookKeys : public NewBook {
     ASSERT_TRUE(focus_comes_to("Kind 0")) << window_->focused();
   }
   void open() {
-    dispatch();
-    window_.emplace(dialog());
+    window_.emplace(ask());
     fill_in(*window_);
     screen_->focus(dialog_title);
     ASSERT_TRUE(window_->can_press(make_button)) << sentence(*window_);

@@ -35,8 +35,7 @@ TEST_F(NewBook, the_menu_opens_the_dialog_and_escape_closes_it) {
 }
 
 TEST_F(NewBook, what_is_left_for_later_is_told_before_anything_is_typed) {
-  dispatch();
-  const Window window = dialog();
+  const Window window = ask();
   EXPECT_EQ(sentence(window), "Ready: a book for inline four, 16 valves.");
   EXPECT_NE(remarks(window).find("Left for later"), std::string::npos) << remarks(window);
   EXPECT_TRUE(window.can_press(make_button));
@@ -45,16 +44,14 @@ TEST_F(NewBook, what_is_left_for_later_is_told_before_anything_is_typed) {
 }
 
 TEST_F(NewBook, what_is_missing_is_told_and_makes_no_book) {
-  dispatch();
-  const Window window = dialog();
+  const Window window = ask();
   window.enter("On sale from", 0, "2.20");
   EXPECT_EQ(sentence(window), "The sizes on sale are still missing: from, to and step.");
   EXPECT_FALSE(window.can_press(make_button));
 }
 
 TEST_F(NewBook, makes_a_book_that_holds_what_was_entered) {
-  dispatch();
-  const Window window = dialog();
+  const Window window = ask();
   fill_in(window);
   window.choose("Kind", 0, "V8");
   window.choose("Shims changed", 0, book::engine_place::cams_out);
@@ -67,11 +64,7 @@ TEST_F(NewBook, makes_a_book_that_holds_what_was_entered) {
   window.enter("Currency", 0, "EUR");
   EXPECT_EQ(sentence(window), "Ready: a book for V8, 40 valves.");
   screen_->picture(PICTURES "/dialog-v8.png");
-  ASSERT_TRUE(window.can_press(make_button));
-  window.press(make_button);
-  ASSERT_TRUE(dialog_closes());
-
-  const Document document = new_document();
+  const Document document = make(window);
   namespace place = book::engine_place;
   const auto engine = [&](book::At at) { return text_in(document, book::sheet_name::engine, at); };
   EXPECT_EQ(engine(place::unit), "mm");
@@ -109,24 +102,19 @@ TEST_F(NewBook, makes_a_book_that_holds_what_was_entered) {
 }
 
 TEST_F(NewBook, remembers_the_last_entries_and_forgets_those_cancelled) {
-  dispatch();
-  Window window = dialog();
+  Window window = ask();
   fill_in(window);
   window.choose("Kind", 0, "flat four");
   window.choose("Shims changed", 0, book::engine_place::cams_out);
   window.enter("Currency", 0, "crowns");
-  window.press(make_button);
-  ASSERT_TRUE(dialog_closes());
-  new_document();
+  make(window);
 
-  dispatch();
-  window = dialog();
+  window = ask();
   window.enter("Currency", 0, "beads");
   window.press("Cancel");
   ASSERT_TRUE(dialog_closes());
 
-  dispatch();
-  window = dialog();
+  window = ask();
   EXPECT_EQ(window.entry("Kind"), "flat four");
   EXPECT_EQ(window.entry("Banks"), "right 2-4 / left 1-3");
   EXPECT_EQ(window.entry("Shims changed"), book::engine_place::cams_out);
@@ -137,25 +125,20 @@ TEST_F(NewBook, remembers_the_last_entries_and_forgets_those_cancelled) {
 
 // Remembered by an older version, which did not ask it.
 TEST_F(NewBook, what_the_last_dialog_did_not_ask_has_its_usual_answer) {
-  dispatch();
-  Window window = dialog();
+  Window window = ask();
   fill_in(window);
   window.choose("Shims changed", 0, book::engine_place::cams_out);
   window.enter("Currency", 0, "shells");
-  window.press(make_button);
-  ASSERT_TRUE(dialog_closes());
-  new_document();
+  make(window);
 
   set_option(*office_, "/org.shimwright.NewBook/Last", "ShimsChanged", {});
-  dispatch();
-  window = dialog();
+  window = ask();
   EXPECT_EQ(window.entry("Shims changed"), book::engine_place::cams_in_place);
   EXPECT_EQ(window.entry("Currency"), "shells");
 }
 
 TEST_F(NewBook, cancel_leaves_nothing_behind) {
-  dispatch();
-  const Window window = dialog();
+  const Window window = ask();
   fill_in(window);
   window.press("Cancel");
   EXPECT_TRUE(dialog_closes());
@@ -188,8 +171,7 @@ TEST_F(NewBook, a_bad_entry_keeps_the_dialog_open_with_a_sentence) {
       {"On sale in steps of", 0, "0", "can only lie between"},
       {"On sale in steps of", 0, "", "still missing"},
   };
-  dispatch();
-  const Window window = dialog();
+  const Window window = ask();
   for (const Bad& bad : all) {
     fill_in(window);
     window.choose("Kind", 0, "V8");  // so that the next line fills in everything afresh
@@ -212,8 +194,7 @@ TEST_F(NewBook, a_bad_entry_keeps_the_dialog_open_with_a_sentence) {
 }
 
 TEST_F(NewBook, an_uneven_v_is_refused_when_it_is_chosen) {
-  dispatch();
-  const Window window = dialog();
+  const Window window = ask();
   fill_in(window);
   window.enter("Cylinders", 0, "5");
   window.choose("Arrangement", 0, "V");
@@ -222,8 +203,7 @@ TEST_F(NewBook, an_uneven_v_is_refused_when_it_is_chosen) {
 }
 
 TEST_F(NewBook, sizes_of_one_series_are_entered_once_and_seen_twice) {
-  dispatch();
-  const Window window = dialog();
+  const Window window = ask();
   fill_in(window);
   EXPECT_FALSE(window.can_enter("On sale from", 1));
   EXPECT_EQ(window.entry("On sale from", 1), "2.20");
@@ -248,16 +228,12 @@ TEST_F(NewBook, sizes_of_one_series_are_entered_once_and_seen_twice) {
 }
 
 TEST_F(NewBook, entries_of_the_last_book_are_told_until_a_clearance_is_changed) {
-  dispatch();
-  Window window = dialog();
+  Window window = ask();
   fill_in(window);
   window.choose("Valves a cylinder", 0, "2");
-  window.press(make_button);
-  ASSERT_TRUE(dialog_closes());
-  close(new_document());
+  close(make(window));
 
-  dispatch();
-  window = dialog();
+  window = ask();
   const auto as_last_time = StartsWith("\u25c6 Filled in as for the last book: check");
   EXPECT_THAT(remarks(window), as_last_time);
   EXPECT_TRUE(window.can_press(make_button));
@@ -279,15 +255,11 @@ TEST_F(NewBook, entries_of_the_last_book_are_told_until_a_clearance_is_changed) 
 }
 
 TEST_F(NewBook, the_longest_of_what_it_says_has_room) {
-  dispatch();
-  Window window = dialog();
+  Window window = ask();
   fill_in(window);
-  window.press(make_button);
-  ASSERT_TRUE(dialog_closes());
-  close(new_document());
+  close(make(window));
 
-  dispatch();
-  window = dialog();
+  window = ask();
   window.choose("Kind", 0, "V-twin");
   window.enter("Shim series", 1, "B");
   EXPECT_THAT(window.labels_cut(), IsEmpty());

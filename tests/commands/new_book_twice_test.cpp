@@ -12,10 +12,7 @@ namespace {
 
 class NewBookTwice : public NewBook {
  protected:
-  void SetUp() override {
-    dispatch();
-    dialog().enter("Currency", 0, "beads");
-  }
+  void SetUp() override { ask().enter("Currency", 0, "beads"); }
 
   static void expect_one_dialog_with_its_entries() {
     EXPECT_EQ(dialog().entry("Currency"), "beads");
@@ -30,8 +27,7 @@ TEST_F(NewBookTwice, over_the_bridge_leaves_the_dialog_as_it_is) {
   wait_for_turn();
   expect_one_dialog_with_its_entries();
   // It can be asked for again.
-  dispatch();
-  EXPECT_EQ(dialog().entry("Currency"), "");
+  EXPECT_EQ(ask().entry("Currency"), "");
 }
 
 TEST_F(NewBookTwice, from_another_window_brings_the_dialog_to_the_front) {

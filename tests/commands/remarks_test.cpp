@@ -8,6 +8,8 @@
 #include <variant>
 #include <vector>
 
+#include "typed_entries.hpp"
+
 namespace shimwright::commands {
 namespace {
 
@@ -20,19 +22,6 @@ constexpr const char* as_last_time =
     "Filled in as for the last book: check the clearances and the sizes on sale against this "
     "engine\u2019s own manual.";
 
-// An inline four of the last book.
-NewBookEntries last_entries() {
-  NewBookEntries entries = first_entries();
-  entries[Field::inlet_min] = "0.16";
-  entries[Field::inlet_max] = "0.22";
-  entries[Field::exhaust_min] = "0.22";
-  entries[Field::exhaust_max] = "0.28";
-  entries[Field::inlet_from] = "2.20";
-  entries[Field::inlet_to] = "3.20";
-  entries[Field::inlet_step] = "0.05";
-  return entries;
-}
-
 std::vector<std::string> remarks(const NewBookEntries& entries, const NewBookEntries& opened) {
   const auto result = read_request(entries);
   if (const auto* refusal = std::get_if<Refusal>(&result)) {
@@ -43,23 +32,22 @@ std::vector<std::string> remarks(const NewBookEntries& entries, const NewBookEnt
 }
 
 NewBookEntries with(NewBookEntries entries, Field field, std::string_view text) {
-  entries[field] = text;
-  settle(entries, field);
+  type(entries, field, text);
   return entries;
 }
 
 // On an engine's firing alone: nothing stands as in the last book.
 std::vector<std::string> firing_remarks(std::string_view engine, std::string_view firing) {
-  const NewBookEntries entries = with(last_entries(), Field::engine, engine);
+  const NewBookEntries entries = with(inline_four_entries(), Field::engine, engine);
   return remarks(with(entries, Field::firing, firing), first_entries());
 }
 
 TEST(Remarks, a_first_book_of_a_usual_engine_has_none) {
-  EXPECT_THAT(remarks(last_entries(), first_entries()), IsEmpty());
+  EXPECT_THAT(remarks(inline_four_entries(), first_entries()), IsEmpty());
 }
 
 TEST(Remarks, entries_of_the_last_book_are_told_whatever_the_engine) {
-  const NewBookEntries last = last_entries();
+  const NewBookEntries last = inline_four_entries();
   EXPECT_THAT(remarks(last, last), ElementsAre(as_last_time));
   for (const char* engine : {"single", "inline six", "V8"})
     EXPECT_THAT(remarks(with(last, Field::engine, engine), last), ElementsAre(as_last_time))
@@ -68,7 +56,7 @@ TEST(Remarks, entries_of_the_last_book_are_told_whatever_the_engine) {
 }
 
 TEST(Remarks, one_clearance_changed_shows_that_they_were_looked_at) {
-  const NewBookEntries last = last_entries();
+  const NewBookEntries last = inline_four_entries();
   EXPECT_THAT(remarks(with(last, Field::inlet_min, "0.15"), last), IsEmpty());
   EXPECT_THAT(remarks(with(last, Field::inlet_max, "0.23"), last), IsEmpty());
   EXPECT_THAT(remarks(with(last, Field::exhaust_min, "0.21"), last), IsEmpty());
@@ -77,7 +65,7 @@ TEST(Remarks, one_clearance_changed_shows_that_they_were_looked_at) {
 }
 
 TEST(Remarks, sizes_of_the_last_book_are_told_where_its_clearances_were_left_blank) {
-  NewBookEntries last = last_entries();
+  NewBookEntries last = inline_four_entries();
   for (const Field field :
        {Field::inlet_min, Field::inlet_max, Field::exhaust_min, Field::exhaust_max})
     last[field].clear();
@@ -106,7 +94,7 @@ TEST(Remarks, the_firing_of_two_in_line_is_asked_about) {
 }
 
 TEST(Remarks, a_flat_twin_fires_a_turn_apart_and_is_not_asked_about) {
-  NewBookEntries entries = with(last_entries(), Field::arrangement, "flat");
+  NewBookEntries entries = with(inline_four_entries(), Field::arrangement, "flat");
   entries = with(with(entries, Field::cylinders, "2"), Field::firing, "1-2");
   EXPECT_THAT(remarks(entries, first_entries()), IsEmpty());
 }
@@ -130,14 +118,14 @@ TEST(Remarks, uneven_firing_of_more_than_two_is_no_cause_for_one) {
 }
 
 TEST(Remarks, two_series_in_the_same_sizes_are_asked_about) {
-  const NewBookEntries two = with(last_entries(), Field::exhaust_series, "B");
+  const NewBookEntries two = with(inline_four_entries(), Field::exhaust_series, "B");
   EXPECT_THAT(remarks(two, first_entries()),
               ElementsAre("Inlet and exhaust shims are on sale in the same sizes: is that so?"));
   EXPECT_THAT(remarks(with(two, Field::exhaust_to, "3.00"), first_entries()), IsEmpty());
 }
 
 TEST(Remarks, the_last_books_entries_and_the_firing_are_told_one_after_the_other) {
-  const NewBookEntries last = with(last_entries(), Field::engine, "V-twin");
+  const NewBookEntries last = with(inline_four_entries(), Field::engine, "V-twin");
   EXPECT_THAT(remarks(last, last), ElementsAre(as_last_time, StartsWith("Check the firing:")));
 }
 
@@ -145,14 +133,14 @@ TEST(Remarks, tell_what_is_left_for_later) {
   EXPECT_THAT(remarks(first_entries(), first_entries()),
               ElementsAre("Left for later, in the book: clearances on Engine and sizes on sale on "
                           "Shims."));
-  NewBookEntries entries = last_entries();
+  NewBookEntries entries = inline_four_entries();
   entries[Field::inlet_from] = entries[Field::inlet_to] = entries[Field::inlet_step] = "";
   EXPECT_THAT(remarks(entries, first_entries()),
               ElementsAre("Left for later, in the book: sizes on sale on Shims."));
 }
 
 TEST(Remarks, tell_a_last_size_that_is_not_the_one_typed) {
-  NewBookEntries entries = last_entries();
+  NewBookEntries entries = inline_four_entries();
   entries[Field::inlet_from] = "3.5";
   entries[Field::inlet_to] = "4.5";
   entries[Field::inlet_step] = "0.07";

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "book/places.hpp"
+#include "typed_entries.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -18,21 +19,9 @@ using testing::StartsWith;
 
 using Change = std::pair<Field, const char*>;
 
-// An inline four in mm with everything filled in, then what differs.
 NewBookEntries entries_with(std::initializer_list<Change> changes) {
-  NewBookEntries entries = first_entries();
-  for (const auto& [field, text] : std::initializer_list<Change>{{Field::inlet_min, "0.16"},
-                                                                 {Field::inlet_max, "0.22"},
-                                                                 {Field::exhaust_min, "0.22"},
-                                                                 {Field::exhaust_max, "0.28"},
-                                                                 {Field::inlet_from, "2.20"},
-                                                                 {Field::inlet_to, "3.20"},
-                                                                 {Field::inlet_step, "0.05"}})
-    entries[field] = text;
-  for (const auto& [field, text] : changes) {
-    entries[field] = text;
-    settle(entries, field);
-  }
+  NewBookEntries entries = inline_four_entries();
+  for (const auto& [field, text] : changes) type(entries, field, text);
   return entries;
 }
 
