@@ -199,6 +199,28 @@ book::Layout twelve_in_a_vee() {
   return layout;
 }
 
+// Where the office chose the scale itself, it would part cards.
+TEST(Paper, of_a_head_on_two_pages_parts_no_card_when_saved_and_opened_again) {
+  book::Layout layout = twelve_in_a_vee();
+  layout.exhaust_valves = 1;
+  layout.inlet_valves = 3;
+  const book::Places places(layout);
+  ASSERT_GT(places.head.second_page_row, 0);
+  const auto file = the_office().profile().folder() / "two pages.ods";
+  OpenBook(the_office(), layout).save(file);
+  const Paper paper(OpenBook(the_office(), file));
+  for (const int page : {3, 4}) {
+    const auto cards = std::ranges::count_if(places.head.cards, [&](const book::Card& card) {
+      return (card.corner.row < places.head.second_page_row) == (page == 3);
+    });
+    const std::string text = paper.text(page);
+    const std::regex micrometer("micrometer");
+    const auto printed =
+        std::distance(std::sregex_iterator(text.begin(), text.end(), micrometer), {});
+    EXPECT_EQ(printed, cards) << "page " << page << ":\n" << text;
+  }
+}
+
 // Shims of most valves change places, so that there are more steps than a page holds.
 TEST(Paper, of_plan_and_fit_for_48_valves_is_two_pages_each_with_the_heads_on_both) {
   const book::Places places(twelve_in_a_vee());
