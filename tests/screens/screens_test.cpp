@@ -113,7 +113,7 @@ TEST_F(Screens, a_book_in_inches_shows) {
 
 // The key's colours beside their words, as wide on a narrow head as on any other.
 TEST_F(Screens, narrow_heads_show_their_key_at_full_size) {
-  for (const char* name : {"single, 4 valves", "V-twin, 8 valves"}) {
+  for (const char* name : {"single, 4 valves", "V-twin, 8 valves", "flat four, 16 valves"}) {
     BookWindow window(
         *office, *screen,
         template_file().parent_path() / ("Valve service, " + std::string(name) + ".ots"));
@@ -194,6 +194,32 @@ TEST_F(Screens, valves_left_outside_stand_out_on_plan) {
   EXPECT_GT(window.picture(named("left outside Plan")).count(dark), 20000);
   window.show(book::sheet_name::head);
   window.picture(named("left outside Head"));
+}
+
+// Nobody knows yet whether a shim fits, so the figure has not the look of an alarm.
+TEST_F(Screens, plan_asks_for_the_shims_before_it_calls_a_valve_left_outside) {
+  const auto file = office->profile().folder() / "no shims.ods";
+  {
+    OpenBook book(*office, demo_file());
+    namespace shims = book::shims_place;
+    for (const auto& [first, columns] :
+         {std::pair{shims::first_spare, 4}, {shims::first_ladder, 5}, {shims::first_single, 4}})
+      for (int row = 0; row < 3; ++row)
+        for (int column = 0; column < columns; ++column)
+          book.clear(book::sheet_name::shims, right_of(below(first, row), column));
+    book.recalculate();
+    book.save(file);
+  }
+  BookWindow window(*office, *screen, file);
+  window.show(book::sheet_name::plan);
+  EXPECT_GT(window.picture(named("no shims Plan")).count(window.fill_of(book::style::remark_found)),
+            1000);
+  window.show(book::sheet_name::head);
+  window.picture(named("no shims Head"));
+  window.go_to(book::sheet_name::read_me, {0, 45});
+  EXPECT_GT(window.picture(named("no shims Read me first"))
+                .count(window.fill_of(book::style::remark_found)),
+            5000);
 }
 
 TEST_F(Screens, boxes_of_slips_stand_out) {
