@@ -109,7 +109,7 @@ class PlanMaker {
       if (column == none_column) grades.push_back({to_list, std::string(style::remark_found)});
       if (outside)
         grades.push_back({written("ISNUMBER({x})", {{"x", relative(value)}}),
-                          std::string(style::trouble_found)});
+                          std::string(style::figure_outside)});
       sheet_.grade(block(value, columns, 1), grades);
     }
     sheet_.formula({none_column, summary_row},

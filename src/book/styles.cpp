@@ -46,6 +46,13 @@ void make_text_styles(Maker& m) {
   m.make(figure_money, figure, {m.format(money_format), shrinking()});
   m.make(trouble_box, note, {size(8.5), left(), indent(2)});
   m.make(trouble_found, "", {fill(accent), text_colour(well), bold()});
+  m.make(figure_outside, "",
+         {fill(accent),
+          text_colour(well),
+          bold(),
+          indent(1),
+          {"LeftBorder", line(paper, 2)},
+          {"RightBorder", line(paper, 5)}});
   m.make(remark_found, "",
          {fill(remark_paper),
           text_colour(accent),

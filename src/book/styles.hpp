@@ -79,8 +79,9 @@ inline constexpr std::string_view fit_stand_in = "Fit stand-in";
 inline constexpr std::string_view fit_next = "Fit next";  // over what is to be done after the last
 
 inline constexpr std::string_view trouble_box = "Trouble box";
-inline constexpr std::string_view trouble_found = "Trouble found";  // laid over the box
-inline constexpr std::string_view remark_found = "Remark found";    // what is to be seen to
+inline constexpr std::string_view trouble_found = "Trouble found";    // laid over the box
+inline constexpr std::string_view remark_found = "Remark found";      // what is to be seen to
+inline constexpr std::string_view figure_outside = "Figure outside";  // dark, apart from the next
 
 inline constexpr std::string_view small_box = "Small box";  // over what is amiss, in small letters
 inline constexpr std::string_view deck = "Deck";            // the head between the cards
