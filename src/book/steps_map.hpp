@@ -38,6 +38,7 @@ class StepsMap {
     left_out,      // the first step that is not ticked
     ticks_wrong,   // what is amiss with the ticks
     unread,        // valves still to be measured, which may yet change the steps
+    unread_told,   // `1 EX L is still to be measured`
     steps_wrong,   // why there are no steps, or what they lack
     steps_noted,   // what is worth knowing of them
     fit_loud,      // all that must not be overlooked on Fit, a line each

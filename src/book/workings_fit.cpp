@@ -15,6 +15,9 @@ using Map = StepsMap;
 
 // No I and no O, which a hand writes like figures.
 constexpr std::string_view code_letters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
+constexpr int letters_in_code = 4;
+constexpr int most_codes = 331769;                // the largest prime that so many letters can tell
+constexpr int code_length = letters_in_code + 2;  // in brackets, as it ends a tick
 
 constexpr std::string_view words_of_changed_steps =
     "The steps have changed since some were ticked, so no tick holds. If the last entry was a "
@@ -71,67 +74,75 @@ class FitFacts {
  private:
   void fact(Map::Fact which, std::string_view name, std::string_view formula) {
     sheet_.text(right_of(map_.fact(which), -1), name);
-    sheet_.matrix(map_.fact(which), formula);
+    sheet_.formula(map_.fact(which), formula);
     // So that a long text ends here.
     sheet_.formula(right_of(map_.fact(which)), "=\"\"");
   }
 
-  std::string own(Map::Steps column) const { return "$" + relative(map_.step_at(0, column)); }
+  // Of what a person entered, not of the steps: a matrix that hangs on these the office leaves as
+  // it was, now and then, when a reading changes.
+  void matrix_fact(Map::Fact which, std::string_view name, std::string_view formula) {
+    fact(which, name, "=\"\"");
+    sheet_.matrix(map_.fact(which), formula);
+  }
+
+  std::string all(Map::Steps column) const { return absolute(map_.steps(column)); }
 
   // As on Fit. A point in every locale: the book may be opened in another.
   static std::string size(const std::string& x) {
     return written("SUBSTITUTE(FIXED({x}/mm_each;decimals;TRUE());\",\";\".\")", {{"x", x}});
   }
 
-  void down(Map::Steps column, const std::string& formula) {
-    sheet_.formula(map_.step_at(0, column), formula);
-    sheet_.fill_down(map_.steps(column));
+  // As one matrix, and not a formula filled down: those the office works out in threads, and a cell
+  // that they all need, such as the code, it then takes from steps as they were.
+  void column(Map::Steps which, const std::string& formula) {
+    sheet_.matrix(map_.steps(which), formula);
   }
 
   // A tick says which step, which valve and which shim, and of which list of steps: where one step
   // has changed, neither the shims nor the crank are where the others take them to be, so no tick
   // holds.
   void step_words() {
-    down(Map::brief,
-         written("=IF(NOT(ISNUMBER({step}));\"\";{step}&\": \"&IF({valve}=\"\";IF(ISNUMBER({stop});"
-                 "\"turn to \"&{stop};\"turn twice\");{valve}&IF(ISNUMBER({in});\" \"&{in_size};"
-                 "IF(ISNUMBER({out});\" out \"&{out_size};\"\"))))",
-                 {{"step", own(Map::step)},
-                  {"valve", own(Map::step_valve)},
-                  {"stop", own(Map::step_stop)},
-                  {"in", own(Map::in)},
-                  {"in_size", size(own(Map::in))},
-                  {"out", own(Map::out)},
-                  {"out_size", size(own(Map::out))}}));
-    down(Map::whole, written("=IF({brief}=\"\";\"\";{brief}&\"/\"&{stop}&\"/\"&{from}&\"/\"&"
-                             "IF(ISNUMBER({out});{out_size};\"\"))",
-                             {{"brief", own(Map::brief)},
-                              {"stop", own(Map::step_stop)},
-                              {"from", own(Map::from)},
-                              {"out", own(Map::out)},
-                              {"out_size", size(own(Map::out))}}));
-    down(Map::tick, written("=IF({brief}=\"\";\"\";{step}&\"/\"&{count}&MID({brief};FIND(\":\";"
-                            "{brief});99)&\" (\"&{code}&\")\")",
-                            {{"brief", own(Map::brief)},
-                             {"step", own(Map::step)},
-                             {"count", map_.fact(Map::steps_count)},
-                             {"code", map_.fact(Map::list_code)}}));
+    column(
+        Map::brief,
+        written("=IF(NOT(ISNUMBER({step}));\"\";{step}&\": \"&IF({valve}=\"\";IF(ISNUMBER({stop});"
+                "\"turn to \"&{stop};\"turn twice\");{valve}&IF(ISNUMBER({in});\" \"&{in_size};"
+                "IF(ISNUMBER({out});\" out \"&{out_size};\"\"))))",
+                {{"step", all(Map::step)},
+                 {"valve", all(Map::step_valve)},
+                 {"stop", all(Map::step_stop)},
+                 {"in", all(Map::in)},
+                 {"in_size", size(all(Map::in))},
+                 {"out", all(Map::out)},
+                 {"out_size", size(all(Map::out))}}));
+    column(Map::whole, written("=IF({brief}=\"\";\"\";{brief}&\"/\"&{stop}&\"/\"&{from}&\"/\"&"
+                               "IF(ISNUMBER({out});{out_size};\"\"))",
+                               {{"brief", all(Map::brief)},
+                                {"stop", all(Map::step_stop)},
+                                {"from", all(Map::from)},
+                                {"out", all(Map::out)},
+                                {"out_size", size(all(Map::out))}}));
+    column(Map::tick,
+           written("=IF({brief}=\"\";\"\";SUBSTITUTE({brief};\": \";\"/\"&{count}&\": \";1)"
+                   "&\" (\"&{code}&\")\")",
+                   {{"brief", all(Map::brief)},
+                    {"count", map_.fact(Map::steps_count)},
+                    {"code", map_.fact(Map::list_code)}}));
   }
 
-  // Letters and rows weigh by their place, so that what changes places counts too. In one cell: of
-  // a long column of such sums the office left some as they were when a reading changed.
+  // Letters and rows weigh by their place, so that what changes places counts too.
   void list_code() {
     constexpr int letters = 48;
-    const auto base = static_cast<int>(code_letters.size());
+    constexpr auto base = static_cast<int>(code_letters.size());
     fact(Map::list_sum, "sum of the steps",
          written("=MOD(SUMPRODUCT(UNICODE(MID({steps}&REPT(\" \";{letters});COLUMN({places});1))"
-                 "*MOD(31*COLUMN({places})^2;997)*MOD(31*ROW({steps})^2;997));{most})",
+                 "*MOD(31*COLUMN({places})^2;997)*MOD(31*ROW({steps})^2;9973));{most})",
                  {{"steps", block(map_.steps(Map::whole).from, 1, fit_.rows)},
                   {"letters", letters},
                   {"places", block({0, 0}, letters, 1)},
-                  {"most", base * base * base}}));
+                  {"most", most_codes}}));
     std::string code;
-    for (int each = 1, place = 0; place < 3; ++place, each *= base)
+    for (int each = 1, place = 0; place < letters_in_code; ++place, each *= base)
       code += written("{and}MID(\"{letters}\";1+MOD(INT({sum}/{each});{base});1)",
                       {{"and", place == 0 ? "=" : "&"},
                        {"letters", code_letters},
@@ -152,21 +163,24 @@ class FitFacts {
     fact(Map::ticks_astray, "ticks astray",
          written("=SUMPRODUCT(({done}<>\"\")*({done}<>{ticks}))",
                  {{"done", done_}, {"ticks", ticks}}));
-    fact(Map::left_out, "first not ticked",
-         written("=MIN(IF({done}=\"\";ROW({done})-{before};\"\"))",
-                 {{"done", done_}, {"before", FitMap::first_row}}));
+    matrix_fact(Map::left_out, "first not ticked",
+                written("=MIN(IF({done}=\"\";ROW({done})-{before};\"\"))",
+                        {{"done", done_}, {"before", FitMap::first_row}}));
   }
 
   // Each tick says how many steps its list had.
   void done_before() {
-    fact(Map::first_tick, "first tick",
-         written("=IFERROR(INDEX({done};MATCH(TRUE();{done}<>\"\";0));\"\")", {{"done", done_}}));
+    matrix_fact(
+        Map::first_tick, "first tick",
+        written("=IFERROR(INDEX({done};MATCH(TRUE();{done}<>\"\";0));\"\")", {{"done", done_}}));
     fact(Map::done_before, "all of another list",
          written("=IFERROR(AND({astray}>0;{ticks}=SUMPRODUCT(({done}<>\"\")*1);"
                  "{ticks}=VALUE(REGEX({first};\"(?<=/)[0-9]+(?=:)\")));FALSE())",
                  {{"astray", map_.fact(Map::ticks_astray)},
-                  {"ticks", written("SUMPRODUCT((RIGHT({done};5)=RIGHT({first};5))*1)",
-                                    {{"done", done_}, {"first", map_.fact(Map::first_tick)}})},
+                  {"ticks", written("SUMPRODUCT((RIGHT({done};{code})=RIGHT({first};{code}))*1)",
+                                    {{"done", done_},
+                                     {"code", code_length},
+                                     {"first", map_.fact(Map::first_tick)}})},
                   {"done", done_},
                   {"first", map_.fact(Map::first_tick)}}));
   }
@@ -176,12 +190,13 @@ class FitFacts {
     const std::string valve =
         written("MID({done};FIND(\": \";{done})+2;FIND(\" out \";{done})-FIND(\": \";{done})-2)",
                 {{"done", done_}});
-    fact(Map::emptied, "without a shim",
-         written("=TEXTJOIN(\", \";TRUE();IF(ISNUMBER(FIND(\" out \";{done}));IF(ISERROR(REGEX("
-                 "TEXTJOIN(\"|\";TRUE();{done});\": \"&{valve}&\" out [^|]*\\|.*: \"&{valve}&\" "
-                 "[0-9]\"));{valve}&\" (\"&MID({done};FIND(\" out \";{done})+5;"
-                 "FIND(\" (\";{done})-FIND(\" out \";{done})-5)&\" came out)\";\"\");\"\"))",
-                 {{"done", done_}, {"valve", valve}}));
+    matrix_fact(
+        Map::emptied, "without a shim",
+        written("=TEXTJOIN(\", \";TRUE();IF(ISNUMBER(FIND(\" out \";{done}));IF(ISERROR(REGEX("
+                "TEXTJOIN(\"|\";TRUE();{done});\": \"&{valve}&\" out [^|]*\\|.*: \"&{valve}&\" "
+                "[0-9]\"));{valve}&\" (\"&MID({done};FIND(\" out \";{done})+5;"
+                "FIND(\" (\";{done})-FIND(\" out \";{done})-5)&\" came out)\";\"\");\"\"))",
+                {{"done", done_}, {"valve", valve}}));
   }
 
   std::string changed() const {
@@ -203,44 +218,40 @@ class FitFacts {
   }
 
   void ticks_wrong() {
-    fact(Map::ticks_wrong, "of the ticks",
-         written(
-             "=IF(NOT(add_in_there);\"\";IF({astray}>0;IF({old}>0;{changed};\"A tick stands "
-             "in a row that is not its own: clear it.\");"
-             "IF(SUMPRODUCT(MAX(({done}<>\"\")*(ROW({done})-{before})))>{ticked};\"Step \"&"
-             "{left}&\" is not ticked and a later one is. If it is done, tick it. If not: see that "
-             "every valve has a shim, \"&IF(ISNUMBER({stop});\"turn the crank forwards to stop "
-             "\"&{stop}&\" again, \";\"\")&\"clear the ticks below it and go on from there.\";"
-             "\"\")))",
-             {{"done", done_},
-              {"astray", map_.fact(Map::ticks_astray)},
-              {"old", written("SUMPRODUCT(({done}<>\"\")*(RIGHT({done};5)<>\"(\"&{code}&\")\"))",
-                              {{"done", done_}, {"code", map_.fact(Map::list_code)}})},
-              {"changed", changed()},
-              {"before", FitMap::first_row},
-              {"left", map_.fact(Map::left_out)},
-              {"stop", written("INDEX({stops};{left})", {{"stops", map_.steps(Map::step_stop)},
-                                                         {"left", map_.fact(Map::left_out)}})},
-              {"ticked", map_.fact(Map::steps_ticked)}}));
-  }
-
-  std::string unread_valves() const {
-    return written("IFERROR({x}=\"unread\";FALSE())",
-                   {{"x", valves_.all(WorkingsMap::told_action)}});
-  }
-
-  // `1 EX L is still to be measured`.
-  std::string still_to_be_measured() const {
-    return named(unread_valves(), valves_) + "&" + one_or_more(unread_valves(), " is", " are") +
-           "&\" still to be measured\"";
+    fact(
+        Map::ticks_wrong, "of the ticks",
+        written(
+            "=IF(NOT(add_in_there);\"\";IF({astray}>0;IF({old}>0;{changed};\"A tick stands "
+            "in a row that is not its own: clear it.\");"
+            "IF(SUMPRODUCT(MAX(({done}<>\"\")*(ROW({done})-{before})))>{ticked};\"Step \"&"
+            "{left}&\" is not ticked and a later one is. If it is done, tick it. If not: see that "
+            "every valve has a shim, \"&IF(ISNUMBER({stop});\"turn the crank forwards to stop "
+            "\"&{stop}&\" again, \";\"\")&\"clear the ticks below it and go on from there.\";"
+            "\"\")))",
+            {{"done", done_},
+             {"astray", map_.fact(Map::ticks_astray)},
+             {"old",
+              written(
+                  "SUMPRODUCT(({done}<>\"\")*(RIGHT({done};{length})<>\"(\"&{code}&\")\"))",
+                  {{"done", done_}, {"length", code_length}, {"code", map_.fact(Map::list_code)}})},
+             {"changed", changed()},
+             {"before", FitMap::first_row},
+             {"left", map_.fact(Map::left_out)},
+             {"stop", written("INDEX({stops};{left})", {{"stops", map_.steps(Map::step_stop)},
+                                                        {"left", map_.fact(Map::left_out)}})},
+             {"ticked", map_.fact(Map::steps_ticked)}}));
   }
 
   void steps_said() {
+    const std::string unread = "IFERROR(actions=\"unread\";FALSE())";
     const std::string waiting = written("SUMPRODUCT(({valve}<>\"\")*({in}=\"\")*({out}=\"\"))",
                                         {{"valve", map_.steps(Map::step_valve)},
                                          {"in", map_.steps(Map::in)},
                                          {"out", map_.steps(Map::out)}});
-    fact(Map::unread, "still to be measured", "=SUM(--" + unread_valves() + ")");
+    fact(Map::unread, "still to be measured", "=IFERROR(SUMPRODUCT((actions=\"unread\")*1);0)");
+    matrix_fact(Map::unread_told, "which",
+                "=" + named(unread, valves_) + "&" + one_or_more(unread, " is", " are") +
+                    "&\" still to be measured\"");
     fact(Map::steps_wrong, "what is wrong with the steps",
          written(
              "=IF(NOT(add_in_there);\"No steps: the Shimwright add-in is missing.\";"
@@ -266,7 +277,7 @@ class FitFacts {
                  {{"wrong", map_.fact(Map::steps_wrong)},
                   {"count", map_.fact(Map::steps_count)},
                   {"unread", map_.fact(Map::unread)},
-                  {"measure", still_to_be_measured()},
+                  {"measure", map_.fact(Map::unread_told)},
                   {"notes", map_.steps(Map::note)}}));
   }
 
@@ -284,7 +295,7 @@ class FitFacts {
                   {"stay", valves_.fact(WorkingsMap::stays_told)},
                   {"count", map_.fact(Map::steps_count)},
                   {"unread", map_.fact(Map::unread)},
-                  {"measure", still_to_be_measured()},
+                  {"measure", map_.fact(Map::unread_told)},
                   {"all", map_.fact(Map::all_ticked)},
                   {"n", valves_.trouble_lines(WorkingsMap::all_count)}}));
     fact(Map::fit_next, "next on Fit",
