@@ -68,22 +68,27 @@ void make_trouble_box(Sheet& sheet, const Area& area, const TroubleBox& box) {
   const std::string_view begin = sheet.name() == sheet_name::engine
                                      ? "Begin here: enter the smallest and the largest gap allowed."
                                      : "Begin on Engine: the limits are not entered yet.";
+  // Plan tells of all sheets.
+  const std::string_view calm = sheet.name() == sheet_name::plan
+                                    ? "Nothing found amiss in the entries."
+                                    : "Nothing found amiss in the entries on this sheet.";
   constexpr double usual_pt = 8.5;
   constexpr double small_pt = 7;
   const Room last(size, box.may_shrink ? small_pt : usual_pt);
-  sheet.result(
-      area,
-      written("=IF({told}<>\"\";{shown};IF(COUNT(limits)=0;\"{begin}\";"
-              "\"Nothing found amiss in the entries.\"))",
-              {{"told", box.told}, {"shown", last.filled_with(box.told)}, {"begin", begin}}),
-      style::trouble_box);
+  sheet.result(area,
+               written("=IF({told}<>\"\";{shown};IF(COUNT(limits)=0;\"{begin}\";"
+                       "\"{calm}\"))",
+                       {{"told", box.told},
+                        {"shown", last.filled_with(box.told)},
+                        {"begin", begin},
+                        {"calm", calm}}),
+               style::trouble_box);
   std::vector<Grade> grades;
   if (box.may_shrink)
     grades.push_back(
         {Room(size, usual_pt).is_too_small_for(box.told), std::string(style::small_box)});
   grades.push_back(
-      {box.stands_out.empty() ? written("{told}<>\"\"", {{"told", box.told}}) : box.stands_out,
-       std::string(style::trouble_found)});
+      {written("{told}<>\"\"", {{"told", box.told}}), std::string(style::trouble_found)});
   sheet.grade(area, grades);
 }
 

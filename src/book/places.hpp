@@ -27,8 +27,8 @@ inline constexpr std::string_view workings = "Workings";
 
 namespace engine_place {
 inline constexpr int first_row = 3;  // above it: the title and what is amiss
-// Words that a person chooses freely begin in columns of their own, of no width: Calc would complete
-// other entries of the column from them.
+// Words that a person chooses freely begin in columns of their own, of no width: Calc would
+// complete other entries of the column from them.
 inline constexpr int words_column = 2;
 inline constexpr int inlet_series_column = 3;
 inline constexpr int inlet_column = 4;  // also the column of all that is said once

@@ -265,12 +265,7 @@ class PlanMaker {
   // Which valves stay outside their limits and what is amiss anywhere in the book, over the lists.
   void box() {
     const Area area{{order_column, 0}, {right_column, summary_row + 1}};
-    make_trouble_box(
-        sheet_, area,
-        {.told = in_workings(map_.fact(Map::plan_box)),
-         .stands_out = written("{stay}&{amiss}<>\"\"",
-                               {{"stay", in_workings(map_.fact(Map::stays_told))},
-                                {"amiss", in_workings(map_.trouble_lines(Map::all_box))}})});
+    make_trouble_box(sheet_, area, {.told = in_workings(map_.fact(Map::plan_box))});
   }
 
   void foot() {

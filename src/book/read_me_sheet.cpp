@@ -49,7 +49,8 @@ constexpr Step steps[] = {
     {sheet_name::plan,
      "Read what to keep, move, fit or buy. If a dark box speaks, mend what it names first."},
     {sheet_name::plan,
-     "Order what it says. Measure every shim that comes before you trust its mark."},
+     "Order what it says. Measure every shim that comes before you trust its mark: one of another "
+     "size goes on Shims as a spare, and the plan is read anew."},
     {sheet_name::fit,
      "Fit the shims step by step, in this order and no other. Tick each step as you go."},
     {sheet_name::head,
@@ -191,13 +192,11 @@ class ReadMeMaker {
         written("IFERROR(AND({nothing};SUMPRODUCT(--(actions=\"none\"))>0);FALSE())",
                 {{"nothing", in_workings(map_.fact(Map::nothing_listed))}});
     figure("=IF(" + to_list + ";\"valves that want a shim\";\"valves left outside\")",
-           written("SUMPRODUCT((actions=\"none\")+({left}<>\"\"))",
-                   {{"left", in_workings(map_.all(Map::left_outside))}}),
+           written("SUMPRODUCT((actions=\"none\")+NOT({to_list})*({left}<>\"\"))",
+                   {{"to_list", to_list}, {"left", in_workings(map_.all(Map::left_outside))}}),
            style::trouble_found, {{to_list, std::string(style::remark_found)}});
-    const std::string done = written(
-        "IFERROR(AND({count}>0;{ticked}={count});FALSE())",
-        {{"count", steps(StepsMap::steps_count)}, {"ticked", steps(StepsMap::steps_ticked)}});
-    figure("=IF(" + done + ";\"shims changed, as ticked\";\"shims to change\")",
+    const std::string done = steps(StepsMap::all_ticked);
+    figure("=IF(" + done + ";\"shims changed\";\"shims to change\")",
            "SUMPRODUCT((actions=\"move\")+(actions=\"spare\")+(actions=\"buy\"))");
     figure("=IF(" + done + ";\"of these bought\";\"shims to buy\")",
            written("IF(plan_stands;SUM({x});NA())",

@@ -31,9 +31,8 @@ inline constexpr std::string_view words_of_pasting =
 inline constexpr std::string_view words_of_the_rest = "more: all stand on Read me first";
 
 struct TroubleBox {
-  std::string told;             // the cell whose lines it shows
-  std::string stands_out = {};  // when; blank: while there is something to tell
-  bool may_shrink = false;      // its letters, where there is much to tell
+  std::string told;         // the cell whose lines it shows
+  bool may_shrink = false;  // its letters, where there is much to tell
 };
 
 // Shows what of the entries makes no sense, as many lines as it has room for: widths and heights

@@ -141,7 +141,8 @@ void make_list(Sheet& sheet, const Map& map) {
   for (int i = 0; i < place::ladders; ++i) rows += ";" + offered(i, map);
   sheet.result(
       {below(place::first_ladder, place::ladders), {last_column, place::first_single.row - 3}},
-      written("=IFERROR(IF({none};\"\";\"Offered to the plan:\"&CHAR(10)&"
+      written("=IFERROR(IF({none};\"No rows of sizes are listed yet.\";\"Offered to the "
+              "plan:\"&CHAR(10)&"
               "TEXTJOIN(CHAR(10);TRUE(){rows}));\"\")",
               {{"none", in_workings(map.fact(Map::sales)) + "=0"}, {"rows", rows}}),
       style::list);

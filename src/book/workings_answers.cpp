@@ -172,20 +172,24 @@ void tell_in_unit_from(Sheet& sheet, Area words) {
 // Out of text in a column the office completes the numbers typed there.
 std::string told_as_text(const std::string& where) {
   return written(
-      "IF({where}=\"\";\"\";\"Numbers pasted as text: \"&{where}&\". They are read, but type them "
+      "IF({where}=\"\";\"\";\"Numbers that are text: \"&{where}&\". They are read, but type them "
       "anew: from text Calc completes other numbers typed in the column\")",
       {{"where", where}});
 }
 
-std::string rows_of_sizes_as_text() {
+std::string rows_of_sizes_as_text(const Map& map) {
   namespace place = shims_place;
-  const auto rows = [](At first, int count, int before) {
+  const auto rows = [](At first, int count, int before, At read) {
     const Area sizes = block(right_of(first), 1, count);
-    return written("IF(ISTEXT({x});\"row \"&(ROW({x})-{before});\"\")",
-                   {{"x", on(sheet_name::shims, sizes)}, {"before", first.row - before}});
+    return written("IF(ISTEXT({x})*ISNUMBER({read});\"row \"&(ROW({x})-{before});\"\")",
+                   {{"x", on(sheet_name::shims, sizes)},
+                    {"read", block(read, 1, count)},
+                    {"before", first.row - before}});
   };
-  return "TEXTJOIN(\", \";TRUE();" + rows(place::first_spare, place::spares, 0) + ";" +
-         rows(place::first_single, place::singles, place::spares) + ")";
+  return "TEXTJOIN(\", \";TRUE();" +
+         rows(place::first_spare, place::spares, 0, map.spare(0, Map::stock_size)) + ";" +
+         rows(place::first_single, place::singles, place::spares, map.single(0, Map::stock_size)) +
+         ")";
 }
 
 std::string mended_first(std::string_view sheet) {
@@ -255,7 +259,7 @@ void make_troubles(Sheet& sheet, const Map& map, At crank_wrong) {
                                         map.ladder(shims_place::ladders - 1, Map::ladder_trouble)});
   sheet.matrix(map.trouble_lines(Map::shims_box),
                box(table,
-                   ladders + ";" + told_as_text(rows_of_sizes_as_text()) + ";" +
+                   ladders + ";" + told_as_text(rows_of_sizes_as_text(map)) + ";" +
                        sentences_about("shims", map),
                    count_of("shims", map)));
   const std::string engine = written(

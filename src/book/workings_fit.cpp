@@ -20,25 +20,31 @@ constexpr int most_codes = 331769;                // the largest prime that so m
 constexpr int code_length = letters_in_code + 2;  // in brackets, as it ends a tick
 
 constexpr std::string_view words_of_changed_steps =
-    "The steps have changed since some were ticked, so no tick holds. If the last entry was a "
-    "slip, undo it: the ticks hold again. If not, keep the ticks until Head is typed, for they "
-    "alone say what was fitted.";
-constexpr std::string_view words_of_no_turn =
-    " Do not turn the crank before every valve has a shim";
-constexpr std::string_view words_of_shims_missing =
-    ". Put back what came out, or what Plan now gives that valve.";
+    "The steps have changed since some were ticked, so no tick holds. Best undo the last entry, or "
+    "type back what stood there: the ticks hold again. Finish this list first, and mend the "
+    "reading "
+    "once every gap is measured again.";
+constexpr std::string_view words_of_no_way_back =
+    " If you cannot, keep the ticks for now: they alone say what was fitted.";
+constexpr std::string_view words_before_shims_missing =
+    " If you cannot: before you turn the crank, put the camshafts back or clear a tick, fill ";
+constexpr std::string_view words_after_shims_missing =
+    " from the spares or the shims that lie loose, with one no thicker than came out.";
 constexpr std::string_view words_of_measuring =
-    " On Head, type for each valve ticked the shim now in it and the gap measured over it.";
+    " Type on Head, for each valve ticked or filled, the shim now in it and the gap measured over "
+    "it.";
 constexpr std::string_view words_of_working_out =
-    " On Head, type for each other valve ticked the shim now in it and the gap that comes of it: "
-    "old gap + old shim - new shim. None can be measured before the camshafts are back.";
+    " Type on Head, for each valve ticked or filled, the shim now in it and, as none can be "
+    "measured "
+    "yet, the gap that comes of it: old gap + old shim - new shim.";
 constexpr std::string_view words_of_beginning_again =
-    " On Shims, strike off the spares fitted and add the shims left over. Then clear all ticks "
-    "and begin again at step 1.";
+    " On Shims, strike off the spares fitted and list all that lie loose, the bought ones too. "
+    "Last, "
+    "clear all ticks and begin again at step 1.";
 constexpr std::string_view words_of_done_before =
     "All steps of another list were ticked, and an entry has changed since. If that fitting is "
-    "done and every gap measured again, clear all ticks: what stands here now is new. If the entry "
-    "was a slip, undo it: the ticks hold again.";
+    "done and every gap measured again, clear all ticks: what stands here now is new. If not, undo "
+    "the entry: the ticks hold again.";
 
 constexpr std::string_view words_where_all_is_well =
     "After the last step every gap is measured again: type the new readings into a copy of this "
@@ -199,20 +205,22 @@ class FitFacts {
                 {{"done", done_}, {"valve", valve}}));
   }
 
+  // A valve that stands empty is filled before anything else: once the ticks are gone, nothing
+  // tells of it.
   std::string changed() const {
     return written(
-        "IF({done_before};\"{done}\";\"{changed}\"&IF({out};IF({emptied}=\"\";\"\";\" Leave the "
-        "entries of \"&{emptied}&\" as they are.\")&\"{working_out}\";\"{no_turn}\"&"
-        "IF({emptied}=\"\";\".\";\": missing in \"&{emptied}&\"{missing}\")&\"{measuring}\")&"
+        "IF({done_before};\"{done}\";\"{changed}\"&IF({emptied}=\"\";\"{no_way_back}\";"
+        "\"{fill}\"&{emptied}&\"{filled}\")&IF({out};\"{working_out}\";\"{measuring}\")&"
         "\"{again}\")",
         {{"done_before", map_.fact(Map::done_before)},
          {"done", words_of_done_before},
          {"changed", words_of_changed_steps},
-         {"out", map_.fact(Map::cams_out)},
+         {"no_way_back", words_of_no_way_back},
+         {"fill", words_before_shims_missing},
          {"emptied", map_.fact(Map::emptied)},
+         {"filled", words_after_shims_missing},
+         {"out", map_.fact(Map::cams_out)},
          {"working_out", words_of_working_out},
-         {"no_turn", words_of_no_turn},
-         {"missing", words_of_shims_missing},
          {"measuring", words_of_measuring},
          {"again", words_of_beginning_again}});
   }
@@ -284,20 +292,22 @@ class FitFacts {
   // Where no tick holds, that comes before all else.
   void fit_said() {
     fact(Map::fit_loud, "loud on Fit",
-         written("=TEXTJOIN(CHAR(10);TRUE();{ticks};{steps};IF({ticks}<>\"\";\"\";TEXTJOIN(CHAR(10)"
-                 ";TRUE();{stay};IF(AND({count}>0;{unread}>0);"
-                 "{measure}&\" and may want a shim that comes out here: keep them all until then.\""
-                 ";\"\");IF(AND({count}>0;NOT({all});{n}>0);\"Plan has \"&{n}&"
-                 "IF({n}=1;\" remark about the entries: read it\";"
-                 "\" remarks about the entries: read them\")&\" before you fit.\";\"\"))))",
-                 {{"ticks", map_.fact(Map::ticks_wrong)},
-                  {"steps", map_.fact(Map::steps_wrong)},
-                  {"stay", valves_.fact(WorkingsMap::stays_told)},
-                  {"count", map_.fact(Map::steps_count)},
-                  {"unread", map_.fact(Map::unread)},
-                  {"measure", map_.fact(Map::unread_told)},
-                  {"all", map_.fact(Map::all_ticked)},
-                  {"n", valves_.trouble_lines(WorkingsMap::all_count)}}));
+         written(
+             "=TEXTJOIN(CHAR(10);TRUE();{ticks};{steps};IF({ticks}<>\"\";\"\";"
+             "TEXTJOIN(CHAR(10);TRUE();{stay};IF(OR({count}=0;{all});\"\";TEXTJOIN(CHAR(10);"
+             "TRUE();{near};IF({n}>0;{n}&IF({n}=1;\" remark on the entries: read it\";"
+             "\" remarks on the entries: read them\")&\" on Plan before you fit.\";\"\")));"
+             "IF(AND({count}>0;{unread}>0);{measure}&\" and may want a shim that comes out here: "
+             "keep them all until then.\";\"\"))))",
+             {{"ticks", map_.fact(Map::ticks_wrong)},
+              {"steps", map_.fact(Map::steps_wrong)},
+              {"stay", valves_.fact(WorkingsMap::stays_told)},
+              {"near", valves_.fact(WorkingsMap::near_told)},
+              {"count", map_.fact(Map::steps_count)},
+              {"unread", map_.fact(Map::unread)},
+              {"measure", map_.fact(Map::unread_told)},
+              {"all", map_.fact(Map::all_ticked)},
+              {"n", valves_.trouble_lines(WorkingsMap::all_count)}}));
     fact(Map::fit_next, "next on Fit",
          written("=IF({all};\"{done}\"&\"{drawer}\";IF(OR({noted}<>\"\";{loud}<>\"\");{noted};"
                  "\"{calm}\"))",

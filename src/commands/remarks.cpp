@@ -6,6 +6,7 @@
 #include <optional>
 #include <utility>
 
+#include "book/presets.hpp"
 #include "core/choice.hpp"
 #include "core/firing_written.hpp"
 #include "core/length.hpp"
@@ -54,6 +55,15 @@ std::optional<std::string> remark_on_two(book::Arrangement arrangement, const Fi
          "the engine\u2019s own manual has it.";
 }
 
+// What the dialog filled in by itself: of engines laid out alike some fire otherwise.
+std::optional<std::string> remark_on_usual(const book::Layout& layout) {
+  const book::Preset* usual = book::preset_like(layout);
+  if (usual == nullptr || book::cylinders_of(layout) < 3) return std::nullopt;
+  return "Check the firing: " + layout.firing +
+         " is usual in this layout, and not the only one. "
+         "The engine\u2019s own manual has it.";
+}
+
 // A series of its own begins with the inlet's sizes: they may have been left so unseen.
 bool of_two_series_in_the_same_sizes(const std::vector<LadderRequest>& ladders) {
   return ladders.size() == 2 && ladders[0].from == ladders[1].from &&
@@ -98,6 +108,8 @@ std::vector<std::string> remarks_on(const BookRequest& request, const NewBookEnt
                       ": is that so? In most engines each fires by itself.");
   else if (auto remark = remark_on_two(request.layout.arrangement, firing))
     remarks.push_back(std::move(*remark));
+  else if (auto usual = remark_on_usual(request.layout))
+    remarks.push_back(std::move(*usual));
   const Unit unit = unit_named(request.unit).value_or(Unit::mm);
   for (const LadderRequest& row : request.ladders)
     if (auto remark = remark_on_last_size(row, unit)) remarks.push_back(std::move(*remark));

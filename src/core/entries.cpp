@@ -23,7 +23,7 @@ namespace {
 constexpr Length unlikely_clearance = Length::nanometres(5'000'000);
 constexpr Length unlikely_thickness = Length::nanometres(20'000'000);
 
-// A clearance more than twice the largest allowed is likelier misread, or a slipped decimal mark,
+// A clearance of twice the largest allowed or more is likelier misread, or a slipped decimal mark,
 // than wear (common practice, no source).
 constexpr int likely_times_largest = 2;
 
@@ -177,11 +177,11 @@ class Reader {
                "the clearance is 0, no blade goes: the true one may be below nothing, so the "
                "clearance after fitting is only the most it can be");
     const Length largest = read.limits.max;
-    if (largest > Length() && clearance > likely_times_largest * largest &&
+    if (largest > Length() && clearance >= likely_times_largest * largest &&
         clearance <= unlikely_clearance)
       row.note(valve::clearance, "the clearance, " + text_of(clearance) +
-                                     ", is more than twice the largest allowed, " +
-                                     text_of(largest) + ": measure it again");
+                                     ", is at least twice the largest allowed, " + text_of(largest) +
+                                     ": measure it again");
   }
 
   // Said once for all valves of the same limits and doubt.

@@ -65,7 +65,7 @@ const Slip slips[] = {
      {{on_head, of_card(0, card::gap), 0.9}},
      Box::head_box,
      on_head,
-     "the gap, 0.90 mm, is more than twice the largest allowed, 0.28 mm: measure it again",
+     "the gap, 0.90 mm, is at least twice the largest allowed, 0.28 mm: measure it again",
      true},
     {"a gap of zero",
      {{on_head, of_card(5, card::gap), 0.0}},
@@ -96,7 +96,7 @@ const Slip slips[] = {
      {{on_shims, right_of(below(shims::first_spare, 4)), "2,80"}},
      Box::shims_box,
      on_shims,
-     "Numbers pasted as text: row 5. They are read",
+     "Numbers that are text: row 5. They are read",
      true},
     {"a mark that stands for nothing",
      {{on_head, of_card(3, card::mark), "Q9"}, {on_head, of_card(3, card::micrometer), ""}},
@@ -233,7 +233,7 @@ TEST(PastedText, that_is_a_number_with_a_blank_counts_as_that_number) {
     book.recalculate();
     EXPECT_EQ(book.worked(map.at(0, WorkingsMap::clearance)), "0.15") << text;
     const std::string told = book.worked(map.trouble_lines(WorkingsMap::head_box));
-    EXPECT_TRUE(told.starts_with("Numbers pasted as text: 1 EX L (")) << told;
+    EXPECT_TRUE(told.starts_with("Numbers that are text: 1 EX L (")) << told;
     EXPECT_EQ(told.find('\n'), std::string::npos) << told;
   }
 }
@@ -329,7 +329,7 @@ TEST(BadEntries, are_told_in_inches_in_a_book_in_inches) {
   type_job(book, made_up_job(1, the_places().layout), the_places(), Unit::inch);
   book.type(on_head, of_card(0, card::gap), 0.035);
   const std::string sentence = book.worked(map.trouble_lines(WorkingsMap::head_box));
-  EXPECT_NE(sentence.find("the gap, 0.0350 in, is more than twice the largest allowed, "
+  EXPECT_NE(sentence.find("the gap, 0.0350 in, is at least twice the largest allowed, "
                           "0.0110 in: measure it again"),
             std::string::npos)
       << sentence;

@@ -322,13 +322,15 @@ TEST_F(Exchange, names_the_valve_that_stands_empty_when_the_steps_change) {
   EXPECT_EQ(said(book, StepsMap::ticks_wrong), "");
   change_the_steps();
   const std::string told = book.shown(on_fit, said_box);
-  EXPECT_NE(told.find("undo it: the ticks hold again"), std::string::npos) << told;
-  EXPECT_NE(told.find("every valve has a shim: missing in " + valve + " (" + shim +
-                      " came out). Put back what came out"),
-            std::string::npos)
+  EXPECT_NE(told.find("undo the last entry, or type back what stood there"), std::string::npos)
+      << told;
+  EXPECT_NE(
+      told.find("before you turn the crank, put the camshafts back or clear a tick, fill " + valve +
+                " (" + shim + " came out) from the spares or the shims that lie loose"),
+      std::string::npos)
       << told;
   EXPECT_NE(told.find("the gap measured over it"), std::string::npos) << told;
-  EXPECT_NE(told.find("add the shims left over"), std::string::npos) << told;
+  EXPECT_NE(told.find("list all that lie loose, the bought ones too"), std::string::npos) << told;
 }
 
 TEST_F(Exchange, names_no_valve_once_each_has_a_shim) {
@@ -348,7 +350,7 @@ TEST_F(Exchange, asks_for_no_gap_that_cannot_be_measured_while_the_camshafts_are
   ASSERT_FALSE(valve.empty());
   change_the_steps();
   const std::string told = book.shown(on_fit, said_box);
-  EXPECT_NE(told.find("Leave the entries of " + valve), std::string::npos) << told;
+  EXPECT_NE(told.find("fill " + valve), std::string::npos) << told;
   EXPECT_NE(told.find("old gap + old shim - new shim"), std::string::npos) << told;
   EXPECT_EQ(told.find("measured over it"), std::string::npos) << told;
 }
@@ -475,7 +477,8 @@ TEST(Fit, says_that_remarks_stand_on_Plan) {
   demo.recalculate();
   const std::string count = demo.worked(map.trouble_lines(WorkingsMap::all_count));
   ASSERT_NE(count, "0");
-  EXPECT_TRUE(demo.tells(on_fit, "Plan has " + count + " remark"));
+  EXPECT_TRUE(demo.tells(
+      on_fit, count + (count == "1" ? " remark" : " remarks") + " on the entries: read "));
 }
 
 TEST(Fit, of_an_empty_book_says_that_there_is_nothing_to_fit) {

@@ -36,27 +36,42 @@ NewBookEntries with(NewBookEntries entries, Field field, std::string_view text) 
   return entries;
 }
 
+// An inline four whose firing is not the one that was filled in.
+NewBookEntries looked_at() { return with(inline_four_entries(), Field::firing, "1-2-4-3"); }
+
 // On an engine's firing alone: nothing stands as in the last book.
 std::vector<std::string> firing_remarks(std::string_view engine, std::string_view firing) {
-  const NewBookEntries entries = with(inline_four_entries(), Field::engine, engine);
+  const NewBookEntries entries = with(looked_at(), Field::engine, engine);
   return remarks(with(entries, Field::firing, firing), first_entries());
 }
 
-TEST(Remarks, a_first_book_of_a_usual_engine_has_none) {
-  EXPECT_THAT(remarks(inline_four_entries(), first_entries()), IsEmpty());
+TEST(Remarks, a_first_book_whose_entries_were_looked_at_has_none) {
+  EXPECT_THAT(remarks(looked_at(), first_entries()), IsEmpty());
+  EXPECT_THAT(firing_remarks("single", "1"), IsEmpty());
+}
+
+TEST(Remarks, the_firing_that_was_filled_in_is_asked_about) {
+  EXPECT_THAT(firing_remarks("inline three", "1-2-3"),
+              ElementsAre("Check the firing: 1-2-3 is usual in this layout, and not the only one. "
+                          "The engine\u2019s own manual has it."));
+  EXPECT_THAT(firing_remarks("inline three", "1-3-2"), IsEmpty());
+  EXPECT_THAT(remarks(inline_four_entries(), first_entries()),
+              ElementsAre(StartsWith("Check the firing: 1-3-4-2 is usual")));
 }
 
 TEST(Remarks, entries_of_the_last_book_are_told_whatever_the_engine) {
-  const NewBookEntries last = inline_four_entries();
+  const NewBookEntries last = looked_at();
   EXPECT_THAT(remarks(last, last), ElementsAre(as_last_time));
-  for (const char* engine : {"single", "inline six", "V8"})
-    EXPECT_THAT(remarks(with(last, Field::engine, engine), last), ElementsAre(as_last_time))
+  EXPECT_THAT(remarks(with(last, Field::engine, "single"), last), ElementsAre(as_last_time));
+  for (const char* engine : {"inline six", "V8"})
+    EXPECT_THAT(remarks(with(last, Field::engine, engine), last),
+                ElementsAre(as_last_time, StartsWith("Check the firing:")))
         << engine;
   EXPECT_THAT(remarks(with(last, Field::currency, "EUR"), last), ElementsAre(as_last_time));
 }
 
 TEST(Remarks, one_clearance_changed_shows_that_they_were_looked_at) {
-  const NewBookEntries last = inline_four_entries();
+  const NewBookEntries last = looked_at();
   EXPECT_THAT(remarks(with(last, Field::inlet_min, "0.15"), last), IsEmpty());
   EXPECT_THAT(remarks(with(last, Field::inlet_max, "0.23"), last), IsEmpty());
   EXPECT_THAT(remarks(with(last, Field::exhaust_min, "0.21"), last), IsEmpty());
@@ -65,7 +80,7 @@ TEST(Remarks, one_clearance_changed_shows_that_they_were_looked_at) {
 }
 
 TEST(Remarks, sizes_of_the_last_book_are_told_where_its_clearances_were_left_blank) {
-  NewBookEntries last = inline_four_entries();
+  NewBookEntries last = looked_at();
   for (const Field field :
        {Field::inlet_min, Field::inlet_max, Field::exhaust_min, Field::exhaust_max})
     last[field].clear();
@@ -94,7 +109,7 @@ TEST(Remarks, the_firing_of_two_in_line_is_asked_about) {
 }
 
 TEST(Remarks, a_flat_twin_fires_a_turn_apart_and_is_not_asked_about) {
-  NewBookEntries entries = with(inline_four_entries(), Field::arrangement, "flat");
+  NewBookEntries entries = with(looked_at(), Field::arrangement, "flat");
   entries = with(with(entries, Field::cylinders, "2"), Field::firing, "1-2");
   EXPECT_THAT(remarks(entries, first_entries()), IsEmpty());
 }
@@ -118,29 +133,30 @@ TEST(Remarks, uneven_firing_of_more_than_two_is_no_cause_for_one) {
 }
 
 TEST(Remarks, two_series_in_the_same_sizes_are_asked_about) {
-  const NewBookEntries two = with(inline_four_entries(), Field::exhaust_series, "B");
+  const NewBookEntries two = with(looked_at(), Field::exhaust_series, "B");
   EXPECT_THAT(remarks(two, first_entries()),
               ElementsAre("Inlet and exhaust shims are on sale in the same sizes: is that so?"));
   EXPECT_THAT(remarks(with(two, Field::exhaust_to, "3.00"), first_entries()), IsEmpty());
 }
 
 TEST(Remarks, the_last_books_entries_and_the_firing_are_told_one_after_the_other) {
-  const NewBookEntries last = with(inline_four_entries(), Field::engine, "V-twin");
+  const NewBookEntries last = with(looked_at(), Field::engine, "V-twin");
   EXPECT_THAT(remarks(last, last), ElementsAre(as_last_time, StartsWith("Check the firing:")));
 }
 
 TEST(Remarks, tell_what_is_left_for_later) {
   EXPECT_THAT(remarks(first_entries(), first_entries()),
               ElementsAre("Left for later, in the book: clearances on Engine and sizes on sale on "
-                          "Shims."));
-  NewBookEntries entries = inline_four_entries();
+                          "Shims.",
+                          StartsWith("Check the firing:")));
+  NewBookEntries entries = looked_at();
   entries[Field::inlet_from] = entries[Field::inlet_to] = entries[Field::inlet_step] = "";
   EXPECT_THAT(remarks(entries, first_entries()),
               ElementsAre("Left for later, in the book: sizes on sale on Shims."));
 }
 
 TEST(Remarks, tell_a_last_size_that_is_not_the_one_typed) {
-  NewBookEntries entries = inline_four_entries();
+  NewBookEntries entries = looked_at();
   entries[Field::inlet_from] = "3.5";
   entries[Field::inlet_to] = "4.5";
   entries[Field::inlet_step] = "0.07";

@@ -336,7 +336,7 @@ TEST(Entries, missing_prices_are_told_in_one_line) {
 
 // Common practice, no source: gaps are tenths of a millimetre, shims a few millimetres.
 TEST(Entries, an_unlikely_size_is_asked_about_but_stands) {
-  EXPECT_EQ(troubles_of_valve({"V", "A", 5.0, 20.0, 0.16, 2.5}), Told());
+  EXPECT_EQ(troubles_of_valve({"V", "A", 5.0, 20.0, 0.16, 3.0}), Told());
   EXPECT_EQ(troubles_of_valve({"V", "A", 6.35, 27.5, 0.16, 0.20}),
             (Told{"valves|1|clearance|valve V: the clearance, 6.35 mm, is unlikely: are unit and "
                   "decimal mark right?|note",
@@ -347,12 +347,12 @@ TEST(Entries, an_unlikely_size_is_asked_about_but_stands) {
 }
 
 // Common practice, no source: 0.9 typed for 0.09 would put in a shim that holds the valve open.
-TEST(Entries, a_clearance_above_twice_the_largest_is_asked_about_but_stands) {
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.46, 2.75, 0.18, 0.23}), Told());
+TEST(Entries, a_clearance_of_twice_the_largest_is_asked_about_but_stands) {
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.459, 2.75, 0.18, 0.23}), Told());
   EXPECT_EQ(troubles_of_valve({"1 EX L", "A", 0.90, 2.75, 0.18, 0.23}),
-            Told{"valves|1|clearance|valve 1 EX L: the clearance, 0.90 mm, is more than twice "
+            Told{"valves|1|clearance|valve 1 EX L: the clearance, 0.90 mm, is at least twice "
                  "the largest allowed, 0.23 mm: measure it again|note"});
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.461, blank, 0.18, 0.23}).size(), 1U)
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.46, blank, 0.18, 0.23}).size(), 1U)
       << "before the shim is read, too";
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.90, blank, blank, blank}), Told())
       << "no limits to hold it against";
