@@ -124,16 +124,17 @@ class WorkingsMap {
     book_doubt,
     tool_there,
     plan_stands,
-    sales,           // sizes that the rows of sizes on sale come to
-    one_series,      // the series, where both sides take the same
-    opens_good,      // may good valves be opened too?
-    plan_doubt,      // the doubt that the plan stays clear of the limits by, in mm
-    stays_told,      // the valves that stay outside their limits
-    plan_box,        // these, and what is amiss anywhere
-    near_told,       // the valves that come out near a limit though no doubt is entered
-    apart_told,      // the shims whose micrometer and mark are far apart
-    nothing_listed,  // neither spares nor sizes on sale
-    head_grave,      // is it Head, or Shims, that keeps the plan from standing?
+    sales,            // sizes that the rows of sizes on sale come to
+    one_series,       // the series, where both sides take the same
+    opens_good,       // may good valves be opened too?
+    plan_doubt,       // the doubt that the plan stays clear of the limits by, in mm
+    stays_told,       // the valves that stay outside their limits
+    plan_box,         // these, and what is amiss anywhere
+    near_told,        // the valves that come out near a limit though no doubt is entered
+    unmeasured_told,  // the valves whose shim goes into another by its mark alone
+    apart_told,       // the shims whose micrometer and mark are far apart
+    nothing_listed,   // neither spares nor sizes on sale
+    head_grave,       // is it Head, or Shims, that keeps the plan from standing?
     shims_grave,
     troubles_found,  // rows of each of these answers
     engine_troubles_found,

@@ -104,6 +104,21 @@ std::string come_out_near(const Map& map) {
       {{"n", count}, {"near", near_a_limit}});
 }
 
+std::string moved_by_mark(const Map& map) {
+  const std::string moved = written(
+      "IF(ISNUMBER(MATCH({names};IF({actions}=\"move\";{from};\"\");0))*({measured}=\"\");{names};"
+      "\"\")",
+      {{"names", map.all(Map::name)},
+       {"actions", map.all(Map::told_action)},
+       {"from", map.all(Map::from)},
+       {"measured", map.all(Map::measured)}});
+  return written(
+      "=IF(NOT(plan_stands);\"\";IF(TEXTJOIN(\"\";TRUE();{moved})=\"\";\"\";"
+      "\"Known by the mark alone: the shim of \"&TEXTJOIN(\", \";TRUE();{moved})&\". "
+      "Measure it when it comes out, before it goes into another valve.\"))",
+      {{"moved", moved}});
+}
+
 // Head or Shims: the one whose entries the plan cannot be made with, though it can be without them.
 std::string keeps_plan_from_standing(std::string_view valves, std::string_view shims,
                                      std::string_view rules) {
@@ -166,6 +181,7 @@ void make_single_facts(Sheet& sheet, const Map& map) {
        keeps_plan_from_standing("limits", "shims", "nothing"));
   row_fact(Map::stays_told, "stay outside", stay_outside(map));
   row_fact(Map::near_told, "near a limit", come_out_near(map));
+  row_fact(Map::unmeasured_told, "moved by the mark", moved_by_mark(map));
   row_fact(Map::plan_box, "box of Plan",
            written("=TEXTJOIN(CHAR(10);TRUE();{stay};{amiss};{near})",
                    {{"stay", map.fact(Map::stays_told)},

@@ -21,9 +21,11 @@ constexpr int code_length = letters_in_code + 2;  // in brackets, as it ends a t
 
 constexpr std::string_view words_of_changed_steps =
     "The steps have changed since some were ticked, so no tick holds. Best undo the last entry, or "
-    "type back what stood there: the ticks hold again. Finish this list first, and mend the "
-    "reading "
-    "once every gap is measured again.";
+    "type back what stood there: the ticks hold again. Finish this list first";
+constexpr std::string_view words_of_measuring_on =
+    ", measuring each gap over its new shim before you turn on,";
+constexpr std::string_view words_of_mending_later =
+    " and mend the reading once every gap is measured again.";
 constexpr std::string_view words_of_no_way_back =
     " If you cannot, keep the ticks for now: they alone say what was fitted.";
 constexpr std::string_view words_before_shims_missing =
@@ -209,12 +211,15 @@ class FitFacts {
   // tells of it.
   std::string changed() const {
     return written(
-        "IF({done_before};\"{done}\";\"{changed}\"&IF({emptied}=\"\";\"{no_way_back}\";"
+        "IF({done_before};\"{done}\";\"{changed}\"&IF({out};\"\";\"{on}\")&\"{later}\"&IF({emptied}"
+        "=\"\";\"{no_way_back}\";"
         "\"{fill}\"&{emptied}&\"{filled}\")&IF({out};\"{working_out}\";\"{measuring}\")&"
         "\"{again}\")",
         {{"done_before", map_.fact(Map::done_before)},
          {"done", words_of_done_before},
          {"changed", words_of_changed_steps},
+         {"on", words_of_measuring_on},
+         {"later", words_of_mending_later},
          {"no_way_back", words_of_no_way_back},
          {"fill", words_before_shims_missing},
          {"emptied", map_.fact(Map::emptied)},
@@ -295,7 +300,7 @@ class FitFacts {
          written(
              "=TEXTJOIN(CHAR(10);TRUE();{ticks};{steps};IF({ticks}<>\"\";\"\";"
              "TEXTJOIN(CHAR(10);TRUE();{stay};IF(OR({count}=0;{all});\"\";TEXTJOIN(CHAR(10);"
-             "TRUE();{near};IF({n}>0;{n}&IF({n}=1;\" remark on the entries: read it\";"
+             "TRUE();{near};{unmeasured};IF({n}>0;{n}&IF({n}=1;\" remark on the entries: read it\";"
              "\" remarks on the entries: read them\")&\" on Plan before you fit.\";\"\")));"
              "IF(AND({count}>0;{unread}>0);{measure}&\" and may want a shim that comes out here: "
              "keep them all until then.\";\"\"))))",
@@ -303,6 +308,7 @@ class FitFacts {
               {"steps", map_.fact(Map::steps_wrong)},
               {"stay", valves_.fact(WorkingsMap::stays_told)},
               {"near", valves_.fact(WorkingsMap::near_told)},
+              {"unmeasured", valves_.fact(WorkingsMap::unmeasured_told)},
               {"count", map_.fact(Map::steps_count)},
               {"unread", map_.fact(Map::unread)},
               {"measure", map_.fact(Map::unread_told)},

@@ -355,6 +355,17 @@ TEST_F(Exchange, asks_for_no_gap_that_cannot_be_measured_while_the_camshafts_are
   EXPECT_EQ(told.find("measured over it"), std::string::npos) << told;
 }
 
+TEST(Fit, asks_to_measure_a_shim_that_moves_by_its_mark_alone) {
+  OpenBook demo(the_office(), demo_file());
+  const std::string valve = shown(demo, 4, FitMap::from);  // 2 IN L gets the shim of that valve
+  EXPECT_FALSE(demo.tells(on_fit, "by the mark alone"));
+  demo.type(book::sheet_name::head, card_of(valve).value(book::card::mark), 2551.0);
+  demo.clear(book::sheet_name::head, card_of(valve).value(book::card::micrometer));
+  demo.recalculate();
+  EXPECT_EQ(shown(demo, 4, FitMap::from), valve);
+  EXPECT_TRUE(demo.tells(on_fit, "Known by the mark alone: the shim of " + valve + ". Measure it"));
+}
+
 TEST(Fit, says_which_valves_stay_outside_their_limits) {
   OpenBook demo(the_office(), demo_file());
   const std::string valve = shown(demo, 1, FitMap::valve);
