@@ -31,7 +31,9 @@ constexpr std::string_view words_of_no_way_back =
 constexpr std::string_view words_before_shims_missing =
     " If you cannot: before you turn the crank, put the camshafts back or clear a tick, fill ";
 constexpr std::string_view words_after_shims_missing =
-    " from the spares or the shims that lie loose, with one no thicker than came out.";
+    " from the spares or the shims that lie loose, with one no thicker than came out; failing "
+    "that, "
+    "take steps back until every valve has a shim.";
 constexpr std::string_view words_of_measuring =
     " Type on Head, for each valve ticked or filled, the shim now in it and the gap measured over "
     "it.";

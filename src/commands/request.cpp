@@ -234,11 +234,18 @@ class RequestReader {
     const auto to = length(fields.to, "the last of the " + what, thinnest_shim, thickest_shim);
     const auto step = length(fields.step, "the step of the " + what, finest_step, widest_step);
     price(fields.price, whose);
-    for (const Field field : {fields.from, fields.to, fields.step})
-      if (text(field).empty()) {
-        miss(field, "the " + what + " are still missing: from, to and step");
-        break;
-      }
+    const std::pair<Field, const char*> ends[] = {
+        {fields.from, "from"}, {fields.to, "to"}, {fields.step, "step"}};
+    std::optional<Field> first;
+    std::vector<std::string> missing;
+    for (const auto& [field, name] : ends) {
+      if (!text(field).empty()) continue;
+      if (!first) first = field;
+      missing.emplace_back(name);
+    }
+    if (first)
+      miss(*first, "of the " + what + ", " + listed(missing) +
+                       (missing.size() == 1 ? " is" : " are") + " still missing");
     std::size_t sizes = 0;
     if (from && to && *from > *to)
       refuse(fields.from, "there are no " + what + ": they begin at " + text(fields.from) +

@@ -180,8 +180,8 @@ class Reader {
     if (largest > Length() && clearance >= likely_times_largest * largest &&
         clearance <= unlikely_clearance)
       row.note(valve::clearance, "the clearance, " + text_of(clearance) +
-                                     ", is at least twice the largest allowed, " + text_of(largest) +
-                                     ": measure it again");
+                                     ", is at least twice the largest allowed, " +
+                                     text_of(largest) + ": measure it again");
   }
 
   // Said once for all valves of the same limits and doubt.

@@ -46,7 +46,7 @@ TEST_F(NewBook, what_is_left_for_later_is_told_before_anything_is_typed) {
 TEST_F(NewBook, what_is_missing_is_told_and_makes_no_book) {
   const Window window = ask();
   window.enter("On sale from", 0, "2.20");
-  EXPECT_EQ(sentence(window), "The sizes on sale are still missing: from, to and step.");
+  EXPECT_EQ(sentence(window), "Of the sizes on sale, to and step are still missing.");
   EXPECT_FALSE(window.can_press(make_button));
 }
 

@@ -160,13 +160,17 @@ TEST(Request, sizes_on_sale_may_be_left_for_later_but_not_by_half) {
                   .ladders.empty());
   const Refusal refusal = refusal_of({{Field::inlet_from, ""}, {Field::inlet_to, ""}});
   EXPECT_TRUE(refusal.missing);
-  EXPECT_EQ(refusal.sentence, "The sizes on sale are still missing: from, to and step.");
+  EXPECT_EQ(refusal.sentence, "Of the sizes on sale, from and to are still missing.");
+  EXPECT_EQ(refusal.field, Field::inlet_from);
+  const Refusal step = refusal_of({{Field::inlet_step, ""}});
+  EXPECT_EQ(step.sentence, "Of the sizes on sale, step is still missing.");
+  EXPECT_EQ(step.field, Field::inlet_step);
   EXPECT_EQ(refusal_of({{Field::inlet_from, ""},
                         {Field::inlet_to, ""},
                         {Field::inlet_step, ""},
                         {Field::inlet_price, "6.90"}})
                 .sentence,
-            "The sizes on sale are still missing: from, to and step.");
+            "Of the sizes on sale, from, to and step are still missing.");
 }
 
 TEST(Request, a_row_of_sizes_that_holds_none_makes_no_book) {
@@ -186,7 +190,7 @@ TEST(Request, more_sizes_than_the_book_holds_are_refused) {
 
 TEST(Request, two_series_have_a_row_of_sizes_each) {
   EXPECT_EQ(refusal_of({{Field::exhaust_series, "B"}, {Field::exhaust_to, ""}}).sentence,
-            "The exhaust sizes on sale are still missing: from, to and step.");
+            "Of the exhaust sizes on sale, to is still missing.");
   const BookRequest request = request_for({{Field::exhaust_series, "B"},
                                            {Field::exhaust_from, "1.5"},
                                            {Field::exhaust_to, "2"},
