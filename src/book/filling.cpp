@@ -9,7 +9,6 @@
 #include "book/places.hpp"
 #include "book/sheet.hpp"
 #include "core/bad_input.hpp"
-#include "core/length.hpp"
 #include "core/words.hpp"
 
 namespace shimwright::book {
@@ -51,14 +50,6 @@ class Filler {
   }
 
  private:
-  static void enter(Sheet& sheet, At at, const std::string& entry) {
-    if (entry.empty()) return;
-    if (const auto number = number_written(entry))
-      sheet.number(at, *number);
-    else
-      sheet.text(at, entry);
-  }
-
   void engine(const std::vector<std::string>& pair) {
     namespace place = engine_place;
     if (pair.size() != 2) throw BadInput("a key and a value are due, parted by =");
@@ -67,7 +58,7 @@ class Filler {
       const auto values = fields_of(pair[1], '|');
       const int rows[] = {place::min_row, place::max_row, place::bias_row, place::series_row};
       for (std::size_t i = 0; i < values.size() && i < std::size(rows); ++i)
-        enter(engine_, place::of(side, rows[i]), values[i]);
+        engine_.entry(place::of(side, rows[i]), values[i]);
       return;
     }
     const std::map<std::string, At> cells{
@@ -79,7 +70,7 @@ class Filler {
         {"firing", place::firing}, {"opened", place::opened}};
     const auto cell = cells.find(pair[0]);
     if (cell == cells.end()) throw BadInput("the engine has no \"" + pair[0] + "\"");
-    enter(engine_, cell->second, pair[1]);
+    engine_.entry(cell->second, pair[1]);
   }
 
   void valve(const std::vector<std::string>& row) {
@@ -87,7 +78,7 @@ class Filler {
     for (const Card& card : places_.head.cards) {
       if (name_of(card.valve, places_.layout) != row[0]) continue;
       for (std::size_t i = 1; i < row.size() && i <= std::size(entries); ++i)
-        enter(head_, card.value(entries[i - 1]), row[i]);
+        head_.entry(card.value(entries[i - 1]), row[i]);
       return;
     }
     throw BadInput("there is no valve \"" + row[0] + "\"");
@@ -97,7 +88,7 @@ class Filler {
     const int index = listed_[section]++;
     if (index >= most) throw BadInput("more rows than the sheet has");
     for (std::size_t i = 0; i < row.size(); ++i)
-      enter(shims_, right_of(below(first, index), static_cast<int>(i)), row[i]);
+      shims_.entry(right_of(below(first, index), static_cast<int>(i)), row[i]);
   }
 
   Places places_;

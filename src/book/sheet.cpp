@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/sheet.hpp"
 
-#include "book/styles.hpp"
-
 #include <com/sun/star/awt/Size.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
@@ -27,6 +25,9 @@
 #include <com/sun/star/util/XMergeable.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 #include <set>
+
+#include "book/styles.hpp"
+#include "core/length.hpp"
 
 namespace shimwright::book {
 namespace {
@@ -78,6 +79,14 @@ void Sheet::text(At at, std::string_view words) {
 
 void Sheet::number(At at, double value) {
   sheet_->getCellByPosition(at.column, at.row)->setValue(value);
+}
+
+void Sheet::entry(At at, const std::string& typed) {
+  if (typed.empty()) return;
+  if (const auto value = number_written(typed))
+    number(at, *value);
+  else
+    text(at, typed);
 }
 
 void Sheet::formula(At at, std::string_view formula) {

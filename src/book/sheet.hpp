@@ -49,6 +49,8 @@ class Sheet {
 
   void text(At at, std::string_view words);
   void number(At at, double value);
+  // As a person would type it: a number where it is one, else text; nothing where it is blank.
+  void entry(At at, const std::string& typed);
   void formula(At at, std::string_view formula);
   // Every row of `formulas` must be as wide as the first; `from` is the first cell.
   void formulas(At from, const std::vector<std::vector<std::string>>& formulas);

@@ -32,19 +32,16 @@ constexpr std::string_view words_before_shims_missing =
     " If you cannot: before you turn the crank, put the camshafts back or clear a tick, fill ";
 constexpr std::string_view words_after_shims_missing =
     " from the spares or the shims that lie loose, with one no thicker than came out; failing "
-    "that, "
-    "take steps back until every valve has a shim.";
+    "that, take steps back until every valve has a shim.";
 constexpr std::string_view words_of_measuring =
     " Type on Head, for each valve ticked or filled, the shim now in it and the gap measured over "
     "it.";
 constexpr std::string_view words_of_working_out =
     " Type on Head, for each valve ticked or filled, the shim now in it and, as none can be "
-    "measured "
-    "yet, the gap that comes of it: old gap + old shim - new shim.";
+    "measured yet, the gap that comes of it: old gap + old shim - new shim.";
 constexpr std::string_view words_of_beginning_again =
     " On Shims, strike off the spares fitted and list all that lie loose, the bought ones too. "
-    "Last, "
-    "clear all ticks and begin again at step 1.";
+    "Last, clear all ticks and begin again at step 1.";
 constexpr std::string_view words_of_done_before =
     "All steps of another list were ticked, and an entry has changed since. If that fitting is "
     "done and every gap measured again, clear all ticks: what stands here now is new. If not, undo "
@@ -89,8 +86,7 @@ class FitFacts {
     sheet_.formula(right_of(map_.fact(which)), "=\"\"");
   }
 
-  // Of what a person entered, not of the steps: a matrix that hangs on these the office leaves as
-  // it was, now and then, when a reading changes.
+  // Worked out of whole ranges, cell by cell.
   void matrix_fact(Map::Fact which, std::string_view name, std::string_view formula) {
     fact(which, name, "=\"\"");
     sheet_.matrix(map_.fact(which), formula);

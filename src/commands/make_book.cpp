@@ -11,7 +11,6 @@
 #include "book/book.hpp"
 #include "book/places.hpp"
 #include "book/sheet.hpp"
-#include "core/length.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -22,22 +21,13 @@ using book::At;
 using book::Ref;
 using Document = Ref<css::sheet::XSpreadsheetDocument>;
 
-// As a person would type it: a number where it is one, else text.
-void enter(book::Sheet& sheet, At at, const std::string& entry) {
-  if (entry.empty()) return;
-  if (const auto number = number_written(entry))
-    sheet.number(at, *number);
-  else
-    sheet.text(at, entry);
-}
-
 void fill(const Document& document, const BookRequest& request) {
   namespace place = book::engine_place;
   book::Sheet engine(document, book::sheet_name::engine);
   engine.text(place::unit, request.unit);
   const auto side = [&engine](book::Side which, const SideRequest& asked) {
-    enter(engine, place::of(which, place::min_row), asked.min);
-    enter(engine, place::of(which, place::max_row), asked.max);
+    engine.entry(place::of(which, place::min_row), asked.min);
+    engine.entry(place::of(which, place::max_row), asked.max);
     engine.text(place::of(which, place::series_row), asked.series);
   };
   side(book::Side::inlet, request.inlet);
@@ -51,7 +41,7 @@ void fill(const Document& document, const BookRequest& request) {
     shims.text(row, ladder.series);
     At at = row;
     for (const std::string* entry : {&ladder.from, &ladder.to, &ladder.step, &ladder.price})
-      enter(shims, at = right_of(at), *entry);
+      shims.entry(at = right_of(at), *entry);
     row = below(row);
   }
 }
