@@ -24,7 +24,7 @@ constexpr int said_row = 3;
 constexpr int heading_row = FitMap::head_row - 1;
 constexpr int most_rows_on_a_page = 40;
 // In the box at its usual size; the last line of a sentence may be half empty.
-constexpr int most_letters = 600;
+constexpr int most_letters = 820;
 constexpr int letters_of_a_line = 70;
 
 constexpr std::string_view words_of_crank =
@@ -92,7 +92,7 @@ class FitMaker {
          {written("{loud}<>\"\"", {{"loud", fact(Map::fit_loud)}}),
           std::string(style::trouble_found)},
          {fact(Map::all_ticked), std::string(style::fit_next)}});
-    sheet_.row_heights(said_row, said_row + 1, 9.5);  // five lines
+    sheet_.row_heights(said_row, said_row + 1, 11);  // six lines
     sheet_.row_height(said_row + 2, 2.5);
   }
 
