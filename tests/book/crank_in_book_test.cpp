@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Where the book says to stop the crank.
+#include <gtest/gtest.h>
+
+#include <string>
+
+#include "fit_cells.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+namespace engine = book::engine_place;
+using book::StepsMap;
+constexpr auto on_engine = book::sheet_name::engine;
+
+const WorkingsMap map(the_places().count());
+
+// Common practice, no source: an inline four is measured at two stops one full turn apart.
+TEST(CrankInTheBook, of_an_inline_four_stops_twice_one_full_turn_apart) {
+  OpenBook book(the_office(), template_file());
+  EXPECT_EQ(said(book, StepsMap::stops_said),
+            "Stop 1: turn forwards to cylinder 1's firing dead centre; valves open to the gauge: "
+            "cylinder 1: inlet and exhaust; cylinder 2: inlet; cylinder 3: exhaust.\n"
+            "Stop 2: turn forwards to cylinder 4's firing dead centre: 360\u00b0 after stop 1"
+            "; valves open to the gauge: cylinder 2: exhaust; cylinder 3: inlet; cylinder 4: "
+            "inlet and exhaust.\n"
+            "The manual\u2019s procedure comes first. These stops assume usual valve timing where "
+            "Engine leaves it blank.");
+  for (const auto sheet : {book::sheet_name::read_me, book::sheet_name::head})
+    EXPECT_NO_THROW(book.find(sheet, said(book, StepsMap::stops_said))) << sheet;
+}
+
+TEST(CrankInTheBook, is_told_on_each_card) {
+  OpenBook book(the_office(), template_file());
+  for (const book::Card& card : the_places().head.cards) {
+    const bool inlet = card.valve.side == book::Side::inlet;
+    const int cylinder = card.valve.cylinder;
+    const bool second = cylinder == 4 || cylinder == (inlet ? 3 : 2);
+    EXPECT_EQ(book.shown(book::sheet_name::head, card.at(book::card::gap)),
+              second ? "gap, stop 2" : "gap, stop 1");
+  }
+}
+
+TEST(CrankInTheBook, does_not_take_a_firing_order_for_a_date) {
+  OpenBook book(the_office(), template_file());
+  book.strike(on_engine, engine::firing, "1-2-3");
+  EXPECT_EQ(book.formula(on_engine, engine::firing), "1-2-3");
+  EXPECT_EQ(book.shown(on_engine, engine::firing), "1-2-3");
+}
+
+struct CrankSlip {
+  const char* what;
+  At at;
+  std::string entry;
+  const char* said;
+};
+
+const CrankSlip crank_slips[] = {
+    {"no firing order", engine::firing, "", "Firing order: it is not entered"},
+    {"a cylinder twice", engine::firing, "1-3-3-2", "Firing order: name each cylinder once"},
+    {"three cylinders of four", engine::firing, "1-2-3", "Firing order: the engine has 4"},
+    {"words for a margin", engine::margin, "a hair", "Valve timing: "},
+    {"a margin that leaves nothing", engine::margin, "170", "Valve timing: "},
+};
+
+TEST(CrankInTheBook, refuses_in_a_sentence_and_tells_no_steps) {
+  OpenBook demo(the_office(), demo_file());
+  for (const auto& [what, at, entry, words] : crank_slips) {
+    const ::testing::ScopedTrace place(__FILE__, __LINE__, what);
+    const std::string before = demo.formula(on_engine, at);
+    demo.type(on_engine, at, entry);
+    demo.recalculate();
+    for (const auto fact : {StepsMap::crank_wrong, StepsMap::steps_wrong})
+      EXPECT_TRUE(said(demo, fact).starts_with(words)) << said(demo, fact);
+    EXPECT_NE(demo.worked(map.trouble_lines(WorkingsMap::engine_box)).find(words),
+              std::string::npos);
+    EXPECT_EQ(said(demo, StepsMap::steps_count), "0");
+    EXPECT_TRUE(demo.holds(map.fact(WorkingsMap::plan_stands)));
+    demo.type(on_engine, at, before);
+  }
+}
+
+TEST(CrankInTheBook, takes_uneven_firing_and_other_timing) {
+  OpenBook book(the_office(), template_file());
+  book.type(on_engine, engine::firing, "1 at 0, 2 at 270, 3 at 180, 4 at 450");
+  book.recalculate();
+  EXPECT_EQ(said(book, StepsMap::crank_wrong), "");
+  EXPECT_NE(said(book, StepsMap::stops_said).find("Stop 1: "), std::string::npos);
+}
+
+}  // namespace
+}  // namespace shimwright::tests
