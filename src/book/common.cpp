@@ -76,8 +76,7 @@ void make_trouble_box(Sheet& sheet, const Area& area, const TroubleBox& box) {
   constexpr double small_pt = 7;
   const Room last(size, box.may_shrink ? small_pt : usual_pt);
   sheet.result(area,
-               written("=IF({told}<>\"\";{shown};IF(COUNT(limits)=0;\"{begin}\";"
-                       "\"{calm}\"))",
+               written("=IF({told}<>\"\";{shown};IF(COUNT(limits)=0;\"{begin}\";\"{calm}\"))",
                        {{"told", box.told},
                         {"shown", last.filled_with(box.told)},
                         {"begin", begin},

@@ -35,24 +35,24 @@ inline constexpr int inlet_column = 4;  // also the column of all that is said o
 inline constexpr int exhaust_series_column = 6;
 inline constexpr int exhaust_column = 7;
 inline constexpr At name{words_column, 4};
-inline constexpr At unit{4, 5};
+inline constexpr At unit{inlet_column, 5};
 inline constexpr int min_row = 11;
 inline constexpr int max_row = 12;
 inline constexpr int bias_row = 13;
 inline constexpr int aim_row = 14;
 inline constexpr int series_row = 15;
-inline constexpr At doubt{4, 18};
-inline constexpr At allowed{4, 19};
-inline constexpr At scheme{4, 20};
-inline constexpr At use_doubt{4, 23};
-inline constexpr At touch_good{4, 24};
-inline constexpr At first{4, 25};
-inline constexpr At work{4, 26};
-inline constexpr At currency{4, 27};
+inline constexpr At doubt{inlet_column, 18};
+inline constexpr At allowed{inlet_column, 19};
+inline constexpr At scheme{inlet_column, 20};
+inline constexpr At use_doubt{inlet_column, 23};
+inline constexpr At touch_good{inlet_column, 24};
+inline constexpr At first{inlet_column, 25};
+inline constexpr At work{inlet_column, 26};
+inline constexpr At currency{inlet_column, 27};
 inline constexpr At firing{words_column, 30};
 inline constexpr int opens_row = 32;   // degrees before dead centre: exhaust bottom, inlet top
 inline constexpr int closes_row = 33;  // degrees after: exhaust top, inlet bottom
-inline constexpr At margin{4, 34};
+inline constexpr At margin{inlet_column, 34};
 inline constexpr At opened{words_column, 35};
 inline constexpr std::string_view cams_in_place = "valve by valve, cams in place";
 inline constexpr std::string_view cams_out = "camshafts out";

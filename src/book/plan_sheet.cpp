@@ -95,10 +95,7 @@ class PlanMaker {
                               {"none fits", of_action("none"), none_column, 1, true},
                               {"left outside", left, 6, 2, true},
                               {"to measure", of_action("unread"), 8, 1, false}};
-    // As long as nothing is listed, nobody knows whether a shim fits.
-    const std::string to_list = written("IF(ISNUMBER({x});AND({x}>0;{nothing});FALSE())",
-                                        {{"x", relative(At{none_column, summary_row + 1})},
-                                         {"nothing", in_workings(map_.fact(Map::nothing_listed))}});
+    const std::string to_list = in_workings(map_.fact(Map::to_list));
     for (const auto& [words, valves, column, columns, outside] : figures) {
       figure(column, columns, words,
              written("=IFERROR(SUMPRODUCT({valves});\"\u2013\")", {{"valves", "0+" + valves}}),

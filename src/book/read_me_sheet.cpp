@@ -187,10 +187,7 @@ class ReadMeMaker {
     const auto steps = [this](StepsMap::Fact which) { return in_workings(steps_.fact(which)); };
     bar("steps done", steps(StepsMap::steps_ticked), steps(StepsMap::steps_count));
     figure("remarks on the entries", remarks(), style::remark_found);
-    // As long as nothing is listed, nobody knows whether a shim fits.
-    const std::string to_list =
-        written("IFERROR(AND({nothing};SUMPRODUCT(--(actions=\"none\"))>0);FALSE())",
-                {{"nothing", in_workings(map_.fact(Map::nothing_listed))}});
+    const std::string to_list = in_workings(map_.fact(Map::to_list));
     figure("=IF(" + to_list + ";\"valves that want a shim\";\"valves left outside\")",
            written("SUMPRODUCT((actions=\"none\")+NOT({to_list})*({left}<>\"\"))",
                    {{"to_list", to_list}, {"left", in_workings(map_.all(Map::left_outside))}}),

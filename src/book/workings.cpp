@@ -28,6 +28,18 @@ std::string entered(const std::string& cell) {
 
 std::string on_engine(At at) { return on(sheet_name::engine, at); }
 
+void write_fact(Sheet& sheet, At at, std::string_view name, std::string_view formula) {
+  sheet.text(right_of(at, -1), name);
+  sheet.formula(at, formula);
+  sheet.formula(right_of(at), "=\"\"");
+}
+
+void write_matrix_fact(Sheet& sheet, At at, std::string_view name, std::string_view formula) {
+  sheet.text(right_of(at, -1), name);
+  sheet.matrix(at, formula);
+  sheet.formula(right_of(at), "=\"\"");
+}
+
 std::string named(const std::string& which, const WorkingsMap& map) {
   constexpr int most_named = 8;
   return written(

@@ -134,6 +134,7 @@ class WorkingsMap {
     unmeasured_told,  // the valves whose shim goes into another by its mark alone
     apart_told,       // the shims whose micrometer and mark are far apart
     nothing_listed,   // neither spares nor sizes on sale
+    to_list,          // is a shim wanted while nothing is listed? Nobody knows yet whether one fits
     head_grave,       // is it Head, or Shims, that keeps the plan from standing?
     shims_grave,
     troubles_found,  // rows of each of these answers

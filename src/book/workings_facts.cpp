@@ -159,9 +159,7 @@ void make_single_facts(Sheet& sheet, const Map& map) {
        written("=IF(OR({no};NOT(ISNUMBER(doubt)));0;doubt)",
                {{"no", said_no(right_of(below(map.rules().from, 2)))}}));
   const auto row_fact = [&](Map::Fact which, std::string_view name, std::string_view formula) {
-    sheet.text({map.fact(which).column - 1, map.fact(which).row}, name);
-    sheet.matrix(map.fact(which), formula);
-    sheet.formula(right_of(map.fact(which)), "=\"\"");  // so that a long text ends here
+    write_matrix_fact(sheet, map.fact(which), name, formula);
   };
   // The first in full, of the others the names.
   row_fact(Map::apart_told, "far apart",
@@ -175,6 +173,9 @@ void make_single_facts(Sheet& sheet, const Map& map) {
   fact(Map::nothing_listed, "nothing listed",
        written("=SUMPRODUCT(--({x}<>\"\"))=0",
                {{"x", Area{map.spare(0, Map::kind), map.sale(0, Map::kind)}}}));
+  fact(Map::to_list, "to be listed first",
+       written("=IFERROR(AND({nothing};SUMPRODUCT(--(actions=\"none\"))>0);FALSE())",
+               {{"nothing", map.fact(Map::nothing_listed)}}));
   fact(Map::head_grave, "Head is to be mended",
        keeps_plan_from_standing("valves", "nothing", "rules"));
   fact(Map::shims_grave, "Shims is to be mended",

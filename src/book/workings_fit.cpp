@@ -80,16 +80,11 @@ class FitFacts {
 
  private:
   void fact(Map::Fact which, std::string_view name, std::string_view formula) {
-    sheet_.text(right_of(map_.fact(which), -1), name);
-    sheet_.formula(map_.fact(which), formula);
-    // So that a long text ends here.
-    sheet_.formula(right_of(map_.fact(which)), "=\"\"");
+    write_fact(sheet_, map_.fact(which), name, formula);
   }
 
-  // Worked out of whole ranges, cell by cell.
   void matrix_fact(Map::Fact which, std::string_view name, std::string_view formula) {
-    fact(which, name, "=\"\"");
-    sheet_.matrix(map_.fact(which), formula);
+    write_matrix_fact(sheet_, map_.fact(which), name, formula);
   }
 
   std::string all(Map::Steps column) const { return absolute(map_.steps(column)); }

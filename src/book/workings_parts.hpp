@@ -21,6 +21,11 @@ std::string on_engine(At at);
 
 void heads(Sheet& sheet, At from, const std::vector<std::string>& words);
 
+// What is said once: its name before it, and a cell behind it at which a long text ends.
+void write_fact(Sheet& sheet, At at, std::string_view name, std::string_view formula);
+// Worked out of whole ranges, cell by cell.
+void write_matrix_fact(Sheet& sheet, At at, std::string_view name, std::string_view formula);
+
 // In the words that the functions take for yes. No comparison looks at the case, as a book may be
 // set to mind it.
 std::string said_yes(At at);

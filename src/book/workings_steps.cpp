@@ -22,18 +22,12 @@ class StepsMaker {
     stops();
     open();
     steps();
-    sheet_.text(left_of(Map::crank_wrong), "crank entries");
-    sheet_.matrix(map_.fact(Map::crank_wrong), crank_wrong());
+    write_matrix_fact(sheet_, map_.fact(Map::crank_wrong), "crank entries", crank_wrong());
   }
 
  private:
-  At left_of(Map::Fact which) const { return right_of(map_.fact(which), -1); }
-
   void fact(Map::Fact which, std::string_view name, std::string_view formula) {
-    sheet_.text(left_of(which), name);
-    sheet_.formula(map_.fact(which), formula);
-    // So that a long text ends here.
-    sheet_.formula(right_of(map_.fact(which)), "=\"\"");
+    write_fact(sheet_, map_.fact(which), name, formula);
   }
 
   void entries() {
@@ -95,9 +89,8 @@ class StepsMaker {
                               {"words", map_.stops(Map::words)},
                               {"stops", map_.stops(Map::stop)}}));
     }
-    sheet_.text(left_of(Map::stops_said), "stops in words");
-    sheet_.matrix(
-        map_.fact(Map::stops_said),
+    write_matrix_fact(
+        sheet_, map_.fact(Map::stops_said), "stops in words",
         written("=TEXTJOIN(CHAR(10);TRUE();IF(ISNUMBER({n});\"Stop \"&{n}&\": \"&{words}&\".\";"
                 "\"\");IF({rows}=0;\"\";\"{manual}\"&IF(COUNT({timing})=4;\"\";\"{usual}\")))",
                 {{"rows", map_.fact(Map::stop_rows)},
@@ -106,7 +99,6 @@ class StepsMaker {
                  {"manual", words_of_manual_first},
                  {"n", map_.stop_lines(Map::line_stop)},
                  {"words", map_.stop_lines(Map::line_words)}}));
-    sheet_.formula(right_of(map_.fact(Map::stops_said)), "=\"\"");
   }
 
   // Columns: valve, stop where it is open there, cylinder, side, number of the stop.
