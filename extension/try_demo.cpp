@@ -16,9 +16,9 @@
 #include <string>
 #include <vector>
 
+#include "book/office/uno.hpp"
+#include "book/office/views.hpp"
 #include "book/places.hpp"
-#include "book/uno.hpp"
-#include "book/views.hpp"
 #include "book/workings.hpp"
 #include "office/office.hpp"
 
@@ -124,7 +124,7 @@ void try_demo(const fs::path& extension, const fs::path& demo, const fs::path& f
       to_office(office::url_of(demo)), to_office("_blank"), 0, hidden));
   as<css::sheet::XCalculatable>(document)->calculateAll();
 
-  const book::Places places(book::inline_four());
+  const book::Places places(shimwright::inline_four());
   const WorkingsMap map(places.count());
   const Answers answers(document);
   print_plan(answers, places, map);

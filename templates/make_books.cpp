@@ -19,13 +19,14 @@
 
 #include "book/book.hpp"
 #include "book/filling.hpp"
+#include "book/office/views.hpp"
 #include "book/presets.hpp"
-#include "book/views.hpp"
 #include "office/office.hpp"
 
 namespace {
 
 namespace book = shimwright::book;
+using shimwright::EngineLayout;
 namespace css = com::sun::star;
 using Document = book::Ref<css::sheet::XSpreadsheetDocument>;
 
@@ -36,18 +37,18 @@ struct Valves {
 };
 
 // Which engines are built with so many valves a cylinder is common practice, no source.
-std::vector<book::Layout> shipped_layouts() {
+std::vector<EngineLayout> shipped_layouts() {
   const std::vector<Valves> usual{
       {2, 2, {}},
       {1, 1, {"single", "parallel twin", "V-twin", "inline four", "inline six", "flat four", "V8"}},
       {2, 3, {"single", "parallel twin", "inline four"}},
   };
-  std::vector<book::Layout> layouts;
+  std::vector<EngineLayout> layouts;
   for (const Valves& valves : usual)
     for (const book::Preset& preset : book::presets()) {
       if (!valves.of.empty() && std::ranges::find(valves.of, preset.name) == valves.of.end())
         continue;
-      book::Layout layout = preset.layout;
+      EngineLayout layout = preset.layout;
       layout.exhaust_valves = valves.exhaust;
       layout.inlet_valves = valves.inlet;
       layout.name = book::full_name(layout);
@@ -82,7 +83,7 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
   shimwright::office::Settings settings;
   settings.extension = extension;
   const shimwright::office::Office office(settings);
-  for (const book::Layout& layout : shipped_layouts()) {
+  for (const EngineLayout& layout : shipped_layouts()) {
     const std::string title = "Valve service, " + layout.name;
     const Document document = book::build_book(office.context(), layout, title);
     book::show(document);
@@ -90,7 +91,7 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
     close(document);
   }
   const std::string title = "Valve service, demo";
-  const book::Layout layout = book::inline_four();
+  const EngineLayout layout = shimwright::inline_four();
   std::ifstream demo(entries);
   if (!demo) throw std::runtime_error("cannot read " + entries.string());
   const Document document = book::build_book(office.context(), layout, title);

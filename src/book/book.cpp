@@ -16,9 +16,9 @@
 #include <vector>
 
 #include "book/fit_map.hpp"
+#include "book/look/styles.hpp"
+#include "book/office/views.hpp"
 #include "book/sheets.hpp"
-#include "book/styles.hpp"
-#include "book/views.hpp"
 #include "book/workings.hpp"
 
 namespace shimwright::book {
@@ -97,7 +97,7 @@ void set_properties(const Document& book, std::string_view title) {
   properties->setModifiedBy(rtl::OUString());
 }
 
-void lay_out(const Document& book, const Layout& layout, std::string_view title) {
+void lay_out(const Document& book, const EngineLayout& layout, std::string_view title) {
   const Places places(layout);
   const auto calculation = as<css::sheet::XCalculatable>(book);
   calculation->enableAutomaticCalculation(false);
@@ -126,7 +126,7 @@ void lay_out(const Document& book, const Layout& layout, std::string_view title)
 
 }  // namespace
 
-Document build_book(const Ref<css::uno::XComponentContext>& context, const Layout& layout,
+Document build_book(const Ref<css::uno::XComponentContext>& context, const EngineLayout& layout,
                     std::string_view title) {
   const Document book = new_document(context);
   try {

@@ -8,8 +8,8 @@
 #include <com/sun/star/uno/XComponentContext.hpp>
 #include <string_view>
 
-#include "book/layout.hpp"
-#include "book/uno.hpp"
+#include "book/office/uno.hpp"
+#include "core/engine/layout.hpp"
 
 namespace shimwright::book {
 
@@ -17,7 +17,8 @@ namespace shimwright::book {
 // unmodified. `title` is what lists of templates show. Throws css::uno::Exception where the office
 // fails.
 Ref<css::sheet::XSpreadsheetDocument> build_book(const Ref<css::uno::XComponentContext>& context,
-                                                 const Layout& layout, std::string_view title);
+                                                 const EngineLayout& layout,
+                                                 std::string_view title);
 
 // Closes a book that could not be finished; hidden, it would keep the office from ending.
 void discard(const Ref<css::sheet::XSpreadsheetDocument>& book) noexcept;

@@ -2,11 +2,11 @@
 #include <algorithm>
 
 #include "book/formula.hpp"
+#include "book/look/styles.hpp"
 #include "book/sheets.hpp"
-#include "book/styles.hpp"
-#include "core/bad_input.hpp"
-#include "core/crank.hpp"
-#include "core/firing_written.hpp"
+#include "core/crank/crank.hpp"
+#include "core/crank/firing_written.hpp"
+#include "core/values/bad_input.hpp"
 
 namespace shimwright::book {
 namespace {
@@ -106,7 +106,7 @@ void make_banner(Sheet& sheet, const Area& area) {
   sheet.grade(area, {{"NOT(add_in_there)", std::string(style::trouble_found)}});
 }
 
-int lines_of_stops(const Layout& layout, int letters) {
+int lines_of_stops(const EngineLayout& layout, int letters) {
   constexpr std::size_t between = 40;  // `Stop 2: `, `; valves open to the gauge: `
   constexpr std::size_t below = words_of_usual_timing.size() + words_of_manual_first.size();
   try {

@@ -6,10 +6,10 @@
 #include <string>
 #include <vector>
 
+#include "book/office/sheet.hpp"
 #include "book/places.hpp"
-#include "book/sheet.hpp"
-#include "core/bad_input.hpp"
-#include "core/words.hpp"
+#include "core/values/bad_input.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright::book {
 namespace {
@@ -27,7 +27,7 @@ std::vector<std::string> fields_of(const std::string& line, char mark) {
 
 class Filler {
  public:
-  Filler(const Ref<css::sheet::XSpreadsheetDocument>& book, const Layout& layout)
+  Filler(const Ref<css::sheet::XSpreadsheetDocument>& book, const EngineLayout& layout)
       : places_(layout),
         engine_(book, sheet_name::engine),
         head_(book, sheet_name::head),
@@ -100,7 +100,7 @@ class Filler {
 
 }  // namespace
 
-void fill(const Ref<css::sheet::XSpreadsheetDocument>& book, const Layout& layout,
+void fill(const Ref<css::sheet::XSpreadsheetDocument>& book, const EngineLayout& layout,
           std::istream& entries) {
   Filler filler(book, layout);
   std::string section;

@@ -7,15 +7,15 @@
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <istream>
 
-#include "book/layout.hpp"
-#include "book/uno.hpp"
+#include "book/office/uno.hpp"
+#include "core/engine/layout.hpp"
 
 namespace shimwright::book {
 
 // The file has sections `[engine]` (key = value), `[valves]`, `[spares]`, `[rows of sizes]` and
 // `[single sizes]` (fields parted by `|`); `#` begins a comment. Throws BadInput with the line for
 // what it cannot place, such as a valve the layout does not have.
-void fill(const Ref<css::sheet::XSpreadsheetDocument>& book, const Layout& layout,
+void fill(const Ref<css::sheet::XSpreadsheetDocument>& book, const EngineLayout& layout,
           std::istream& entries);
 
 }  // namespace shimwright::book

@@ -3,7 +3,7 @@
 // Where the steps stand on the Fit sheet, a row each.
 #pragma once
 
-#include "book/cells.hpp"
+#include "book/area.hpp"
 #include "book/places.hpp"
 
 namespace shimwright::book {

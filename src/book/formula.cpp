@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <stdexcept>
 
-#include "core/palette.hpp"
+#include "core/values/palette.hpp"
 
 namespace shimwright::book {
 

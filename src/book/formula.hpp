@@ -8,7 +8,7 @@
 #include <string_view>
 #include <utility>
 
-#include "book/cells.hpp"
+#include "book/area.hpp"
 
 namespace shimwright::book {
 

@@ -9,9 +9,9 @@
 #include <utility>
 #include <vector>
 
-#include "book/cells.hpp"
-#include "book/head_map.hpp"
-#include "book/layout.hpp"
+#include "book/area.hpp"
+#include "book/head/head_map.hpp"
+#include "core/engine/layout.hpp"
 
 namespace shimwright::book {
 
@@ -78,11 +78,11 @@ inline constexpr At first_single{8, 17};  // series, size, count, price
 }  // namespace shims_place
 
 struct Places {
-  Layout layout;
+  EngineLayout layout;
   std::vector<ValveId> valves;
   HeadMap head;
 
-  explicit Places(Layout of)
+  explicit Places(EngineLayout of)
       : layout(std::move(of)), valves(valves_of(layout)), head(head_map(layout)) {}
   int count() const { return static_cast<int>(valves.size()); }
 };

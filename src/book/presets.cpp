@@ -9,12 +9,12 @@ namespace {
 
 Preset preset(std::string name, Arrangement arrangement, std::vector<Bank> banks,
               std::string firing) {
-  Layout layout{.name = {},
-                .arrangement = arrangement,
-                .banks = std::move(banks),
-                .exhaust_valves = 2,
-                .inlet_valves = 2,
-                .firing = std::move(firing)};
+  EngineLayout layout{.name = {},
+                      .arrangement = arrangement,
+                      .banks = std::move(banks),
+                      .exhaust_valves = 2,
+                      .inlet_valves = 2,
+                      .firing = std::move(firing)};
   layout.name = name + ", " + std::to_string(valves_of(layout).size()) + " valves";
   return {std::move(name), std::move(layout)};
 }
@@ -46,10 +46,10 @@ std::span<const Preset> presets() {
   return usual;
 }
 
-const Preset* preset_like(const Layout& layout) {
+const Preset* preset_like(const EngineLayout& layout) {
   const auto all = presets();
   const auto found = std::ranges::find_if(all, [&layout](const Preset& preset) {
-    const Layout& other = preset.layout;
+    const EngineLayout& other = preset.layout;
     return other.arrangement == layout.arrangement && other.banks == layout.banks &&
            other.firing == layout.firing;
   });
@@ -69,7 +69,7 @@ std::vector<Bank> usual_banks(Arrangement arrangement, int cylinders) {
   return {right, left};
 }
 
-std::string full_name(const Layout& layout) {
+std::string full_name(const EngineLayout& layout) {
   const Preset* preset = preset_like(layout);
   const int cylinders = cylinders_of(layout);
   const std::string engine = preset

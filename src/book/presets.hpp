@@ -9,20 +9,20 @@
 #include <span>
 #include <string>
 
-#include "book/layout.hpp"
+#include "core/engine/layout.hpp"
 
 namespace shimwright::book {
 
 struct Preset {
-  std::string name;  // as a person says it: `inline four`
-  Layout layout;     // two inlet and two exhaust valves a cylinder
+  std::string name;     // as a person says it: `inline four`
+  EngineLayout layout;  // two inlet and two exhaust valves a cylinder
 };
 
 // From one cylinder upwards.
 std::span<const Preset> presets();
 
 // The preset laid out like this, its valves and name aside; null where there is none.
-const Preset* preset_like(const Layout& layout);
+const Preset* preset_like(const EngineLayout& layout);
 
 // The banks of an engine that is none of the presets, as most are numbered: in line from the front,
 // else the odd numbers left and the even ones right. Where the number is odd, the left has one
@@ -30,6 +30,6 @@ const Preset* preset_like(const Layout& layout);
 std::vector<Bank> usual_banks(Arrangement arrangement, int cylinders);
 
 // The layout's name by what it holds: `inline four, 16 valves`; `V, 10 cylinders, 40 valves`.
-std::string full_name(const Layout& layout);
+std::string full_name(const EngineLayout& layout);
 
 }  // namespace shimwright::book

@@ -7,8 +7,8 @@
 #include <string_view>
 #include <vector>
 
+#include "book/office/sheet.hpp"
 #include "book/places.hpp"
-#include "book/sheet.hpp"
 
 namespace shimwright::book {
 
@@ -53,7 +53,7 @@ inline constexpr std::string_view words_of_usual_timing =
 
 // The lines that the stops of the engine as it comes take when told in words, with so many letters
 // to a line. A person may enter another firing order, but hardly one with more stops.
-int lines_of_stops(const Layout& layout, int letters);
+int lines_of_stops(const EngineLayout& layout, int letters);
 
 // What the mark in that cell stands for, in mm, in a formula; an error where it stands for nothing.
 // Where the scheme is left to the book and the book is in inches, a mark with a decimal mark is in

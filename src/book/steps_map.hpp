@@ -4,7 +4,7 @@
 // other tables.
 #pragma once
 
-#include "book/cells.hpp"
+#include "book/area.hpp"
 #include "book/places.hpp"
 
 namespace shimwright::book {

@@ -2,9 +2,9 @@
 #include "book/workings.hpp"
 
 #include "book/formula.hpp"
+#include "book/look/styles.hpp"
 #include "book/sheets.hpp"
 #include "book/steps_map.hpp"
-#include "book/styles.hpp"
 #include "book/workings_parts.hpp"
 
 namespace shimwright::book {

@@ -7,9 +7,9 @@
 
 #include <string>
 
-#include "book/cells.hpp"
+#include "book/area.hpp"
+#include "book/office/sheet.hpp"
 #include "book/places.hpp"
-#include "book/sheet.hpp"
 
 namespace shimwright::book {
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/formula.hpp"
-#include "book/styles.hpp"
+#include "book/look/styles.hpp"
 #include "book/workings_parts.hpp"
 
 namespace shimwright::book::workings {

@@ -5,7 +5,7 @@
 #include <com/sun/star/uno/Sequence.hxx>
 #include <span>
 
-#include "core/words.hpp"
+#include "core/values/text.hpp"
 #include "office/text.hpp"
 
 namespace shimwright::cells {

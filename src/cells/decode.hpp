@@ -16,10 +16,10 @@
 #include <utility>
 #include <vector>
 
-#include "core/bad_input.hpp"
-#include "core/entries.hpp"
-#include "core/length.hpp"
-#include "core/mark.hpp"
+#include "core/entries/entries.hpp"
+#include "core/values/bad_input.hpp"
+#include "core/values/length.hpp"
+#include "core/values/mark.hpp"
 
 namespace shimwright::cells {
 

@@ -15,7 +15,7 @@
 
 #include "cells/decode.hpp"
 #include "cells/encode.hpp"
-#include "core/choice.hpp"
+#include "core/values/choice.hpp"
 
 namespace shimwright::cells {
 
@@ -28,24 +28,24 @@ BadInput placed(const BadInput& trouble, const Shape& shape, std::size_t row, st
 
 // How an answer of the core lies in cells: one beside the other, `width` of them.
 template <class T>
-struct Layout;
+struct ResultShape;
 
 template <>
-struct Layout<Length> {
+struct ResultShape<Length> {
   static constexpr std::size_t width = 1;
   static constexpr bool text = false;
   static std::array<Entry, width> of(Length answer) { return {answer.mm()}; }
 };
 
 template <>
-struct Layout<std::string_view> {
+struct ResultShape<std::string_view> {
   static constexpr std::size_t width = 1;
   static constexpr bool text = true;
   static std::array<Entry, width> of(std::string_view answer) { return {std::string(answer)}; }
 };
 
 template <>
-struct Layout<ShimRange> {
+struct ResultShape<ShimRange> {
   static constexpr std::size_t width = 2;
   static constexpr bool text = false;
   static std::array<Entry, width> of(const ShimRange& answer) {
@@ -54,15 +54,15 @@ struct Layout<ShimRange> {
 };
 
 template <class T>
-struct Layout<std::optional<T>> : Layout<T> {
-  static std::array<Entry, Layout<T>::width> of(const std::optional<T>& answer) {
-    return answer ? Layout<T>::of(*answer) : std::array<Entry, Layout<T>::width>();
+struct ResultShape<std::optional<T>> : ResultShape<T> {
+  static std::array<Entry, ResultShape<T>::width> of(const std::optional<T>& answer) {
+    return answer ? ResultShape<T>::of(*answer) : std::array<Entry, ResultShape<T>::width>();
   }
 };
 
 template <class Function, class... Arguments>
 Any each(Function function, const Arguments&... arguments) {
-  using Answer = Layout<std::invoke_result_t<Function, typename Arguments::Element...>>;
+  using Answer = ResultShape<std::invoke_result_t<Function, typename Arguments::Element...>>;
   const Shape shape = common_shape({&arguments.argument...});
   if (Answer::width > 1 && shape.columns > 1)
     throw BadInput("the ranges are columns: " + text_of(shape) + " are too many");

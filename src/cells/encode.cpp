@@ -5,8 +5,8 @@
 #include <com/sun/star/uno/Sequence.hxx>
 #include <string>
 
-#include "core/bad_input.hpp"
-#include "core/words.hpp"
+#include "core/values/bad_input.hpp"
+#include "core/values/text.hpp"
 #include "office/text.hpp"
 
 namespace shimwright::cells {

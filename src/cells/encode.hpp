@@ -11,7 +11,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/entries.hpp"
+#include "core/entries/entries.hpp"
 
 namespace shimwright::cells {
 

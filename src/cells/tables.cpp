@@ -5,9 +5,9 @@
 #include <utility>
 
 #include "cells/encode.hpp"
-#include "core/plan.hpp"
-#include "core/steps.hpp"
-#include "core/steps_entries.hpp"
+#include "core/fitting/steps.hpp"
+#include "core/fitting/steps_entries.hpp"
+#include "core/plan/plan.hpp"
 
 namespace shimwright::cells {
 namespace {

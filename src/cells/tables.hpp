@@ -8,8 +8,8 @@
 #include <optional>
 #include <string_view>
 
-#include "core/crank_entries.hpp"
-#include "core/entries.hpp"
+#include "core/crank/crank_entries.hpp"
+#include "core/entries/entries.hpp"
 
 namespace shimwright::cells {
 

@@ -6,14 +6,12 @@
 #include <string>
 
 #include "book/presets.hpp"
-#include "core/bad_input.hpp"
-#include "core/cylinders.hpp"
-#include "core/words.hpp"
+#include "core/crank/cylinders.hpp"
+#include "core/values/bad_input.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright::commands {
 namespace {
-
-using book::Bank;
 
 constexpr std::string_view figures = "0123456789";
 constexpr std::size_t longest_name = 12;  // finds room beside the bank
@@ -53,10 +51,10 @@ Bank bank_in(std::string_view text) {
   return bank;
 }
 
-std::string count_of_banks(book::Arrangement arrangement) {
-  if (arrangement == book::Arrangement::in_line)
+std::string count_of_banks(Arrangement arrangement) {
+  if (arrangement == Arrangement::in_line)
     return "an engine in line has one bank of cylinders, without a stroke (/)";
-  return "a " + book::word_for(arrangement) +
+  return "a " + word_for(arrangement) +
          " engine has two banks, with a stroke between: right 2-4 / left 1-3";
 }
 
@@ -69,10 +67,10 @@ void check_each_once(const std::vector<Bank>& banks, int cylinders) {
 
 }  // namespace
 
-std::vector<Bank> banks_in(std::string_view text, book::Arrangement arrangement, int cylinders) {
-  const bool in_line = arrangement == book::Arrangement::in_line;
+std::vector<Bank> banks_in(std::string_view text, Arrangement arrangement, int cylinders) {
+  const bool in_line = arrangement == Arrangement::in_line;
   if (!in_line && cylinders % 2 != 0)
-    throw BadInput("a " + book::word_for(arrangement) +
+    throw BadInput("a " + word_for(arrangement) +
                    " engine has as many cylinders in one bank as in the other: " +
                    std::to_string(cylinders) + " do not come out even");
   if (trimmed(text).empty()) return book::usual_banks(arrangement, cylinders);
@@ -84,7 +82,7 @@ std::vector<Bank> banks_in(std::string_view text, book::Arrangement arrangement,
   if (!in_line && banks[0].cylinders.size() != banks[1].cylinders.size())
     throw BadInput("one bank has " + std::to_string(banks[0].cylinders.size()) +
                    " cylinders and the other " + std::to_string(banks[1].cylinders.size()) +
-                   ": a " + book::word_for(arrangement) + " engine has as many in each");
+                   ": a " + word_for(arrangement) + " engine has as many in each");
   if (!in_line) banks[1].exhaust_above = false;
   return banks;
 }

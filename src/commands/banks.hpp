@@ -7,13 +7,12 @@
 #include <string_view>
 #include <vector>
 
-#include "book/layout.hpp"
+#include "core/engine/layout.hpp"
 
 namespace shimwright::commands {
 
 // Each cylinder from 1 to `cylinders` once, in two equal banks unless in line. A blank line means
 // the usual banks. Throws BadInput with a sentence for anything else.
-std::vector<book::Bank> banks_in(std::string_view text, book::Arrangement arrangement,
-                                 int cylinders);
+std::vector<Bank> banks_in(std::string_view text, Arrangement arrangement, int cylinders);
 
 }  // namespace shimwright::commands

@@ -6,9 +6,9 @@
 
 #include "book/places.hpp"
 #include "book/presets.hpp"
-#include "core/firing.hpp"
-#include "core/length.hpp"
-#include "core/words.hpp"
+#include "core/crank/firing.hpp"
+#include "core/values/length.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -19,14 +19,14 @@ constexpr std::array<std::string_view, field_count> keys = {
     "ExhaustMax",  "InletSeries",   "ExhaustSeries", "InletFrom",   "InletTo",      "InletStep",
     "InletPrice",  "ExhaustFrom",   "ExhaustTo",     "ExhaustStep", "ExhaustPrice", "Currency"};
 
-void lay_out_as(NewBookEntries& entries, const book::Layout& layout) {
-  entries[Field::arrangement] = book::word_for(layout.arrangement);
-  entries[Field::cylinders] = std::to_string(book::cylinders_of(layout));
+void lay_out_as(NewBookEntries& entries, const EngineLayout& layout) {
+  entries[Field::arrangement] = word_for(layout.arrangement);
+  entries[Field::cylinders] = std::to_string(cylinders_of(layout));
   entries[Field::banks] = banks_written(layout.banks);
   entries[Field::firing] = layout.firing;
 }
 
-bool laid_out_as(const NewBookEntries& entries, const book::Layout& layout) {
+bool laid_out_as(const NewBookEntries& entries, const EngineLayout& layout) {
   NewBookEntries other;
   lay_out_as(other, layout);
   return std::ranges::all_of(
@@ -114,15 +114,15 @@ std::optional<int> count_written(std::string_view text, int most) {
   return static_cast<int>(*number);
 }
 
-std::optional<book::Arrangement> arrangement_named(std::string_view word) {
-  for (const book::Arrangement each : arrangements)
-    if (book::word_for(each) == word) return each;
+std::optional<Arrangement> arrangement_named(std::string_view word) {
+  for (const Arrangement each : arrangements)
+    if (word_for(each) == word) return each;
   return std::nullopt;
 }
 
-std::string banks_written(const std::vector<book::Bank>& banks) {
+std::string banks_written(const std::vector<Bank>& banks) {
   std::string text;
-  for (const book::Bank& bank : banks) {
+  for (const Bank& bank : banks) {
     if (!text.empty()) text += " / ";
     text += bank.name;
     char mark = bank.name.empty() ? '\0' : ' ';

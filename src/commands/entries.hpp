@@ -11,7 +11,7 @@
 #include <string>
 #include <string_view>
 
-#include "book/layout.hpp"
+#include "core/engine/layout.hpp"
 
 namespace shimwright::commands {
 
@@ -86,11 +86,11 @@ void settle(NewBookEntries& entries, Field changed);
 // The whole number from 1 to `most` that was typed, or none.
 std::optional<int> count_written(std::string_view text, int most);
 
-inline constexpr std::array arrangements = {book::Arrangement::in_line, book::Arrangement::vee,
-                                            book::Arrangement::flat};
-std::optional<book::Arrangement> arrangement_named(std::string_view word);
+inline constexpr std::array arrangements = {Arrangement::in_line, Arrangement::vee,
+                                            Arrangement::flat};
+std::optional<Arrangement> arrangement_named(std::string_view word);
 
 // How the cylinders lie, in one line: `1-2-3-4`, `right 2-4 / left 1-3`.
-std::string banks_written(const std::vector<book::Bank>& banks);
+std::string banks_written(const std::vector<Bank>& banks);
 
 }  // namespace shimwright::commands

@@ -17,7 +17,7 @@
 #include <string_view>
 #include <vector>
 
-#include "book/uno.hpp"
+#include "book/office/uno.hpp"
 
 namespace shimwright::commands {
 

@@ -9,8 +9,8 @@
 #include <com/sun/star/util/XModifiable.hpp>
 
 #include "book/book.hpp"
+#include "book/office/sheet.hpp"
 #include "book/places.hpp"
-#include "book/sheet.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -25,13 +25,13 @@ void fill(const Document& document, const BookRequest& request) {
   namespace place = book::engine_place;
   book::Sheet engine(document, book::sheet_name::engine);
   engine.text(place::unit, request.unit);
-  const auto side = [&engine](book::Side which, const SideRequest& asked) {
+  const auto side = [&engine](Side which, const SideRequest& asked) {
     engine.entry(place::of(which, place::min_row), asked.min);
     engine.entry(place::of(which, place::max_row), asked.max);
     engine.text(place::of(which, place::series_row), asked.series);
   };
-  side(book::Side::inlet, request.inlet);
-  side(book::Side::exhaust, request.exhaust);
+  side(Side::inlet, request.inlet);
+  side(Side::exhaust, request.exhaust);
   engine.text(place::currency, request.currency);
   engine.text(place::opened, request.shims_changed);
 

@@ -6,7 +6,7 @@
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 
-#include "book/uno.hpp"
+#include "book/office/uno.hpp"
 #include "commands/request.hpp"
 
 namespace shimwright::commands {

@@ -5,7 +5,7 @@
 
 #include <com/sun/star/uno/XComponentContext.hpp>
 
-#include "book/uno.hpp"
+#include "book/office/uno.hpp"
 #include "commands/entries.hpp"
 
 namespace shimwright::commands {

@@ -6,7 +6,7 @@
 #include <com/sun/star/frame/XFrame.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 
-#include "book/uno.hpp"
+#include "book/office/uno.hpp"
 
 namespace shimwright::commands {
 

@@ -53,7 +53,7 @@ std::vector<std::string> engines() {
 
 std::vector<std::string> arrangement_words() {
   std::vector<std::string> words;
-  for (const book::Arrangement each : arrangements) words.push_back(book::word_for(each));
+  for (const Arrangement each : arrangements) words.push_back(word_for(each));
   return words;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "commands/reason.hpp"
 
-#include "core/words.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright::commands {
 namespace {

@@ -7,10 +7,10 @@
 #include <utility>
 
 #include "book/presets.hpp"
-#include "core/choice.hpp"
-#include "core/firing_written.hpp"
-#include "core/length.hpp"
-#include "core/words.hpp"
+#include "core/crank/firing_written.hpp"
+#include "core/values/choice.hpp"
+#include "core/values/length.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -43,11 +43,11 @@ std::string firing_together(const Firing& firing) {
 
 // An engine of two cylinders is built with so many cranks that none can be taken for granted.
 // Flat, both fire a full turn apart. Intervals: common practice, no source.
-std::optional<std::string> remark_on_two(book::Arrangement arrangement, const Firing& firing) {
-  if (firing.cylinders() != 2 || arrangement == book::Arrangement::flat) return std::nullopt;
+std::optional<std::string> remark_on_two(Arrangement arrangement, const Firing& firing) {
+  if (firing.cylinders() != 2 || arrangement == Arrangement::flat) return std::nullopt;
   return "Check the firing: cylinder 2 fires " + text_of(firing.angle_of(2).degrees()) +
          "\u00b0 after cylinder 1. " +
-         (arrangement == book::Arrangement::vee
+         (arrangement == Arrangement::vee
               ? "In a V it depends on the angle between the two and on the crank pins (at 90\u00b0 "
                 "on one pin it is 270\u00b0 or 450\u00b0): "
               : "In line it depends on the crank (180\u00b0, 270\u00b0 and 360\u00b0 are all "
@@ -56,9 +56,9 @@ std::optional<std::string> remark_on_two(book::Arrangement arrangement, const Fi
 }
 
 // What the dialog filled in by itself: of engines laid out alike some fire otherwise.
-std::optional<std::string> remark_on_usual(const book::Layout& layout) {
+std::optional<std::string> remark_on_usual(const EngineLayout& layout) {
   const book::Preset* usual = book::preset_like(layout);
-  if (usual == nullptr || book::cylinders_of(layout) < 3) return std::nullopt;
+  if (usual == nullptr || cylinders_of(layout) < 3) return std::nullopt;
   return "Check the firing: " + layout.firing +
          " is usual in this layout, and not the only one. "
          "The engine\u2019s own manual has it.";

@@ -9,12 +9,12 @@
 #include "book/presets.hpp"
 #include "book/workings.hpp"
 #include "commands/banks.hpp"
-#include "core/bad_input.hpp"
-#include "core/choice.hpp"
-#include "core/firing_written.hpp"
-#include "core/length.hpp"
-#include "core/money.hpp"
-#include "core/words.hpp"
+#include "core/crank/firing_written.hpp"
+#include "core/values/bad_input.hpp"
+#include "core/values/choice.hpp"
+#include "core/values/length.hpp"
+#include "core/values/money.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright::commands {
 namespace {

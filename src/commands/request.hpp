@@ -8,9 +8,9 @@
 #include <variant>
 #include <vector>
 
-#include "book/layout.hpp"
 #include "commands/entries.hpp"
-#include "core/length.hpp"
+#include "core/engine/layout.hpp"
+#include "core/values/length.hpp"
 
 namespace shimwright::commands {
 
@@ -30,7 +30,7 @@ struct LadderRequest {
 };
 
 struct BookRequest {
-  book::Layout layout;
+  EngineLayout layout;
   std::string title;
   std::string shims_changed;  // with the camshafts in place or out, as the Engine sheet says it
   std::string unit;           // `mm` or `inch`

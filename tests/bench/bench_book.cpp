@@ -20,8 +20,8 @@
 #include <vector>
 
 #include "book/filling.hpp"
+#include "book/office/sheet.hpp"
 #include "book/places.hpp"
-#include "book/sheet.hpp"
 #include "book/steps_map.hpp"
 #include "builder.hpp"
 #include "invented_book.hpp"
@@ -151,7 +151,7 @@ class Builder {
 bool compare(const office::Office& office, std::size_t index, int rounds) {
   const Stopwatch watch(office);
   const Builder builder(office);
-  const book::Layout layout = layouts_of_48_valves().at(index);
+  const EngineLayout layout = layouts_of_48_valves().at(index);
   const book::Places places(layout);
   Document book;
   const Time built = watch.middle(

@@ -12,7 +12,7 @@
 
 #include "../core/plan_audit.hpp"
 #include "../core/plan_questions.hpp"
-#include "core/plan.hpp"
+#include "core/plan/plan.hpp"
 #include "rivals.hpp"
 #include "timing.hpp"
 

@@ -15,8 +15,8 @@
 
 #include "../core/steps_questions.hpp"
 #include "../core/steps_search.hpp"
-#include "core/crank.hpp"
-#include "core/steps_one_by_one.hpp"
+#include "core/crank/crank.hpp"
+#include "core/fitting/steps_one_by_one.hpp"
 #include "timing.hpp"
 
 namespace shimwright::bench {

@@ -26,7 +26,7 @@ class Builder : public cppu::WeakImplHelper1<css::task::XJob> {
   execute(const css::uno::Sequence<css::beans::NamedValue>& arguments) override {
     sal_Int32 index = 0;
     arguments[0].Value >>= index;
-    const book::Layout layout = layouts_of_48_valves().at(static_cast<std::size_t>(index));
+    const EngineLayout layout = layouts_of_48_valves().at(static_cast<std::size_t>(index));
     return css::uno::Any(book::build_book(context_, layout, layout.name));
   }
 

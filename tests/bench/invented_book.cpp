@@ -14,8 +14,8 @@ std::string mm(std::int64_t micrometres) {
   return digits.substr(1, 1) + "." + digits.substr(2);
 }
 
-book::Layout twelve(book::Arrangement arrangement) {
-  book::Layout layout{.name = {},
+EngineLayout twelve(Arrangement arrangement) {
+  EngineLayout layout{.name = {},
                       .arrangement = arrangement,
                       .banks = book::usual_banks(arrangement, 12),
                       .exhaust_valves = 2,
@@ -27,19 +27,19 @@ book::Layout twelve(book::Arrangement arrangement) {
 
 }  // namespace
 
-std::vector<book::Layout> layouts_of_48_valves() {
-  return {twelve(book::Arrangement::vee), twelve(book::Arrangement::in_line)};
+std::vector<EngineLayout> layouts_of_48_valves() {
+  return {twelve(Arrangement::vee), twelve(Arrangement::in_line)};
 }
 
-std::string entries_for(const book::Layout& layout) {
+std::string entries_for(const EngineLayout& layout) {
   questions::Dice dice(1);
   std::ostringstream text;
   text << "[engine]\nname = invented\nunit = mm\nexhaust = 0.13 | 0.19 | 0.75 | A\n"
           "inlet = 0.13 | 0.19 | 0.75 | A\ndoubt = 0.01\ntouch good = yes\nwork = 0.5\n"
           "[valves]\n";
-  for (const book::ValveId& valve : book::valves_of(layout)) {
+  for (const ValveId& valve : valves_of(layout)) {
     const std::int64_t shim = dice.between(2400, 2900);
-    text << book::name_of(valve, layout) << " | " << mm(dice.between(70, 200)) << " | "
+    text << name_of(valve, layout) << " | " << mm(dice.between(70, 200)) << " | "
          << (shim + 2) / 5 * 5 << " | " << mm(shim) << '\n';
   }
   text << "[spares]\n";

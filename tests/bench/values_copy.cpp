@@ -18,7 +18,7 @@
 #include <filesystem>
 #include <vector>
 
-#include "book/cells.hpp"
+#include "book/area.hpp"
 
 namespace shimwright::bench {
 namespace {

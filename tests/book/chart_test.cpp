@@ -7,7 +7,7 @@
 #include <com/sun/star/awt/Size.hpp>
 
 #include "book/presets.hpp"
-#include "core/verdict.hpp"
+#include "core/values/verdict.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
 
@@ -16,7 +16,6 @@ namespace {
 
 namespace card = book::card;
 using book::as;
-using book::Side;
 
 class Chart : public ::testing::Test {
  protected:
@@ -34,7 +33,7 @@ TEST_F(Chart, has_a_card_for_each_valve_with_its_name_on_top) {
   ASSERT_EQ(cards().size(), the_places().valves.size());
   for (std::size_t i = 0; i < cards().size(); ++i)
     EXPECT_EQ(demo.shown(book::sheet_name::head, cards()[i].at(card::name)),
-              book::name_of(the_places().valves[i], the_places().layout));
+              name_of(the_places().valves[i], the_places().layout));
 }
 
 TEST_F(Chart, has_exhaust_above_inlet) {

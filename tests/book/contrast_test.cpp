@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "../core/colour_science.hpp"
-#include "book/styles.hpp"
+#include "book/look/styles.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
 

@@ -34,7 +34,7 @@ TEST(CrankInTheBook, of_an_inline_four_stops_twice_one_full_turn_apart) {
 TEST(CrankInTheBook, is_told_on_each_card) {
   OpenBook book(the_office(), template_file());
   for (const book::Card& card : the_places().head.cards) {
-    const bool inlet = card.valve.side == book::Side::inlet;
+    const bool inlet = card.valve.side == Side::inlet;
     const int cylinder = card.valve.cylinder;
     const bool second = cylinder == 4 || cylinder == (inlet ? 3 : 2);
     EXPECT_EQ(book.shown(book::sheet_name::head, card.at(book::card::gap)),

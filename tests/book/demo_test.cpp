@@ -5,7 +5,7 @@
 
 #include <map>
 
-#include "core/plan.hpp"
+#include "core/plan/plan.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
 

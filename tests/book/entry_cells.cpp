@@ -14,7 +14,7 @@ std::vector<EntryCell> entry_cells(const book::Places& places) {
 
   std::vector<EntryCell> cells;
   for (const book::At at : {engine::name, engine::currency}) cells.push_back({on_engine, at, true});
-  for (const book::Side side : {book::Side::exhaust, book::Side::inlet}) {
+  for (const Side side : {Side::exhaust, Side::inlet}) {
     for (const int row : {engine::min_row, engine::max_row, engine::bias_row})
       cells.push_back({on_engine, engine::of(side, row)});
     for (const int by : {0, 1})
@@ -24,7 +24,7 @@ std::vector<EntryCell> entry_cells(const book::Places& places) {
                             engine::use_doubt, engine::touch_good, engine::first, engine::work})
     cells.push_back({on_engine, at});
 
-  for (const book::Side side : {book::Side::exhaust, book::Side::inlet})
+  for (const Side side : {Side::exhaust, Side::inlet})
     for (const int row : {engine::opens_row, engine::closes_row})
       cells.push_back({on_engine, engine::of(side, row)});
   for (const book::At at : {engine::firing, engine::margin, engine::opened})

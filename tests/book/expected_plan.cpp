@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <map>
 
-#include "core/palette.hpp"
+#include "core/values/palette.hpp"
 #include "job.hpp"
 
 namespace shimwright::tests {

@@ -17,7 +17,6 @@ namespace engine = book::engine_place;
 namespace shims = book::shims_place;
 namespace card = book::card;
 using book::FitMap;
-using book::Side;
 constexpr auto on_engine = book::sheet_name::engine;
 constexpr auto on_head = book::sheet_name::head;
 constexpr auto on_shims = book::sheet_name::shims;

@@ -6,10 +6,10 @@
 #include <algorithm>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
 
-#include "book/styles.hpp"
-#include "core/crank.hpp"
-#include "core/entries.hpp"
-#include "core/steps.hpp"
+#include "book/look/styles.hpp"
+#include "core/crank/crank.hpp"
+#include "core/entries/entries.hpp"
+#include "core/fitting/steps.hpp"
 #include "fit_cells.hpp"
 #include "job.hpp"
 
@@ -60,9 +60,9 @@ std::vector<Step> steps_told(const PlanQuestion& question, std::string_view firi
     for (std::size_t stop = 0; stop < stops.size(); ++stop)
       for (const ValvePlace& place : stops[stop].reachable)
         for (std::size_t i = 0; i < question.valves.size(); ++i) {
-          const book::ValveId& valve = the_places().valves[i];
+          const ValveId& valve = the_places().valves[i];
           if (valve.cylinder == place.cylinder &&
-              (valve.side == book::Side::inlet) == (place.side == Side::inlet))
+              (valve.side == Side::inlet) == (place.side == Side::inlet))
             open.push_back({i, static_cast<int>(stop) + 1});
         }
   }
@@ -227,12 +227,12 @@ TEST(Fit, says_which_shim_to_borrow_for_a_ring_across_stops) {
   OpenBook book(the_office(), template_file());
   const auto card = [](const char* name) {
     return *std::ranges::find_if(the_places().head.cards, [name](const book::Card& one) {
-      return book::name_of(one.valve, the_places().layout) == name;
+      return name_of(one.valve, the_places().layout) == name;
     });
   };
   // Two inlet valves at two stops, each of which wants the other's shim.
   for (const int row : {engine::min_row, engine::max_row})
-    for (const book::Side side : {book::Side::exhaust, book::Side::inlet})
+    for (const Side side : {Side::exhaust, Side::inlet})
       book.type(on_engine, engine::of(side, row), row == engine::min_row ? 0.15 : 0.25);
   const std::pair<const char*, std::pair<double, double>> readings[] = {{"1 IN L", {0.40, 2.5}},
                                                                         {"4 IN L", {0.0, 2.7}}};

@@ -3,9 +3,9 @@
 
 #include <set>
 
-#include "core/choice.hpp"
-#include "core/mark.hpp"
 #include "core/plan_questions.hpp"
+#include "core/values/choice.hpp"
+#include "core/values/mark.hpp"
 
 namespace shimwright::tests {
 namespace {
@@ -13,7 +13,6 @@ namespace {
 namespace engine_place = book::engine_place;
 namespace shims_place = book::shims_place;
 namespace card = book::card;
-using book::Side;
 using questions::Dice;
 using questions::micrometres;
 
@@ -29,7 +28,7 @@ Job::Reading made_up_reading(Dice& dice, const Limits& limits) {
 
 }  // namespace
 
-Job made_up_job(std::uint64_t seed, const book::Layout& layout) {
+Job made_up_job(std::uint64_t seed, const EngineLayout& layout) {
   Dice dice(seed);
   const bool one_series = dice.one_in(2);
   Job job;
@@ -40,7 +39,7 @@ Job made_up_job(std::uint64_t seed, const book::Layout& layout) {
   job.rules.use_doubt = !dice.one_in(3);
   job.rules.aim_first = dice.one_in(2);
   job.rules.work = Money::thousandths(500 * dice.between(0, 4));
-  for (const book::ValveId& valve : book::valves_of(layout))
+  for (const ValveId& valve : valves_of(layout))
     job.readings.push_back(made_up_reading(dice, job.of(valve.side).limits));
   std::set<std::string> series{job.exhaust.series, job.inlet.series};
   for (const std::string& one : series) {
@@ -60,15 +59,15 @@ Job made_up_job(std::uint64_t seed, const book::Layout& layout) {
   return job;
 }
 
-PlanQuestion question_of(const Job& job, const book::Layout& layout) {
+PlanQuestion question_of(const Job& job, const EngineLayout& layout) {
   PlanQuestion question;
   question.rules = job.rules;
-  const auto valves = book::valves_of(layout);
+  const auto valves = valves_of(layout);
   for (std::size_t i = 0; i < valves.size(); ++i) {
     const Job::Reading& reading = job.readings[i];
     const Job::SideLimits& side = job.of(valves[i].side);
     question.valves.push_back(
-        {.name = book::name_of(valves[i], layout),
+        {.name = name_of(valves[i], layout),
          .series = side.series,
          .clearance = reading.gap,
          .shim = reading.micrometer ? reading.micrometer : thickness_marked(reading.mark),

@@ -9,8 +9,8 @@
 #include <string>
 #include <vector>
 
-#include "book/layout.hpp"
-#include "core/plan.hpp"
+#include "core/engine/layout.hpp"
+#include "core/plan/plan.hpp"
 #include "open_book.hpp"
 
 namespace shimwright::tests {
@@ -55,15 +55,13 @@ struct Job {
   std::vector<Ladder> ladders;
   std::vector<Single> singles;
 
-  const SideLimits& of(book::Side side) const {
-    return side == book::Side::exhaust ? exhaust : inlet;
-  }
+  const SideLimits& of(Side side) const { return side == Side::exhaust ? exhaust : inlet; }
 };
 
 // As a workshop might have it, all of it sound: the same seed, the same job.
-Job made_up_job(std::uint64_t seed, const book::Layout& layout);
+Job made_up_job(std::uint64_t seed, const EngineLayout& layout);
 
-PlanQuestion question_of(const Job& job, const book::Layout& layout);
+PlanQuestion question_of(const Job& job, const EngineLayout& layout);
 
 // Types everything into its place, in mm or in inches.
 void type_job(OpenBook& book, const Job& job, const book::Places& places, Unit unit = Unit::mm);

@@ -47,7 +47,7 @@ OpenBook::OpenBook(const office::Office& office, const std::filesystem::path& fi
   document_ = as<css::sheet::XSpreadsheetDocument>(loaded);
 }
 
-OpenBook::OpenBook(const office::Office& office, const book::Layout& layout)
+OpenBook::OpenBook(const office::Office& office, const EngineLayout& layout)
     : document_(book::build_book(office.context(), layout, layout.name)) {}
 
 OpenBook::~OpenBook() {

@@ -15,9 +15,9 @@
 #include <utility>
 #include <vector>
 
-#include "book/cells.hpp"
+#include "book/area.hpp"
+#include "book/office/uno.hpp"
 #include "book/places.hpp"
-#include "book/uno.hpp"
 #include "book/workings.hpp"
 #include "office/office.hpp"
 
@@ -39,7 +39,7 @@ class OpenBook {
   // A template opens as a new book, a book as itself.
   OpenBook(const office::Office& office, const std::filesystem::path& file);
   // As it comes from the builder, never saved.
-  OpenBook(const office::Office& office, const book::Layout& layout);
+  OpenBook(const office::Office& office, const EngineLayout& layout);
   ~OpenBook();
   OpenBook(const OpenBook&) = delete;
   OpenBook& operator=(const OpenBook&) = delete;

@@ -189,10 +189,10 @@ TEST(Paper, of_a_book_never_saved_shows_bars_without_their_numbers) {
   EXPECT_TRUE(std::regex_search(text, std::regex("needed shims known +0 of 16"))) << text;
 }
 
-book::Layout twelve_in_a_vee() {
-  book::Layout layout{.name = "V, 12 cylinders, 48 valves",
-                      .arrangement = book::Arrangement::vee,
-                      .banks = book::usual_banks(book::Arrangement::vee, 12),
+EngineLayout twelve_in_a_vee() {
+  EngineLayout layout{.name = "V, 12 cylinders, 48 valves",
+                      .arrangement = Arrangement::vee,
+                      .banks = book::usual_banks(Arrangement::vee, 12),
                       .exhaust_valves = 2,
                       .inlet_valves = 2,
                       .firing = "1-12-5-8-3-10-6-7-2-11-4-9"};
@@ -201,7 +201,7 @@ book::Layout twelve_in_a_vee() {
 
 // Where the office chose the scale itself, it would part cards.
 TEST(Paper, of_a_head_on_two_pages_parts_no_card_when_saved_and_opened_again) {
-  book::Layout layout = twelve_in_a_vee();
+  EngineLayout layout = twelve_in_a_vee();
   layout.exhaust_valves = 1;
   layout.inlet_valves = 3;
   const book::Places places(layout);

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <set>
 
-#include "core/plan.hpp"
+#include "core/plan/plan.hpp"
 #include "job.hpp"
 #include "the_book.hpp"
 

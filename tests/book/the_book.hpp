@@ -7,20 +7,20 @@
 #include <string_view>
 
 #include "../office/sheet.hpp"
-#include "book/layout.hpp"
 #include "book/places.hpp"
+#include "core/engine/layout.hpp"
 
 namespace shimwright::tests {
 
 inline const book::Places& the_places() {
-  static const book::Places places(book::inline_four());
+  static const book::Places places(inline_four());
   return places;
 }
 
 // By the valve's name.
 inline const book::Card& card_of(std::string_view valve) {
   return *std::ranges::find_if(the_places().head.cards, [valve](const book::Card& one) {
-    return book::name_of(one.valve, the_places().layout) == valve;
+    return name_of(one.valve, the_places().layout) == valve;
   });
 }
 

@@ -5,7 +5,7 @@
 
 #include <map>
 
-#include "book/styles.hpp"
+#include "book/look/styles.hpp"
 #include "fit_cells.hpp"
 
 namespace shimwright::tests {
@@ -49,7 +49,7 @@ void read_the_rest(OpenBook& book) {
   for (const book::Card& card : the_places().head.cards) {
     if (!book.formula(book::sheet_name::head, card.value(book::card::gap)).empty()) continue;
     book.type(book::sheet_name::head, card.value(book::card::gap),
-              card.valve.side == book::Side::inlet ? 0.19 : 0.26);
+              card.valve.side == Side::inlet ? 0.19 : 0.26);
   }
   book.recalculate();
 }
@@ -75,7 +75,7 @@ TEST(Fit, takes_ticks_of_another_list_done_throughout_for_what_they_are) {
   tick_throughout(demo);
   for (const book::Card& card : the_places().head.cards)
     demo.type(book::sheet_name::head, card.value(book::card::gap),
-              card.valve.side == book::Side::inlet ? 0.19 : 0.26);
+              card.valve.side == Side::inlet ? 0.19 : 0.26);
   demo.recalculate();
   const std::string told = demo.shown(on_fit, said_box);
   EXPECT_TRUE(told.starts_with("All steps of another list were ticked")) << told;
@@ -89,7 +89,7 @@ TEST(Fit, takes_ticks_of_another_list_done_throughout_for_what_they_are) {
 class Exchange : public ::testing::Test {
  protected:
   Exchange() {
-    for (const book::Side side : {book::Side::exhaust, book::Side::inlet}) {
+    for (const Side side : {Side::exhaust, Side::inlet}) {
       book.type(on_engine, engine::of(side, engine::min_row), 0.15);
       book.type(on_engine, engine::of(side, engine::max_row), 0.25);
     }

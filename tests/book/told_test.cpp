@@ -15,7 +15,6 @@ namespace {
 namespace engine = book::engine_place;
 namespace shims = book::shims_place;
 namespace card = book::card;
-using book::Side;
 constexpr auto on_engine = book::sheet_name::engine;
 constexpr auto on_head = book::sheet_name::head;
 constexpr auto on_shims = book::sheet_name::shims;
@@ -121,9 +120,9 @@ TEST_F(ToldBook, tells_aloud_which_valves_left_alone_stay_outside_their_limits) 
 }
 
 TEST_F(ToldBook, counts_the_valves_left_outside_where_there_are_too_many_to_name) {
-  for (const book::ValveId& valve : the_places().valves) {
-    gap(book::name_of(valve, the_places().layout), 0.10);
-    leave_alone(book::name_of(valve, the_places().layout));
+  for (const ValveId& valve : the_places().valves) {
+    gap(name_of(valve, the_places().layout), 0.10);
+    leave_alone(name_of(valve, the_places().layout));
   }
   book.recalculate();
   EXPECT_TRUE(book.tells(on_plan, "16 valves stay outside their limits: left alone"));

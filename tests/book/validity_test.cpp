@@ -11,8 +11,8 @@
 #include <sstream>
 #include <variant>
 
-#include "core/entries.hpp"
-#include "core/mark.hpp"
+#include "core/entries/entries.hpp"
+#include "core/values/mark.hpp"
 #include "entry_cells.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
@@ -141,10 +141,10 @@ TEST(Validity, offers_the_series_named_on_engine) {
     };
     // Both sides come with the same.
     EXPECT_EQ(count(), 1);
-    book.type(on_engine, engine::of(book::Side::exhaust, engine::series_row), "small");
+    book.type(on_engine, engine::of(Side::exhaust, engine::series_row), "small");
     EXPECT_EQ(count(), 2);
     EXPECT_EQ(book.value_of(book::sheet_name::shims, "=MATCH(\"small\";" + offered + ";0)"), 1);
-    book.type(on_engine, engine::of(book::Side::exhaust, engine::series_row), "A");
+    book.type(on_engine, engine::of(Side::exhaust, engine::series_row), "A");
   }
 }
 
@@ -160,7 +160,7 @@ const At first_gap = the_places().head.cards.front().value(card::gap);
 const At last_gap = the_places().head.cards.back().value(card::gap);
 const At micrometer = the_places().head.cards.front().value(card::micrometer);
 const At mark = the_places().head.cards.front().value(card::mark);
-const At bias = engine::of(book::Side::inlet, engine::bias_row);
+const At bias = engine::of(Side::inlet, engine::bias_row);
 constexpr auto head = book::sheet_name::head;
 constexpr auto on_shims = book::sheet_name::shims;
 
@@ -178,7 +178,7 @@ const Typed typed[] = {
     {"a mark that stands for nothing", head, mark, "Q9", false},
     {"where to aim", on_engine, bias, 1.0, true},
     {"an aim beyond the limits", on_engine, bias, 1.1, false},
-    {"a negative limit", on_engine, engine::of(book::Side::inlet, engine::min_row), -0.1, false},
+    {"a negative limit", on_engine, engine::of(Side::inlet, engine::min_row), -0.1, false},
     {"work for nothing", on_engine, engine::work, 0.0, true},
     {"negative money", on_engine, engine::work, -1.0, false},
     {"a whole count", on_shims, right_of(shims::first_spare, 2), 2.0, true},

@@ -7,12 +7,11 @@
 #include <string>
 
 #include "commands/entries.hpp"
-#include "core/bad_input.hpp"
+#include "core/values/bad_input.hpp"
 
 namespace shimwright::commands {
 namespace {
 
-using book::Arrangement;
 using testing::HasSubstr;
 
 std::string trouble_with(std::string_view text, Arrangement arrangement, int cylinders) {

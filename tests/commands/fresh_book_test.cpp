@@ -14,9 +14,9 @@
 #include <vector>
 
 #include "book/fit_map.hpp"
-#include "book/layout.hpp"
 #include "book/places.hpp"
 #include "book/steps_map.hpp"
+#include "core/engine/layout.hpp"
 #include "new_book_desk.hpp"
 #include "sheet_view.hpp"
 
@@ -76,7 +76,7 @@ class FreshBook : public NewBook {
 };
 
 TEST_F(FreshBook, takes_what_is_right_and_refuses_what_is_not) {
-  const book::Places places(book::inline_four());
+  const book::Places places(inline_four());
   const book::Card& card = places.head.cards.front();
   const Typed all[] = {
       {book::sheet_name::head, card.value(book::card::gap), "0.15", "0.150"},
@@ -90,7 +90,7 @@ TEST_F(FreshBook, takes_what_is_right_and_refuses_what_is_not) {
 
 // The office completes what is typed from text in the same column, so no number may stay text.
 TEST_F(FreshBook, completes_no_number_from_another_entry) {
-  const book::Places places(book::inline_four());
+  const book::Places places(inline_four());
   std::vector<book::Card> column;
   for (const book::Card& card : places.head.cards)
     if (card.value(book::card::gap).column ==
@@ -108,13 +108,12 @@ TEST_F(FreshBook, completes_no_number_from_another_entry) {
       {book::sheet_name::head, column[0].value(book::card::micrometer), "2,751", ""},
       {book::sheet_name::head, column[1].value(book::card::micrometer), "2", "2.000"},
       {book::sheet_name::engine, engine::name, "1200 twin", "1200 twin"},
-      {book::sheet_name::engine, engine::of(book::Side::inlet, engine::bias_row), "1", "1.00"},
+      {book::sheet_name::engine, engine::of(Side::inlet, engine::bias_row), "1", "1.00"},
       {book::sheet_name::engine, engine::margin, "12", "12"},
       {book::sheet_name::engine, engine::name, "Bravo", "Bravo"},
-      {book::sheet_name::engine, engine::of(book::Side::exhaust, engine::series_row), "B", "B"},
-      {book::sheet_name::engine, engine::of(book::Side::inlet, engine::series_row), "28 mm",
-       "28 mm"},
-      {book::sheet_name::engine, engine::of(book::Side::inlet, engine::opens_row), "28", "28"},
+      {book::sheet_name::engine, engine::of(Side::exhaust, engine::series_row), "B", "B"},
+      {book::sheet_name::engine, engine::of(Side::inlet, engine::series_row), "28 mm", "28 mm"},
+      {book::sheet_name::engine, engine::of(Side::inlet, engine::opens_row), "28", "28"},
       {book::sheet_name::shims, right_of(book::shims_place::first_spare), "2,70", ""},
       {book::sheet_name::shims, right_of(below(book::shims_place::first_spare)), "2", "2.000"},
   };
@@ -122,7 +121,7 @@ TEST_F(FreshBook, completes_no_number_from_another_entry) {
 }
 
 TEST_F(FreshBook, ticks_a_step_from_its_list_by_keys_alone) {
-  const book::Places places(book::inline_four());
+  const book::Places places(inline_four());
   const Reference<css::table::XCellRange> head(
       document_->getSheets()->getByName(to_office(book::sheet_name::head)), UNO_QUERY_THROW);
   const auto set = [&](book::At at, double number) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 //
 // The chart of the valves for every layout a book can be asked for.
-#include "book/head_map.hpp"
+#include "book/head/head_map.hpp"
 
 #include <gtest/gtest.h>
 
@@ -11,14 +11,14 @@
 #include <utility>
 #include <vector>
 
-#include "book/head_words.hpp"
+#include "book/head/head_words.hpp"
 #include "book/presets.hpp"
 
 namespace shimwright::book {
 namespace {
 
-std::vector<Layout> every_layout() {
-  std::vector<Layout> all;
+std::vector<EngineLayout> every_layout() {
+  std::vector<EngineLayout> all;
   for (const auto arrangement : {Arrangement::in_line, Arrangement::vee, Arrangement::flat})
     for (int cylinders = 1; cylinders <= 16; ++cylinders)
       for (int exhaust = 1; exhaust <= 3; ++exhaust)
@@ -43,7 +43,7 @@ bool holds(const Area& outer, const Area& inner) {
 Area whole(const Card& card) { return {card.at(card::name), card.value(card::then)}; }
 
 TEST(HeadMap, no_two_cards_share_a_cell_and_each_lies_on_its_head) {
-  for (const Layout& layout : every_layout()) {
+  for (const EngineLayout& layout : every_layout()) {
     const HeadMap map = head_map(layout);
     ASSERT_EQ(map.cards.size(), valves_of(layout).size());
     std::set<std::pair<int, int>> taken;
@@ -71,7 +71,7 @@ double middle_of(const HeadMap& map, const Area& area) {
 }
 
 TEST(HeadMap, all_cards_are_equally_wide) {
-  for (const Layout& layout : every_layout()) {
+  for (const EngineLayout& layout : every_layout()) {
     const HeadMap map = head_map(layout);
     for (const Card& card : map.cards)
       EXPECT_NEAR(
@@ -83,7 +83,7 @@ TEST(HeadMap, all_cards_are_equally_wide) {
 // The office draws the button of a choice over the next column, no wider than that.
 TEST(HeadMap, beside_each_card_is_room_for_the_button_of_a_choice) {
   constexpr double least_mm = 4.2;  // about 16 pixels
-  for (const Layout& layout : every_layout()) {
+  for (const EngineLayout& layout : every_layout()) {
     const HeadMap map = head_map(layout);
     for (const Card& card : map.cards)
       EXPECT_GE(map.column_mm.at(static_cast<std::size_t>(card.value(card::alone).column + 1)),
@@ -93,7 +93,7 @@ TEST(HeadMap, beside_each_card_is_room_for_the_button_of_a_choice) {
 
 // A valve alone stands midway between the two opposite, two midway among three.
 TEST(HeadMap, the_valves_of_each_side_stand_about_the_middle_of_their_cylinder) {
-  for (const Layout& layout : every_layout()) {
+  for (const EngineLayout& layout : every_layout()) {
     const HeadMap map = head_map(layout);
     for (const BankDeck& deck : map.banks)
       for (const CylinderStrip& strip : deck.strips)
@@ -111,7 +111,7 @@ TEST(HeadMap, the_valves_of_each_side_stand_about_the_middle_of_their_cylinder) 
 }
 
 TEST(HeadMap, two_valves_opposite_three_stand_between_them) {
-  Layout layout = inline_four();
+  EngineLayout layout = inline_four();
   layout.inlet_valves = 3;
   const HeadMap map = head_map(layout);
   const auto middle = [&map](const ValveId& valve) {
@@ -123,7 +123,7 @@ TEST(HeadMap, two_valves_opposite_three_stand_between_them) {
 }
 
 TEST(HeadMap, every_bank_begins_once_and_keeps_its_order) {
-  for (const Layout& layout : every_layout()) {
+  for (const EngineLayout& layout : every_layout()) {
     const HeadMap map = head_map(layout);
     for (std::size_t bank = 0; bank < layout.banks.size(); ++bank) {
       std::vector<int> cylinders;
@@ -138,7 +138,7 @@ TEST(HeadMap, every_bank_begins_once_and_keeps_its_order) {
 }
 
 TEST(HeadMap, heads_lie_below_each_other_or_two_banks_side_by_side) {
-  for (const Layout& layout : every_layout()) {
+  for (const EngineLayout& layout : every_layout()) {
     const HeadMap map = head_map(layout);
     for (std::size_t i = 1; i < map.banks.size(); ++i) {
       const Area& before = map.banks[i - 1].deck;
@@ -156,7 +156,7 @@ TEST(HeadMap, heads_lie_below_each_other_or_two_banks_side_by_side) {
 }
 
 TEST(HeadMap, every_row_and_column_has_a_size) {
-  for (const Layout& layout : every_layout()) {
+  for (const EngineLayout& layout : every_layout()) {
     const HeadMap map = head_map(layout);
     EXPECT_EQ(map.column_mm.size(), static_cast<std::size_t>(map.last_column) + 1);
     EXPECT_EQ(map.row_mm.size(), static_cast<std::size_t>(map.last_row) + 1);
@@ -165,7 +165,7 @@ TEST(HeadMap, every_row_and_column_has_a_size) {
   }
 }
 
-Layout with_banks(Arrangement arrangement, int cylinders, int exhaust, int inlet) {
+EngineLayout with_banks(Arrangement arrangement, int cylinders, int exhaust, int inlet) {
   return {.name = {},
           .arrangement = arrangement,
           .banks = usual_banks(arrangement, cylinders),
@@ -182,11 +182,11 @@ TEST(HeadSpread, lays_banks_of_one_or_two_cylinders_side_by_side) {
 
 // Else the first of them, `front` say, stands on the left.
 TEST(HeadMap, a_bank_called_left_stands_on_the_left) {
-  const auto first_at_left = [](const Layout& layout) {
+  const auto first_at_left = [](const EngineLayout& layout) {
     const HeadMap map = head_map(layout);
     return map.banks[0].deck.from.column < map.banks[1].deck.from.column;
   };
-  Layout layout = with_banks(Arrangement::flat, 2, 2, 2);
+  EngineLayout layout = with_banks(Arrangement::flat, 2, 2, 2);
   EXPECT_FALSE(first_at_left(layout));
   layout.banks[0].name = "Left";
   layout.banks[1].name = "Right";
@@ -212,7 +212,7 @@ TEST(HeadSpread, parts_an_engine_onto_two_pages_where_its_letters_would_be_tiny)
 }
 
 TEST(HeadSpread, keeps_the_smallest_letters_of_every_engine_readable) {
-  for (const Layout& layout : every_layout())
+  for (const EngineLayout& layout : every_layout())
     EXPECT_GE(spread_of(layout).scale * card::smallest_letter_pt, 4.4);
 }
 
@@ -228,7 +228,7 @@ TEST(SeenInWords, tells_how_to_stand_and_no_more_than_the_layout_holds) {
             "Seen from above, exhaust side away from you.");
   EXPECT_EQ(seen_in_words(with_banks(Arrangement::vee, 8, 2, 2), false),
             "Seen from above, right bank away from you, left bank near you.");
-  Layout unnamed = with_banks(Arrangement::flat, 4, 2, 2);
+  EngineLayout unnamed = with_banks(Arrangement::flat, 4, 2, 2);
   for (Bank& bank : unnamed.banks) bank.name.clear();
   EXPECT_EQ(
       seen_in_words(unnamed, true),

@@ -28,9 +28,9 @@
 
 #include "book/book.hpp"
 #include "book/filling.hpp"
+#include "book/office/sheet.hpp"
 #include "book/places.hpp"
 #include "book/presets.hpp"
-#include "book/sheet.hpp"
 #include "commands/request.hpp"
 #include "office/office.hpp"
 #include "office/process.hpp"
@@ -44,8 +44,8 @@ using book::Ref;
 using book::to_office;
 using Document = Ref<css::sheet::XSpreadsheetDocument>;
 
-book::Layout layout(book::Arrangement arrangement, int cylinders, int exhaust, int inlet) {
-  book::Layout made{.name = {},
+EngineLayout layout(Arrangement arrangement, int cylinders, int exhaust, int inlet) {
+  EngineLayout made{.name = {},
                     .arrangement = arrangement,
                     .banks = book::usual_banks(arrangement, cylinders),
                     .exhaust_valves = exhaust,
@@ -57,21 +57,21 @@ book::Layout layout(book::Arrangement arrangement, int cylinders, int exhaust, i
   return made;
 }
 
-std::vector<book::Layout> all_layouts() {
-  using enum book::Arrangement;
-  std::vector<book::Layout> all;
+std::vector<EngineLayout> all_layouts() {
+  using enum Arrangement;
+  std::vector<EngineLayout> all;
   for (const book::Preset& preset : book::presets()) {
     all.push_back(preset.layout);
     for (const auto& [exhaust, inlet] : {std::pair{1, 1}, {2, 3}}) {
-      if (book::cylinders_of(preset.layout) * (exhaust + inlet) > 48) continue;
-      book::Layout other = preset.layout;
+      if (cylinders_of(preset.layout) * (exhaust + inlet) > 48) continue;
+      EngineLayout other = preset.layout;
       other.exhaust_valves = exhaust;
       other.inlet_valves = inlet;
       other.name = book::full_name(other);
       all.push_back(other);
     }
   }
-  for (const book::Layout& other :
+  for (const EngineLayout& other :
        {layout(in_line, 5, 2, 2), layout(in_line, 8, 2, 2), layout(in_line, 12, 2, 2),
         layout(in_line, 16, 1, 2), layout(vee, 6, 2, 2), layout(vee, 10, 2, 2),
         layout(vee, 12, 2, 2), layout(vee, 16, 1, 2), layout(flat, 2, 2, 2), layout(flat, 6, 2, 2),
@@ -82,7 +82,7 @@ std::vector<book::Layout> all_layouts() {
   return all;
 }
 
-class Layouts : public testing::TestWithParam<book::Layout> {
+class Layouts : public testing::TestWithParam<EngineLayout> {
  protected:
   static void SetUpTestSuite() {
     office::Settings settings;
@@ -91,7 +91,7 @@ class Layouts : public testing::TestWithParam<book::Layout> {
   }
   static void TearDownTestSuite() { office_.reset(); }
 
-  static Document book_of(const book::Layout& layout, const std::string& entries) {
+  static Document book_of(const EngineLayout& layout, const std::string& entries) {
     const Document document = book::build_book(office_->context(), layout, layout.name);
     std::istringstream lines(entries);
     book::fill(document, layout, lines);
@@ -104,15 +104,14 @@ class Layouts : public testing::TestWithParam<book::Layout> {
 std::unique_ptr<office::Office> Layouts::office_;
 
 // Readings that fill every card: all states in turn.
-std::string readings_for(const book::Layout& layout) {
+std::string readings_for(const EngineLayout& layout) {
   std::ostringstream text;
   text << "[engine]\nunit = mm\nexhaust = 0.22 | 0.28 | 0.75 | A\ninlet = 0.16 | 0.22 | 0.75 | A\n"
           "doubt = 0.01\n[valves]\n";
   const char* const gaps[] = {"0.25", "0.14", "0.22", "0.18", "0.31", "0.28", "0.20"};
   std::size_t i = 0;
-  for (const book::ValveId& valve : book::valves_of(layout))
-    text << book::name_of(valve, layout) << " | " << gaps[i++ % std::size(gaps)]
-         << " | 270 | 2.702\n";
+  for (const ValveId& valve : valves_of(layout))
+    text << name_of(valve, layout) << " | " << gaps[i++ % std::size(gaps)] << " | 270 | 2.702\n";
   text << "[rows of sizes]\nA | 2.20 | 3.20 | 0.05 | 6.90\n";
   return text.str();
 }
@@ -183,14 +182,14 @@ void expect_whole_cards(const std::vector<PrintedWord>& words, std::ptrdiff_t ca
 }
 
 TEST_P(Layouts, a_book_is_built_and_answers_for_every_valve) {
-  const book::Layout& layout = GetParam();
+  const EngineLayout& layout = GetParam();
   const Document document = book_of(layout, readings_for(layout));
   const book::Places places(layout);
-  ASSERT_EQ(places.head.cards.size(), book::valves_of(layout).size());
+  ASSERT_EQ(places.head.cards.size(), valves_of(layout).size());
   const book::Sheet head(document, book::sheet_name::head);
   for (const book::Card& card : places.head.cards) {
     const auto after = head.range(card.value(book::card::after))->getCellByPosition(0, 0);
-    EXPECT_GT(after->getValue(), 0.1) << book::name_of(card.valve, layout);
+    EXPECT_GT(after->getValue(), 0.1) << name_of(card.valve, layout);
   }
   EXPECT_EQ(errors_in(document), std::vector<std::string>());
   const auto pdf = std::filesystem::path(PICTURES) / "layouts" /
@@ -210,7 +209,7 @@ TEST_P(Layouts, a_book_is_built_and_answers_for_every_valve) {
   EXPECT_TRUE(is_on(words_on(pdf, last), "Turn"));
 }
 
-std::string name_of(const testing::TestParamInfo<book::Layout>& info) {
+std::string name_of(const testing::TestParamInfo<EngineLayout>& info) {
   std::string name = info.param.name;
   for (char& c : name)
     if (!std::isalnum(static_cast<unsigned char>(c))) c = '_';
@@ -226,22 +225,22 @@ std::string without_blanks(std::string text) {
 
 // Of a valve whose gap is no length, one below zero, marks that stand for nothing, a micrometer
 // that reads hundredths, and marks far from what was measured.
-std::string slips_for(const book::Layout& layout) {
+std::string slips_for(const EngineLayout& layout) {
   std::ostringstream text;
   text << "[engine]\nunit = mm\nexhaust = 0.22 | 0.28 | 7 | A\ninlet = 0.16 | 0.22 | 0.75 | A\n"
           "[valves]\n";
   const char* const slips[] = {"0.25 | Q9 |", "0.14 | 290 | 2.702", "tight | 270 | 2.702",
                                "-0.1 | 270 | 275"};
   std::size_t i = 0;
-  for (const book::ValveId& valve : book::valves_of(layout))
-    text << book::name_of(valve, layout) << " | " << slips[i++ % std::size(slips)] << "\n";
+  for (const ValveId& valve : valves_of(layout))
+    text << name_of(valve, layout) << " | " << slips[i++ % std::size(slips)] << "\n";
   return text.str();
 }
 
 class Slips : public Layouts {};
 
 TEST_P(Slips, are_told_on_head_in_full_above_the_key) {
-  const book::Layout& layout = GetParam();
+  const EngineLayout& layout = GetParam();
   const Document document = book_of(layout, slips_for(layout));
   const auto pdf = std::filesystem::path(PICTURES) / "layouts" / ("slips, " + layout.name + ".pdf");
   keep_pdf(document, pdf);
@@ -281,7 +280,7 @@ class Readings : public Layouts {};
 
 // Of a large book's columns of formulas the office may leave some as they were.
 TEST_P(Readings, typed_one_by_one_leave_no_answer_behind) {
-  const book::Layout& layout = GetParam();
+  const EngineLayout& layout = GetParam();
   const Document document = book_of(layout, readings_for(layout));
   const book::Places places(layout);
   book::Sheet head(document, book::sheet_name::head);
@@ -301,20 +300,18 @@ TEST_P(Readings, typed_one_by_one_leave_no_answer_behind) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Large, Readings,
-                         testing::Values(book::inline_four(),
-                                         layout(book::Arrangement::vee, 12, 2, 2),
-                                         layout(book::Arrangement::in_line, 16, 1, 2)),
+                         testing::Values(inline_four(), layout(Arrangement::vee, 12, 2, 2),
+                                         layout(Arrangement::in_line, 16, 1, 2)),
                          name_of);
 
 INSTANTIATE_TEST_SUITE_P(Narrow, Slips,
-                         testing::Values(layout(book::Arrangement::in_line, 1, 2, 3),
-                                         layout(book::Arrangement::vee, 2, 2, 2),
-                                         layout(book::Arrangement::in_line, 4, 1, 1)),
+                         testing::Values(layout(Arrangement::in_line, 1, 2, 3),
+                                         layout(Arrangement::vee, 2, 2, 2),
+                                         layout(Arrangement::in_line, 4, 1, 1)),
                          name_of);
 INSTANTIATE_TEST_SUITE_P(Wide, Slips,
-                         testing::Values(book::inline_four(),
-                                         layout(book::Arrangement::vee, 12, 2, 2),
-                                         layout(book::Arrangement::in_line, 16, 1, 2)),
+                         testing::Values(inline_four(), layout(Arrangement::vee, 12, 2, 2),
+                                         layout(Arrangement::in_line, 16, 1, 2)),
                          name_of);
 
 INSTANTIATE_TEST_SUITE_P(Any, Layouts, testing::ValuesIn(all_layouts()), name_of);

@@ -12,7 +12,7 @@
 #include <string_view>
 #include <vector>
 
-#include "book/cells.hpp"
+#include "book/area.hpp"
 #include "desk.hpp"
 #include "office/office.hpp"
 #include "screen.hpp"

@@ -68,12 +68,12 @@ TEST_F(NewBook, makes_a_book_that_holds_what_was_entered) {
   namespace place = book::engine_place;
   const auto engine = [&](book::At at) { return text_in(document, book::sheet_name::engine, at); };
   EXPECT_EQ(engine(place::unit), "mm");
-  EXPECT_EQ(engine(place::of(book::Side::inlet, place::min_row)), "0.160");
-  EXPECT_EQ(engine(place::of(book::Side::inlet, place::max_row)), "0.220");
-  EXPECT_EQ(engine(place::of(book::Side::exhaust, place::min_row)), "0.220");
-  EXPECT_EQ(engine(place::of(book::Side::exhaust, place::max_row)), "0.280");
-  EXPECT_EQ(engine(place::of(book::Side::inlet, place::series_row)), "A");
-  EXPECT_EQ(engine(place::of(book::Side::exhaust, place::series_row)), "B");
+  EXPECT_EQ(engine(place::of(Side::inlet, place::min_row)), "0.160");
+  EXPECT_EQ(engine(place::of(Side::inlet, place::max_row)), "0.220");
+  EXPECT_EQ(engine(place::of(Side::exhaust, place::min_row)), "0.220");
+  EXPECT_EQ(engine(place::of(Side::exhaust, place::max_row)), "0.280");
+  EXPECT_EQ(engine(place::of(Side::inlet, place::series_row)), "A");
+  EXPECT_EQ(engine(place::of(Side::exhaust, place::series_row)), "B");
   EXPECT_EQ(engine(place::currency), "EUR");
   EXPECT_EQ(engine(place::opened), place::cams_out);
   const auto ladder = [&](int row, int column) {

@@ -8,8 +8,8 @@
 #include <string>
 #include <vector>
 
-#include "core/crank.hpp"
-#include "core/firing_written.hpp"
+#include "core/crank/crank.hpp"
+#include "core/crank/firing_written.hpp"
 
 namespace shimwright::book {
 namespace {
@@ -62,14 +62,14 @@ TEST(Presets, between_two_banks_lie_the_inlet_valves) {
 }
 
 TEST(Presets, the_inline_four_is_the_one_the_book_began_with) {
-  const Layout first = inline_four();
+  const EngineLayout first = inline_four();
   const Preset* preset = preset_like(first);
   ASSERT_NE(preset, nullptr);
   EXPECT_EQ(preset->layout.name, first.name);
 }
 
 TEST(Presets, one_is_known_again_by_how_it_lies_and_fires_whatever_its_valves) {
-  Layout five_valves = inline_four();
+  EngineLayout five_valves = inline_four();
   five_valves.inlet_valves = 3;
   EXPECT_EQ(full_name(five_valves), "inline four, 20 valves");
   five_valves.firing = "1-2-4-3";

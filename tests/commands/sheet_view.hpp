@@ -6,8 +6,8 @@
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <string_view>
 
-#include "book/cells.hpp"
-#include "book/uno.hpp"
+#include "book/area.hpp"
+#include "book/office/uno.hpp"
 #include "office/office.hpp"
 
 namespace shimwright::tests {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MPL-2.0
-#include "core/assignment.hpp"
+#include "core/plan/assignment.hpp"
 
 #include <gtest/gtest.h>
 

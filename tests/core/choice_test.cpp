@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MPL-2.0
-#include "core/choice.hpp"
+#include "core/values/choice.hpp"
 
 #include <gtest/gtest.h>
 
@@ -9,7 +9,7 @@
 #include <tuple>
 #include <vector>
 
-#include "core/bad_input.hpp"
+#include "core/values/bad_input.hpp"
 
 namespace shimwright {
 namespace {

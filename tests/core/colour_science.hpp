@@ -11,7 +11,7 @@
 #include <array>
 #include <string_view>
 
-#include "core/palette.hpp"
+#include "core/values/palette.hpp"
 
 namespace shimwright {
 

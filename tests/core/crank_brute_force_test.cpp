@@ -15,7 +15,7 @@
 #include <string>
 #include <vector>
 
-#include "core/crank.hpp"
+#include "core/crank/crank.hpp"
 
 namespace shimwright {
 namespace {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MPL-2.0
-#include "core/entries.hpp"
+#include "core/entries/entries.hpp"
 
 #include <gtest/gtest.h>
 
@@ -11,9 +11,9 @@
 #include <tuple>
 #include <vector>
 
-#include "core/bad_input.hpp"
-#include "core/choice.hpp"
-#include "core/words.hpp"
+#include "core/values/bad_input.hpp"
+#include "core/values/choice.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright {
 namespace {

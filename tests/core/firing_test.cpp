@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MPL-2.0
-#include "core/firing.hpp"
+#include "core/crank/firing.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "core/bad_input.hpp"
+#include "core/values/bad_input.hpp"
 
 namespace shimwright {
 namespace {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MPL-2.0
-#include "core/length.hpp"
+#include "core/values/length.hpp"
 
 #include <gtest/gtest.h>
 
@@ -7,7 +7,7 @@
 #include <limits>
 #include <string>
 
-#include "core/bad_input.hpp"
+#include "core/values/bad_input.hpp"
 
 namespace shimwright {
 namespace {

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MPL-2.0
-#include "core/mark.hpp"
+#include "core/values/mark.hpp"
 
 #include <gtest/gtest.h>
 
 #include <string>
 
-#include "core/bad_input.hpp"
-#include "core/words.hpp"
+#include "core/values/bad_input.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright {
 namespace {

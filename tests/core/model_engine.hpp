@@ -7,7 +7,7 @@
 
 #include <string>
 
-#include "core/steps.hpp"
+#include "core/fitting/steps.hpp"
 
 namespace shimwright::model {
 

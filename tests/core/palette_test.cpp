@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MPL-2.0
-#include "core/palette.hpp"
+#include "core/values/palette.hpp"
 
 #include <gtest/gtest.h>
 

@@ -13,7 +13,7 @@
 #include <utility>
 #include <vector>
 
-#include "core/plan.hpp"
+#include "core/plan/plan.hpp"
 
 namespace shimwright::audit {
 

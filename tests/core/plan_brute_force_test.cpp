@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/plan.hpp"
+#include "core/plan/plan.hpp"
 #include "plan_audit.hpp"
 #include "plan_questions.hpp"
 

@@ -11,7 +11,7 @@
 #include <memory>
 #include <vector>
 
-#include "core/plan.hpp"
+#include "core/plan/plan.hpp"
 #include "plan_audit.hpp"
 #include "plan_questions.hpp"
 

@@ -11,8 +11,8 @@
 #include <utility>
 #include <vector>
 
-#include "core/choice.hpp"
-#include "core/plan.hpp"
+#include "core/plan/plan.hpp"
+#include "core/values/choice.hpp"
 
 namespace shimwright::questions {
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MPL-2.0
-#include "core/plan.hpp"
+#include "core/plan/plan.hpp"
 
 #include <gtest/gtest.h>
 
@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "core/choice.hpp"
+#include "core/values/choice.hpp"
 #include "plan_audit.hpp"
 #include "plan_questions.hpp"
 

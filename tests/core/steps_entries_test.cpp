@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MPL-2.0
-#include "core/steps_entries.hpp"
+#include "core/fitting/steps_entries.hpp"
 
 #include <gtest/gtest.h>
 
@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "core/bad_input.hpp"
+#include "core/values/bad_input.hpp"
 
 namespace shimwright {
 namespace {

@@ -5,7 +5,7 @@
 
 #include <cstdint>
 
-#include "core/steps.hpp"
+#include "core/fitting/steps.hpp"
 #include "plan_questions.hpp"
 
 namespace shimwright::questions {

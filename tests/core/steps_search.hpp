@@ -9,7 +9,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/steps.hpp"
+#include "core/fitting/steps.hpp"
 
 namespace shimwright::search {
 

@@ -2,14 +2,14 @@
 //
 // The order to fit: literal cases, told as rows. That the crank is not turned over a valve without
 // a shim, nor over one that might be held open, is common practice, no source.
-#include "core/steps.hpp"
+#include "core/fitting/steps.hpp"
 
 #include <gtest/gtest.h>
 
 #include <string>
 #include <vector>
 
-#include "core/bad_input.hpp"
+#include "core/values/bad_input.hpp"
 #include "model_engine.hpp"
 #include "steps_questions.hpp"
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MPL-2.0
-#include "core/verdict.hpp"
+#include "core/values/verdict.hpp"
 
 #include <gtest/gtest.h>
 
@@ -8,7 +8,7 @@
 #include <set>
 #include <string>
 
-#include "core/bad_input.hpp"
+#include "core/values/bad_input.hpp"
 
 namespace shimwright {
 namespace {

@@ -13,8 +13,8 @@
 #include <sstream>
 
 #include "cells/describe/functions.hpp"
-#include "core/length.hpp"
-#include "core/words.hpp"
+#include "core/values/length.hpp"
+#include "core/values/text.hpp"
 #include "sheet.hpp"
 
 namespace shimwright::tests {

@@ -8,7 +8,7 @@
 #include <filesystem>
 #include <vector>
 
-#include "core/palette.hpp"
+#include "core/values/palette.hpp"
 
 namespace shimwright::tests {
 

@@ -12,9 +12,9 @@
 #include "../book/job.hpp"
 #include "../book/open_book.hpp"
 #include "book/fit_map.hpp"
+#include "book/look/styles.hpp"
 #include "book/places.hpp"
 #include "book/steps_map.hpp"
-#include "book/styles.hpp"
 #include "window.hpp"
 
 namespace shimwright::tests {
@@ -43,7 +43,7 @@ class Screens : public ::testing::Test {
 
   static std::unique_ptr<Screen> screen;
   static std::unique_ptr<office::Office> office;
-  const book::Places places{book::inline_four()};
+  const book::Places places{inline_four()};
 };
 
 std::unique_ptr<Screen> Screens::screen;
@@ -231,7 +231,7 @@ TEST_F(Screens, boxes_of_slips_stand_out) {
       book.type(book::sheet_name::head, places.head.cards[i].value(card::gap), -0.1);
     book.type(book::sheet_name::head, places.head.cards[5].value(card::mark), "Q9");
     book.type(book::sheet_name::engine,
-              book::engine_place::of(book::Side::inlet, book::engine_place::bias_row), 7.0);
+              book::engine_place::of(Side::inlet, book::engine_place::bias_row), 7.0);
     for (int i = 0; i < 4; ++i)
       book.type(book::sheet_name::shims, right_of(below(book::shims_place::first_spare, i)), 275.0);
     book.recalculate();

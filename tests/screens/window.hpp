@@ -11,8 +11,8 @@
 #include <vector>
 
 #include "../commands/screen.hpp"
-#include "book/cells.hpp"
-#include "book/uno.hpp"
+#include "book/area.hpp"
+#include "book/office/uno.hpp"
 #include "office/office.hpp"
 #include "picture.hpp"
 

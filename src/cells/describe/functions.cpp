@@ -6,7 +6,7 @@
 #include <sstream>
 #include <stdexcept>
 
-#include "core/words.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright::cells {
 namespace {

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "book/look/styles.hpp"
+
+#include <com/sun/star/util/CellProtection.hpp>
+
+#include "book/look/style_maker.hpp"
+
+namespace shimwright::book::style {
+namespace {
+
+namespace upright_at = css::table::CellVertJustify2;
+
+constexpr std::string_view font = "Liberation Sans";
+
+void make_text_styles(Maker& m) {
+  m.make(page, "",
+         {{"CharFontName", Any(to_office(font))},
+          size(10),
+          text_colour(ink),
+          fill(paper),
+          upright(upright_at::CENTER)});
+  m.make(far_edge, page, {});
+  m.make(title, page, {size(20), bold(), text_colour(accent), shrinking()});
+  m.make(subtitle, page, {size(9), text_colour(quiet_ink)});
+  m.make(aside, subtitle, {right(), padding(2), shrinking()});
+  m.make(banner, subtitle, {size(8.5), wrapped(), upright(upright_at::TOP)});
+  m.make(heading, page, {size(11), bold(), text_colour(accent), {"BottomBorder", line(accent, 1)}});
+  m.make(heading_tally, heading, {right()});
+  m.make(label, page, {});
+  m.make(text, page, {wrapped()});
+  m.make(note, page, {size(9), text_colour(quiet_ink), wrapped()});
+  m.make(list, note, {left(), indent(1), upright(upright_at::TOP)});
+  m.make(number, page, {size(13), bold(), text_colour(accent), centre()});
+  m.make(link, page, {bold(), text_colour(accent)});
+  m.make(caution, text, {fill(well), left(), indent(3), {"LeftBorder", line(accent, 3)}});
+  m.make(fact, page, {bold()});
+  m.make(bar, page,
+         {fill(well),
+          {"TopBorder", line(hairline, 0.75)},
+          {"BottomBorder", line(hairline, 0.75)},
+          {"LeftBorder", line(hairline, 0.75)},
+          {"RightBorder", line(hairline, 0.75)}});
+  m.make(tally, page, {right(), bold()});
+  m.make(answer, page, {left(), bold()});
+  m.make(figure, page, {size(20), bold(), text_colour(accent), left()});
+  m.make(figure_money, figure, {m.format(money_format), shrinking()});
+  m.make(trouble_box, note, {size(8.5), left(), indent(2)});
+  m.make(trouble_found, "", {fill(accent), text_colour(well), bold()});
+  m.make(figure_outside, "",
+         {fill(accent),
+          text_colour(well),
+          bold(),
+          indent(1),
+          {"LeftBorder", line(paper, 2)},
+          {"RightBorder", line(paper, 5)}});
+  m.make(remark_found, "",
+         {fill(remark_paper),
+          text_colour(accent),
+          bold(),
+          indent(1),
+          {"LeftBorder", line(accent, 3)}});
+}
+
+void make_entry_styles(Maker& m) {
+  const css::util::CellProtection open;
+  m.make(entry, page,
+         {fill(well),
+          {"CellProtection", Any(open)},
+          {"TopBorder", line(well_shade, 1)},
+          {"LeftBorder", line(well_shade, 1)},
+          {"BottomBorder", line(well_light, 0.75)},
+          {"RightBorder", line(well_light, 0.75)}});
+  m.make(entry_text, entry, {left(), indent(1), shrinking()});
+  m.make(entry_choice, entry, {centre()});
+  m.make(entry_words, entry, {centre(), m.format("@")});
+  m.make(entry_tick, entry_choice, {size(8), m.format("@"), shrinking()});
+  m.make(entry_length, entry, {right(), padding(1.3), m.format(length_format)});
+  m.make(entry_count, entry, {right(), padding(1.3), m.format(count_format)});
+  m.make(entry_money, entry, {right(), padding(1.3), m.format(money_format)});
+  m.make(entry_factor, entry, {right(), padding(1.3), m.format("0.00")});
+}
+
+void make_table_styles(Maker& m) {
+  m.make(table_head, page,
+         {size(9),
+          bold(),
+          text_colour(accent),
+          right(),
+          padding(1.3),
+          wrapped(),
+          upright(upright_at::BOTTOM),
+          {"BottomBorder", line(accent, 1)}});
+  m.make(table_head_left, table_head, {left(), indent(1)});
+  m.make(table_head_centre, table_head, {centre()});
+  m.make(table_text, page,
+         {left(), indent(1), {"BottomBorder", line(hairline, 0.75)}, shrinking()});
+  m.make(table_strong, table_text, {bold()});
+  m.make(table_centre, table_text, {centre()});
+  m.make(table_strong_centre, table_strong, {centre()});
+  m.make(table_length, table_text, {right(), padding(1.3), m.format(length_format)});
+  m.make(table_size, table_centre, {m.format(length_format)});
+  m.make(table_count, table_text, {right(), padding(1.3), m.format(count_format)});
+  m.make(table_money, table_text, {right(), padding(1.3), m.format(money_format)});
+  m.make(table_note, table_text, {size(9), padding(1.5), {"ShrinkToFit", Any(false)}, wrapped()});
+  m.make(table_tally, note, {left(), indent(1.5)});
+  m.make(row_number, note, {centre()});
+  m.make(total_text, page,
+         {bold(), left(), indent(1), {"TopBorder", line(accent, 1)}, shrinking()});
+  m.make(total_count, total_text, {right(), padding(1.3), m.format(count_format)});
+  m.make(total_money, total_text, {right(), padding(1.3), m.format(money_format)});
+  m.make(no_row, "", {{"BottomBorder", line(paper, 0.75)}});
+
+  const Any no_line = line(paper, 0.75);
+  m.make(no_entry, "",
+         {fill(paper),
+          {"TopBorder", no_line},
+          {"LeftBorder", no_line},
+          {"BottomBorder", no_line},
+          {"RightBorder", no_line}});
+  m.make(fit_turn, "", {fill(accent), text_colour(well), bold()});
+  m.make(fit_done, "",
+         {fill(done_paper),
+          text_colour(quiet_ink),
+          {"CharWeight", Any(css::awt::FontWeight::NORMAL)}});
+  m.make(fit_done_inches, fit_done, {m.format(inch_format)});
+  m.make(fit_borrow, "",
+         {fill(well), bold(), {"TopBorder", line(accent, 2)}, {"BottomBorder", line(accent, 2)}});
+  m.make(fit_stand_in, "", {bold(), text_colour(accent)});
+  m.make(fit_next, "", {fill(well), text_colour(ink), bold(), {"LeftBorder", line(accent, 3)}});
+
+  m.make(working, page, {size(8), text_colour(quiet_ink)});
+  m.make(working_head, working, {bold(), {"BottomBorder", line(hairline, 0.75)}});
+  m.make(hushed, "", {text_colour(paper)});
+  m.make(in_inches, "", {m.format(inch_format)});
+  m.make(faint, "", {text_colour(quiet_ink), {"CharWeight", Any(css::awt::FontWeight::NORMAL)}});
+}
+
+}  // namespace
+
+void make_styles(const Ref<css::sheet::XSpreadsheetDocument>& book) {
+  Maker maker(book);
+  make_text_styles(maker);
+  make_entry_styles(maker);
+  make_table_styles(maker);
+  make_card_styles(maker);
+  make_page_styles(book);
+}
+
+}  // namespace shimwright::book::style

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Where to stop the crank. A clearance shows only while the cam's base circle stands over the
+// valve, so the engine is turned by hand from stop to stop until each valve has been in reach of
+// the gauge. A four-stroke cylinder, in degrees of crank after its firing dead centre, with the
+// valve timing as manuals give it:
+//
+//   0     firing dead centre, both valves shut
+//   180   bottom dead centre; the exhaust valve opens EO before it
+//   360   top dead centre; the inlet valve opens IO before it, the exhaust valve closes EC after
+//   540   bottom dead centre; the inlet valve closes IC after it
+//   720   the firing dead centre again
+//
+// The gauge fits from where a valve closes to where it opens next, with a margin at both ends for
+// the cam's ramps and for a crank set by eye.
+#pragma once
+
+#include <compare>
+#include <cstddef>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/crank/firing.hpp"
+#include "core/engine/side.hpp"
+
+namespace shimwright {
+
+// The same valve (or valves: they open together) of one cylinder.
+struct ValvePlace {
+  int cylinder = 1;
+  Side side = Side::inlet;
+  auto operator<=>(const ValvePlace&) const = default;
+};
+
+// Each may be negative: an exhaust valve may close before dead centre.
+struct ValveTiming {
+  CrankAngle inlet_opens_before_tdc = 20_deg;
+  CrankAngle inlet_closes_after_bdc = 60_deg;
+  CrankAngle exhaust_opens_before_bdc = 60_deg;
+  CrankAngle exhaust_closes_after_tdc = 20_deg;
+};
+
+inline constexpr CrankAngle usual_margin = 10_deg;
+
+// The stretch of the cycle in which a valve is open to the gauge: from `from`, in a cycle, for
+// `length` onwards, both ends included.
+struct BaseCircle {
+  CrankAngle from;
+  CrankAngle length;
+  bool holds(CrankAngle angle) const { return (angle - from).in_cycle() <= length; }
+};
+
+// Of a cylinder that fires at 0. Throws BadInput, naming the side, where a timing is beyond 180°
+// either way, where the valve would never open, and where timing and margin leave no base circle;
+// and where the margin is negative or beyond 180°.
+BaseCircle base_circle(Side side, const ValveTiming& timing = {}, CrankAngle margin = usual_margin);
+
+struct CrankStop {
+  CrankAngle angle;                   // after cylinder 1's firing dead centre, below 720°
+  std::vector<ValvePlace> reachable;  // every valve open to the gauge here, in order
+};
+
+// The stops at which every valve is reached at least once, as the engine turns: as few as there
+// can be; among equals, as many as can be with a cylinder on its firing dead centre, which a hand
+// finds without a degree wheel; then the first on cylinder 1's, where that costs none of these;
+// then those that keep each valve, at its best stop, farthest inside its base circle. An exact
+// search; the same engine always gets the same stops. Throws BadInput as base_circle does.
+std::vector<CrankStop> crank_stops(const Firing& firing, const ValveTiming& timing = {},
+                                   CrankAngle margin = usual_margin);
+
+// What the hand does to come to `stops[index]`: `turn forwards to cylinder 4's firing dead centre:
+// 360° after stop 1`, or `turn forwards to 30° past cylinder 2's firing dead centre: ...`.
+// Angles to a tenth of a degree.
+std::string turn_in_words(const Firing& firing, std::span<const CrankStop> stops,
+                          std::size_t index);
+
+// `cylinder 1: inlet and exhaust; cylinder 2: exhaust`.
+std::string reach_in_words(const CrankStop& stop);
+
+}  // namespace shimwright

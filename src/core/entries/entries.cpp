@@ -1,0 +1,396 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/entries/entries.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+#include <set>
+#include <string_view>
+#include <tuple>
+#include <utility>
+
+#include "core/entries/entry_row.hpp"
+#include "core/values/bad_input.hpp"
+#include "core/values/choice.hpp"
+#include "core/values/text.hpp"
+
+namespace shimwright {
+namespace {
+
+// Beyond these a slip of unit or decimal mark is likelier than the size (common practice, no
+// source).
+constexpr Length unlikely_clearance = Length::nanometres(5'000'000);
+constexpr Length unlikely_thickness = Length::nanometres(20'000'000);
+
+// A clearance of twice the largest allowed or more is likelier misread, or a slipped decimal mark,
+// than wear (common practice, no source).
+constexpr int likely_times_largest = 2;
+
+namespace valve {
+enum { name, series, clearance, shim, min, max, aim, doubt, locked };
+constexpr std::array<EntryColumn, 9> columns{
+    {{"name"},
+     {"series"},
+     {"clearance", "the clearance", "a clearance in mm", unlikely_clearance},
+     {"shim", "the shim", "a shim's thickness in mm", unlikely_thickness, true},
+     {"min", "the minimum clearance", "a minimum clearance in mm"},
+     {"max", "the maximum clearance", "a maximum clearance in mm"},
+     {"aim", "the aim", "a clearance to aim at in mm"},
+     {"doubt", "the doubt", "a doubt in mm"},
+     {"locked"}}};
+constexpr TableDescription layout{"valves", columns, max + 1, clearance};
+}  // namespace valve
+
+namespace stock {
+enum { kind, series, size, count, price };
+constexpr std::array<EntryColumn, 5> columns{
+    {{"kind"},
+     {"series"},
+     {"size", "the size", "a size in mm", unlikely_thickness, true},
+     {"count", "the count", "a number of shims"},
+     {"price", "the price", "a price"}}};
+constexpr TableDescription layout{"shims", columns, size + 1, size};
+}  // namespace stock
+
+namespace rule {
+enum { name, value };
+constexpr std::array<EntryColumn, 2> columns{
+    {{"name"}, {"value", "the money for work", "a sum of money"}}};
+constexpr TableDescription layout{"rules", columns, value + 1, std::nullopt};
+constexpr std::string_view known = "the rules are touch good, work, doubt and first";
+}  // namespace rule
+
+constexpr std::size_t most_stock_rows = 10'000;
+constexpr double most_shims = 1e6;  // of one size
+
+// Series are compared byte by byte further on, so all who mean one series get one spelling.
+class Spellings {
+ public:
+  const std::string& first_seen(const std::string& word) {
+    return spellings_.try_emplace(lower_case(word), word).first->second;
+  }
+
+ private:
+  std::map<std::string, std::string> spellings_;
+};
+
+class Reader {
+ public:
+  Entries read(const EntryTable& valves, const EntryTable& shims, const EntryTable& rules) && {
+    if (const auto first = first_row(valve::layout, valves, entries_.troubles))
+      for (std::size_t i = *first; i < valves.size(); ++i)
+        read_valve({valve::layout, i + 1, valves[i], entries_.troubles});
+    while (!entries_.valve_rows.empty() && !entries_.valve_rows.back())
+      entries_.valve_rows.pop_back();
+    if (const auto first = first_row(stock::layout, shims, entries_.troubles)) {
+      for (std::size_t i = *first; i < shims.size() && stock_rows_ <= most_stock_rows; ++i)
+        read_stock({stock::layout, i + 1, shims[i], entries_.troubles});
+      tell_of_missing_prices();
+    }
+    if (first_row(rule::layout, rules, entries_.troubles))
+      for (std::size_t i = 0; i < rules.size(); ++i)
+        read_rule({rule::layout, i + 1, rules[i], entries_.troubles});
+    put_in_order();
+    return std::move(entries_);
+  }
+
+ private:
+  void tell_of_table(const TableDescription& layout, std::string words) {
+    entries_.troubles.push_back({std::string(layout.table), 0, "", std::move(words), true});
+  }
+
+  void read_valve(EntryRow row) {
+    const std::string name = row.word_at(valve::name);
+    if (!name.empty()) row.call_it(lower_case(name).starts_with("valve") ? name : "valve " + name);
+    const auto clearance = row.length_at(valve::clearance, EntryRow::Zero::is_meant);
+    const auto shim = row.length_at(valve::shim);
+    if (name.empty() && !clearance.entered && !shim.entered) {
+      entries_.valve_rows.emplace_back();
+      return;
+    }
+    Valve read{.name = name,
+               .series = series_.first_seen(row.word_at(valve::series)),
+               .clearance = clearance.value,
+               .shim = shim.value,
+               .limits = {},
+               .aim = {},
+               .doubt = {}};
+    check_name(row, name);
+    valve_series_.insert(read.series);
+    read_limits(row, read);
+    check_clearance(row, read);
+    const auto doubt = row.length_at(valve::doubt, EntryRow::Zero::is_meant);
+    read.doubt = doubt.value.value_or(Length());
+    check_doubt_leaves_room(row, read);
+    if (const auto locked = yes_or_no(row.at(valve::locked)))
+      read.locked = *locked;
+    else
+      row.grave(valve::locked, quoted(row.word_at(valve::locked)) + " is neither yes nor no");
+    entries_.valve_rows.emplace_back(entries_.question.valves.size());
+    entries_.question.valves.push_back(std::move(read));
+  }
+
+  void check_name(EntryRow& row, const std::string& name) {
+    if (name.empty()) {
+      row.grave(valve::name, "the valve has no name: give it one of its own");
+      return;
+    }
+    const auto [earlier, is_new] = valve_names_.try_emplace(lower_case(name), row.number());
+    if (!is_new)
+      row.grave(valve::name, "the name stands in row " + std::to_string(earlier->second) +
+                                 " too: give each valve a name of its own");
+  }
+
+  // A valve not yet read may still lack its limits; one that is read cannot be judged without.
+  void read_limits(EntryRow& row, Valve& read) {
+    const auto min = row.length_at(valve::min, EntryRow::Zero::is_meant);
+    const auto max = row.length_at(valve::max);
+    const auto aim = row.length_at(valve::aim);
+    if (!min.value || !max.value) {
+      if (!read.clearance || !read.shim) return;
+      if (!min.entered)
+        row.grave(valve::min, "there is a reading, but no minimum clearance to hold it against");
+      if (!max.entered)
+        row.grave(valve::max, "there is a reading, but no maximum clearance to hold it against");
+      return;
+    }
+    read.limits = {*min.value, *max.value};
+    std::size_t column = valve::min;
+    try {
+      read.aim = aim_between(read.limits);
+      column = valve::aim;
+      if (aim.value) read.aim = *aim.value;
+      check_aim(read.aim, read.limits);
+    } catch (const BadInput& bad) {
+      row.grave(column, bad.what());
+    }
+  }
+
+  // Sound as a number, but to be looked at again before a shim is chosen by it.
+  void check_clearance(EntryRow& row, const Valve& read) {
+    if (!read.clearance) return;
+    const Length clearance = *read.clearance;
+    // Said once for all valves: nothing is to be mended.
+    if (clearance == Length() && !std::exchange(told_of_zero_, true))
+      row.note(valve::clearance,
+               "the clearance is 0, no blade goes: the true one may be below nothing, so the "
+               "clearance after fitting is only the most it can be");
+    const Length largest = read.limits.max;
+    if (largest > Length() && clearance >= likely_times_largest * largest &&
+        clearance <= unlikely_clearance)
+      row.note(valve::clearance, "the clearance, " + text_of(clearance) +
+                                     ", is at least twice the largest allowed, " +
+                                     text_of(largest) + ": measure it again");
+  }
+
+  // Said once for all valves of the same limits and doubt.
+  void check_doubt_leaves_room(EntryRow& row, const Valve& read) {
+    const Length width = read.limits.max - read.limits.min;
+    if (width < Length() || 2 * read.doubt <= width || read.limits.max == Length()) return;
+    if (!no_room_.insert({read.limits.min, read.limits.max, read.doubt}).second) return;
+    row.note(valve::doubt, "a doubt of " + text_of(read.doubt) + " either way is more than the " +
+                               text_of(width) +
+                               " between the limits leaves room for: no reading can prove it good");
+  }
+
+  void read_stock(EntryRow row) {
+    const auto* number = std::get_if<double>(&row.at(stock::size));
+    const bool no_size = is_blank(row.at(stock::size)) || (number && *number == 0);
+    const auto blank_at = [&row](std::size_t column) { return is_blank(row.at(column)); };
+    if (no_size && blank_at(stock::kind) && blank_at(stock::series) && blank_at(stock::count) &&
+        blank_at(stock::price))
+      return;
+    if (++stock_rows_ > most_stock_rows) {
+      tell_of_table(stock::layout, "there are more than " + std::to_string(most_stock_rows) +
+                                       " rows: leave out sizes that cannot serve");
+      return;
+    }
+    const auto size = row.length_at(stock::size);
+    const auto kind = kind_in(row);
+    if (size.value)
+      row.call_it((kind ? lower_case(row.word_at(stock::kind)) : "shim") + " " +
+                  text_of(*size.value));
+    const std::string& series = series_.first_seen(row.word_at(stock::series));
+    check_series(row, series);
+    const auto count = count_in(row);
+    const Money price = money_in(row, stock::price);
+    if (no_size) row.note(stock::size, "no size is given: the row is left out");
+    if (!size.value || !kind) return;
+    const Stock one{*kind, series, *size.value, count,
+                    *kind == Stock::Kind::sale ? price : Money()};
+    check_listed_once(row, one);
+    if (*kind == Stock::Kind::sale) {
+      prices_known_ = prices_known_ || std::holds_alternative<double>(row.at(stock::price));
+      if (blank_at(stock::price)) without_price_.push_back(row);
+    }
+    entries_.question.stock.push_back(one);
+  }
+
+  static std::optional<Stock::Kind> kind_in(EntryRow& row) {
+    const std::string kind = row.word_at(stock::kind);
+    if (same_word(kind, "spare")) return Stock::Kind::spare;
+    if (same_word(kind, "sale")) return Stock::Kind::sale;
+    row.grave(stock::kind, kind.empty() ? "the kind is missing: say spare or sale"
+                                        : quoted(kind) + " is neither spare nor sale");
+    return std::nullopt;
+  }
+
+  void check_series(EntryRow& row, const std::string& series) {
+    if (valve_series_.empty() || valve_series_.contains(series)) return;
+    std::vector<std::string> there;
+    for (const std::string& one : valve_series_)
+      there.push_back(one.empty() ? "no series" : quoted(one));
+    constexpr std::size_t most_listed = 6;
+    if (there.size() > most_listed) {
+      there.resize(most_listed);
+      there.push_back("others");
+    }
+    row.grave(stock::series,
+              (series.empty() ? "no series is given" : "no valve takes series " + quoted(series)) +
+                  ": the valves have " + listed(there));
+  }
+
+  static std::optional<std::int64_t> count_in(EntryRow& row) {
+    const auto number = row.number_at(stock::count);
+    if (!number) return std::nullopt;
+    if (*number >= 0 && *number <= most_shims && *number == std::floor(*number))
+      return static_cast<std::int64_t>(*number);
+    row.grave(stock::count, "a count of " + text_of(*number) +
+                                (*number > most_shims ? " is more than a million"
+                                 : *number < 0        ? " is negative"
+                                                      : " is not a whole number"));
+    return std::nullopt;
+  }
+
+  static Money money_in(EntryRow& row, std::size_t column) {
+    const auto number = row.number_at(column);
+    if (!number) return {};
+    try {
+      return Money::of(*number);
+    } catch (const BadInput& bad) {
+      row.grave(column, bad.what());
+      return {};
+    }
+  }
+
+  // Two spares of one size may well lie in two rows, and a size be on sale new and used, which
+  // count or price tell apart.
+  void check_listed_once(EntryRow& row, const Stock& one) {
+    const bool is_spare = one.kind == Stock::Kind::spare;
+    const auto [earlier, is_new] = listed_.try_emplace(
+        {one.kind, one.series, one.size, is_spare ? std::nullopt : one.count, one.price},
+        row.number());
+    if (is_new) return;
+    const std::string first = std::to_string(earlier->second);
+    row.note(stock::size, is_spare ? "it stands in row " + first + " too: counted as one more"
+                                   : "it is on sale in row " + first + " already");
+  }
+
+  // Where prices are known, a size without one would look like a gift and be bought first.
+  void tell_of_missing_prices() {
+    if (!prices_known_) return;
+    if (without_price_.empty()) return;
+    const std::size_t more = without_price_.size() - 1;
+    without_price_.front().note(stock::price, more == 0 ? "no price is given: counted as free"
+                                                        : "no price is given here and in " +
+                                                              std::to_string(more) +
+                                                              " more: counted as free");
+  }
+
+  void read_rule(EntryRow row) {
+    if (row.all_blank()) return;
+    const std::string name = lower_case(row.word_at(rule::name));
+    PlanRules& rules = entries_.question.rules;
+    if (name.empty()) {
+      row.grave(rule::name, "there is a value without a rule: " + std::string(rule::known));
+      return;
+    }
+    row.call_it("rule " + quoted(name));
+    if (const auto [earlier, is_new] = rule_rows_.try_emplace(name, row.number()); !is_new)
+      row.grave(rule::name, "it stands in row " + std::to_string(earlier->second) + " too");
+    if (name == "touch good") {
+      read_yes_or_no(row, rules.touch_good);
+    } else if (name == "doubt") {
+      read_yes_or_no(row, rules.use_doubt);
+    } else if (name == "work") {
+      rules.work = money_in(row, rule::value);
+    } else if (name == "first") {
+      const std::string value = row.word_at(rule::value);
+      rules.aim_first = same_word(value, "aim");
+      if (!value.empty() && !rules.aim_first && !same_word(value, "cost"))
+        row.grave(rule::value, quoted(value) + " is neither cost nor aim");
+    } else {
+      row.grave(rule::name, "it is not known: " + std::string(rule::known));
+    }
+  }
+
+  // A blank leaves the rule as it is without being given.
+  static void read_yes_or_no(EntryRow& row, bool& setting) {
+    if (is_blank(row.at(rule::value))) return;
+    if (const auto answer = yes_or_no(row.at(rule::value)))
+      setting = *answer;
+    else
+      row.grave(rule::value, quoted(row.word_at(rule::value)) + " is neither yes nor no");
+  }
+
+  void put_in_order() {
+    constexpr std::array layouts{&valve::layout, &stock::layout, &rule::layout};
+    const auto place = [&layouts](const Trouble& trouble) {
+      const auto layout = std::ranges::find(layouts, trouble.table, &TableDescription::table);
+      const auto columns = (*layout)->columns;
+      const auto column = std::ranges::find(columns, trouble.column, &EntryColumn::name);
+      return std::tuple(layout - layouts.begin(), trouble.row,
+                        trouble.column.empty() ? -1 : column - columns.begin());
+    };
+    std::ranges::stable_sort(entries_.troubles, {}, place);
+  }
+
+  Entries entries_;
+  Spellings series_;
+  std::map<std::string, std::size_t> valve_names_;  // to the row
+  std::set<std::string> valve_series_;
+  bool told_of_zero_ = false;
+  std::set<std::tuple<Length, Length, Length>> no_room_;  // limits and doubt already told of
+  std::size_t stock_rows_ = 0;
+  std::map<std::tuple<Stock::Kind, std::string, Length, std::optional<std::int64_t>, Money>,
+           std::size_t>
+      listed_;  // to the row
+  bool prices_known_ = false;
+  std::vector<EntryRow> without_price_;
+  std::map<std::string, std::size_t> rule_rows_;
+};
+
+}  // namespace
+
+Entries read_entries(const EntryTable& valves, const EntryTable& shims, const EntryTable& rules) {
+  return Reader().read(valves, shims, rules);
+}
+
+const PlanQuestion& sound_question(const Entries& entries) {
+  const auto first = std::ranges::find(entries.troubles, true, &Trouble::grave);
+  if (first == entries.troubles.end()) return entries.question;
+  throw BadInput(in_words(*first));
+}
+
+std::string in_words(const Trouble& trouble) {
+  std::string place = trouble.table;
+  if (trouble.row > 0) place += ", row " + std::to_string(trouble.row);
+  if (!trouble.column.empty()) place += ", " + trouble.column;
+  return place + ": " + trouble.words;
+}
+
+std::optional<bool> yes_or_no(const Entry& entry) {
+  if (is_blank(entry)) return false;
+  if (const auto* number = std::get_if<double>(&entry)) {
+    if (*number == 1) return true;
+    if (*number == 0) return false;
+    return std::nullopt;
+  }
+  const std::string word = lower_case(word_in(entry));
+  if (word == "yes" || word == "x" || word == "true") return true;
+  if (word == "no" || word == "false") return false;
+  return std::nullopt;
+}
+
+}  // namespace shimwright

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The tables as a person fills them in, and everything in them that makes no sense, in words.
+// The plan refuses a question with grave trouble; the check lists all trouble, grave or not.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/plan/plan.hpp"
+
+namespace shimwright {
+
+// What a cell holds: nothing, a number, or text.
+using Entry = std::variant<std::monostate, double, std::string>;
+
+// Rows of equal length; none at all where the table was not given.
+using EntryTable = std::vector<std::vector<Entry>>;
+
+struct Trouble {
+  std::string table;    // `valves`, `shims` or `rules`
+  std::size_t row = 0;  // counted from 1 as the table was given; 0: the table as a whole
+  std::string column;   // its name in the table's description; empty: the row as a whole
+  std::string words;    // a sentence
+  bool grave = false;   // no plan can be trusted until it is mended
+};
+
+struct Entries {
+  PlanQuestion question;
+  // For each row given below a header: the valve's index in question.valves, or none where the
+  // row is blank. Blank rows at the end are left off.
+  std::vector<std::optional<std::size_t>> valve_rows;
+  std::vector<Trouble> troubles;  // in order of table, row, column
+};
+
+// valves: {name, series, clearance, shim, min, max, aim, doubt, locked}, at least to max.
+// shims:  {kind, series, size, count, price}, at least to size.
+// rules:  {name, value}: `touch good`, `work`, `doubt`, `first`.
+// Lengths in mm. A header row is known by text in the clearance (size) column. Text where a
+// number is due and blanks count as not given; from aim on a blank takes its default. A number
+// that cannot be is a grave trouble. Never throws for what the tables hold.
+Entries read_entries(const EntryTable& valves, const EntryTable& shims, const EntryTable& rules);
+
+// The question, or BadInput with the first grave trouble and its place.
+const PlanQuestion& sound_question(const Entries& entries);
+
+// With its place: `valves, row 3, min: ...`.
+std::string in_words(const Trouble& trouble);
+
+// `yes`, `no`, `x`, TRUE and FALSE as text or as 1 and 0, blank (no), in any case; empty for
+// anything else.
+std::optional<bool> yes_or_no(const Entry& entry);
+
+}  // namespace shimwright

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// One row of a table as a person filled it in: its cells read as words, numbers and lengths, and
+// what is wrong with them put into sentences that name the place. Helper of the readers of tables.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/entries/entries.hpp"
+#include "core/values/length.hpp"
+
+namespace shimwright {
+
+struct EntryColumn {
+  std::string_view name;
+  std::string_view the = {};            // how a sentence calls the number there: `the shim`
+  std::string_view due = {};            // and what is due there: `a shim's thickness in mm`
+  std::optional<Length> unlikely = {};  // a length above it is sound but worth a second look
+  bool of_shim = false;                 // where a shim's mark may be typed for its thickness
+};
+
+struct TableDescription {
+  std::string_view table;
+  std::span<const EntryColumn> columns;
+  std::size_t least;               // so many columns are due
+  std::optional<std::size_t> key;  // text here, in a first row without numbers, makes it a header
+};
+
+// Nothing, or text of nothing but spaces.
+bool is_blank(const Entry& entry);
+
+// As text without outer spaces: a number as a person writes it, nothing as empty text.
+std::string word_in(const Entry& entry);
+
+struct GivenLength {
+  std::optional<Length> value;
+  bool entered = false;  // a number stands there, though it may be one that cannot be
+};
+
+class EntryRow {
+ public:
+  // `number` counts from 1 as the table was given. Keeps references to all the rest.
+  EntryRow(const TableDescription& layout, std::size_t number, std::span<const Entry> cells,
+           std::vector<Trouble>& troubles)
+      : layout_(layout), number_(number), cells_(cells), troubles_(troubles) {}
+
+  std::size_t number() const { return number_; }
+  const Entry& at(std::size_t column) const;
+  std::string word_at(std::size_t column) const { return word_in(at(column)); }
+  bool all_blank() const;
+  bool looks_like_header() const;
+
+  // Every later sentence about this row begins with it.
+  void call_it(std::string_view subject);
+  void grave(std::size_t column, const std::string& words) { add(column, words, true); }
+  void note(std::size_t column, const std::string& words) { add(column, words, false); }
+
+  // Text where the number is due gets a note and counts as not given, as a blank does.
+  std::optional<double> number_at(std::size_t column);
+
+  // In mm. Zero counts as not given unless it can be meant; negative, beyond 100 mm or not finite
+  // is a grave trouble.
+  enum class Zero { not_given, is_meant };
+  GivenLength length_at(std::size_t column, Zero zero = Zero::not_given);
+
+ private:
+  void add(std::size_t column, const std::string& words, bool grave);
+
+  const TableDescription& layout_;
+  std::size_t number_;
+  std::span<const Entry> cells_;
+  std::vector<Trouble>& troubles_;
+  std::string subject_;
+};
+
+// Where a table's rows begin, after a header; none where nothing was given or the table is too
+// narrow, which is a grave trouble.
+std::optional<std::size_t> first_row(const TableDescription& layout, const EntryTable& table,
+                                     std::vector<Trouble>& troubles);
+
+}  // namespace shimwright

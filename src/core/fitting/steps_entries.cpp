@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/fitting/steps_entries.hpp"
+
+#include <array>
+#include <cmath>
+#include <map>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/entries/entry_row.hpp"
+#include "core/values/bad_input.hpp"
+#include "core/values/text.hpp"
+
+namespace shimwright {
+namespace {
+
+enum { valve, stop };
+constexpr std::array<EntryColumn, 2> columns{{{"valve"}, {"stop"}}};
+constexpr TableDescription layout{"stops", columns, columns.size(), stop};
+
+constexpr double highest_stop = 1000;  // a number beyond is an angle or a slip
+
+// What is wrong with the number of a stop, or nothing.
+std::string trouble_with(const Entry& entry) {
+  const auto* number = std::get_if<double>(&entry);
+  if (number == nullptr) return quoted(word_in(entry)) + " is not the number of a stop";
+  if (*number >= 1 && *number <= highest_stop && *number == std::floor(*number)) return {};
+  return text_of(*number) + " is not the number of a stop: stops count 1, 2, 3 and so on";
+}
+
+bool says_camshafts_out(const EntryTable& stops) {
+  if (stops.empty()) return true;
+  if (stops.size() > 1 || stops.front().size() > 1) return false;
+  const Entry& word = stops[0][0];
+  if (is_blank(word) || word == Entry(0.0)) return true;  // a blank cell comes as a zero
+  if (const std::string trouble = trouble_with(word); !trouble.empty())
+    throw BadInput("stops: " + trouble);
+  return true;
+}
+
+std::vector<OpenAt> read_rows(const EntryTable& stops, const std::vector<Valve>& valves) {
+  std::map<std::string, std::size_t> index;
+  for (std::size_t i = 0; i < valves.size(); ++i) index.emplace(lower_case(valves[i].name), i);
+  std::vector<Trouble> troubles;
+  std::vector<OpenAt> open;
+  const auto first = first_row(layout, stops, troubles);
+  for (std::size_t i = first.value_or(stops.size()); i < stops.size(); ++i) {
+    EntryRow row(layout, i + 1, stops[i], troubles);
+    if (is_blank(row.at(stop))) continue;
+    const std::string name = row.word_at(valve);
+    const auto found = index.find(lower_case(name));
+    if (found == index.end())
+      row.grave(valve, name.empty() ? "there is a stop without a valve"
+                                    : quoted(name) + " is none of the valves");
+    else if (const std::string trouble = trouble_with(row.at(stop)); !trouble.empty())
+      row.grave(stop, trouble);
+    else
+      open.push_back({found->second, static_cast<int>(std::get<double>(row.at(stop)))});
+  }
+  if (!troubles.empty()) throw BadInput(in_words(troubles.front()));
+  return open;
+}
+
+}  // namespace
+
+FittingQuestion read_fitting(const PlanQuestion& question, const Plan& plan,
+                             const EntryTable& stops) {
+  const bool camshafts_out = says_camshafts_out(stops);
+  FittingQuestion fitting = fitting_of(
+      question, plan, camshafts_out ? std::vector<OpenAt>() : read_rows(stops, question.valves));
+  fitting.camshafts_out = camshafts_out;
+  return fitting;
+}
+
+std::vector<Step> told_steps(FittingSteps found) {
+  if (!found.least && !found.steps.empty())
+    found.steps.back().note += " (These steps are safe, but there may be a way with fewer turns.)";
+  return std::move(found.steps);
+}
+
+}  // namespace shimwright

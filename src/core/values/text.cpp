@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/values/text.hpp"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+
+namespace shimwright {
+namespace {
+
+constexpr std::string_view no_break_space = "\u00a0";
+
+}  // namespace
+
+std::string_view trimmed(std::string_view text) {
+  constexpr std::string_view blanks = " \t\r\n";
+  for (;;) {
+    if (!text.empty() && blanks.find(text.front()) != std::string_view::npos)
+      text.remove_prefix(1);
+    else if (!text.empty() && blanks.find(text.back()) != std::string_view::npos)
+      text.remove_suffix(1);
+    else if (text.starts_with(no_break_space))
+      text.remove_prefix(no_break_space.size());
+    else if (text.ends_with(no_break_space))
+      text.remove_suffix(no_break_space.size());
+    else
+      return text;
+  }
+}
+
+std::string lower_case(std::string_view text) {
+  std::string lower(text);
+  std::ranges::transform(lower, lower.begin(), [](char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  });
+  return lower;
+}
+
+bool same_word(std::string_view a, std::string_view b) {
+  return lower_case(trimmed(a)) == lower_case(trimmed(b));
+}
+
+std::string text_of(double number) {
+  // Not through a stream: its decimal mark would follow the program's locale.
+  std::array<char, 32> text;
+  const double no_minus_zero = number + 0.0;
+  const auto written = std::to_chars(text.data(), text.data() + text.size(), no_minus_zero,
+                                     std::chars_format::general, 12);
+  return std::string(text.data(), written.ptr);
+}
+
+std::string shortened(std::string_view text) {
+  constexpr std::size_t longest = 60;
+  if (text.size() <= longest) return std::string(text);
+  std::size_t end = longest;  // not through the middle of a UTF-8 character
+  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
+  return std::string(text.substr(0, end)) + "\u2026";
+}
+
+std::string quoted(std::string_view text) { return '"' + shortened(text) + '"'; }
+
+std::string listed(std::span<const std::string> names) {
+  std::string list;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (i > 0) list += i + 1 == names.size() ? " and " : ", ";
+    list += names[i];
+  }
+  return list;
+}
+
+}  // namespace shimwright
