@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// One service of an engine as its book holds it: everything a person enters, as plain data and as
+// typed, lengths in the book's unit. What it comes to is the View (view.hpp).
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/engine/side.hpp"
+#include "core/entries/entries.hpp"
+
+namespace shimwright {
+
+// A formula typed into an entry cell that came to an error is handed on as this text.
+inline constexpr std::string_view failed_entry = "#error";
+
+struct Service {
+  struct SideEntries {
+    Entry min;
+    Entry max;
+    Entry bias;    // where to aim between them
+    Entry series;  // of shims
+    Entry opens;   // degrees of crank before dead centre
+    Entry closes;  // degrees after
+  };
+  struct ValveEntries {
+    std::string name;
+    int cylinder = 0;
+    Side side = Side::exhaust;
+    Entry gap;
+    Entry mark;
+    Entry micrometer;
+    Entry alone;  // leave it alone
+  };
+  // A row of spares, or of single sizes on sale; `row` is the number that stands before it.
+  struct ShimEntries {
+    int row = 0;
+    Entry series;
+    Entry size;
+    Entry count;
+    Entry price;  // of sizes on sale
+  };
+  struct SizesEntries {  // a row of sizes on sale
+    int row = 0;
+    Entry series;
+    Entry from;
+    Entry to;
+    Entry step;
+    Entry price;
+  };
+  // A step on the bench list, as `Take to the bench` wrote it, and its tick.
+  struct BenchEntries {
+    std::string kind;  // word_for(Step::Kind)
+    Entry stop;
+    std::string valve;
+    Entry out;
+    Entry in;
+    std::string from;
+    Entry done;
+  };
+
+  Entry engine;    // its name
+  Entry unit;      // `mm` or `inch`
+  Entry language;  // `en`
+  Entry currency;
+  Entry doubt;
+  Entry allowed_difference;  // between mark and micrometer
+  Entry marks;               // the scheme of marks
+  Entry stay_clear;          // plan inside the guard band
+  Entry touch_good;
+  Entry first;  // `cost` or `aim`
+  Entry work;
+  Entry firing;
+  Entry margin;
+  Entry camshafts_out;  // `yes`, or `no`
+  SideEntries exhaust;
+  SideEntries inlet;
+  std::vector<ValveEntries> valves;
+  std::vector<ShimEntries> spares;
+  std::vector<SizesEntries> sizes;
+  std::vector<ShimEntries> singles;
+  std::vector<BenchEntries> bench;
+  std::string bench_taken;  // when, as the command wrote it; empty: nothing is on the bench
+
+  const SideEntries& of(Side side) const { return side == Side::exhaust ? exhaust : inlet; }
+  SideEntries& of(Side side) { return side == Side::exhaust ? exhaust : inlet; }
+};
+
+// The book's protocol: rows {kind, name, value, value, ...}, known by their words in any order.
+// Rows and values that this version does not know are passed over; those that are missing are not
+// given, so that a book of one version is read by the next.
+//
+//   setting | engine, unit, language, currency, doubt, allowed difference, marks, stay clear,
+//             touch good, first, work, firing, margin, camshafts out | value
+//   side    | exhaust or inlet | min | max | bias | series | opens | closes
+//   valve   | 1 EX L | gap | mark | micrometer | leave alone | cylinder | exhaust or inlet
+//   spare   | 1 | series | size | count
+//   sizes   | 1 | series | from | to | step | price
+//   single  | 21 | series | size | count | price
+//   bench   | 1 | kind | stop | valve | out | in | from | done
+//   taken   |   | when
+Service service_of(const EntryTable& entries);
+
+}  // namespace shimwright
