@@ -6,6 +6,7 @@
 #include "book/sheets.hpp"
 #include "core/crank/crank.hpp"
 #include "core/crank/firing_written.hpp"
+#include "core/service/words/crank_words.hpp"
 #include "core/values/bad_input.hpp"
 
 namespace shimwright::book {
@@ -107,7 +108,6 @@ void make_banner(Sheet& sheet, const Area& area) {
 }
 
 int lines_of_stops(const EngineLayout& layout, int letters) {
-  constexpr std::size_t between = 40;  // `Stop 2: `, `; valves open to the gauge: `
   constexpr std::size_t below = words_of_usual_timing.size() + words_of_manual_first.size();
   try {
     const Firing firing = firing_written(layout.firing);
@@ -115,8 +115,7 @@ int lines_of_stops(const EngineLayout& layout, int letters) {
     std::size_t lines = 1 + below / static_cast<std::size_t>(letters);
     for (std::size_t i = 0; i < stops.size(); ++i)
       lines +=
-          1 + (turn_in_words(firing, stops, i).size() + between + reach_in_words(stops[i]).size()) /
-                  static_cast<std::size_t>(letters);
+          1 + stop_in_words(firing, stops, i, Teller()).size() / static_cast<std::size_t>(letters);
     return static_cast<int>(lines);
   } catch (const BadInput&) {
     return 6;  // of an engine whose firing is still to be entered

@@ -9,6 +9,7 @@
 #include <cppuhelper/supportsservice.hxx>
 #include <org/shimwright/XCells.hpp>
 
+#include "cells/book.hpp"
 #include "cells/each.hpp"
 #include "cells/tables.hpp"
 #include "office/text.hpp"
@@ -190,6 +191,21 @@ class AddIn : public cppu::WeakImplHelper2<org::shimwright::XCells, css::lang::X
   Any SAL_CALL shimCheck(const Any& valves, const Any& shims, const Any& rules,
                          const Any& part) override {
     return answer([&] { return check_table(entries(valves, shims, rules), word("part", part)); });
+  }
+
+  Any SAL_CALL bookTells(const Any& book_entries, const Any& name) override {
+    return answer(
+        [&] { return Any(book_tells(table("entries", book_entries), word("table", name))); });
+  }
+
+  // Called for each cell of a book that shows something: its answer is not decoded.
+  Any SAL_CALL bookShows(const Any& told, const Any& column, const Any& row) override {
+    return answer([&] {
+      rtl::OUString text;
+      told >>= text;
+      return Any(
+          book_shows(text, word("column", column), number_or("row", row, 1).single().value_or(1)));
+    });
   }
 
   rtl::OUString SAL_CALL version() override { return office::to_office(SHIMWRIGHT_VERSION); }

@@ -8,6 +8,7 @@
 #include "core/fitting/steps.hpp"
 #include "core/fitting/steps_entries.hpp"
 #include "core/plan/plan.hpp"
+#include "core/service/words/crank_words.hpp"
 
 namespace shimwright::cells {
 namespace {
@@ -52,7 +53,7 @@ EntryTable steps_rows(const StepsAsked& asked) {
     rows.push_back({entry_of(number), step.stop ? entry_of(std::int64_t{*step.stop}) : Entry(),
                     entry_of(step.valve ? question.valves[*step.valve].name : std::string()),
                     entry_of(step.out), entry_of(step.in), entry_of(step.from),
-                    entry_of(step.note)});
+                    entry_of(in_words(step.notes, Teller()))});
   }
   return rows;
 }
@@ -134,8 +135,7 @@ Any stops_table(const std::optional<Firing>& firing, const ValveTiming& timing, 
   EntryTable rows;
   const auto stops = firing ? crank_stops(*firing, timing, margin) : std::vector<CrankStop>();
   for (std::size_t i = 0; i < stops.size(); ++i) {
-    const std::string words = turn_in_words(*firing, stops, i) +
-                              "; valves open to the gauge: " + reach_in_words(stops[i]);
+    const std::string words = stop_in_words(*firing, stops, i, Teller());
     for (const ValvePlace& place : stops[i].reachable)
       rows.push_back({entry_of(static_cast<std::int64_t>(i + 1)), stops[i].angle.degrees(),
                       entry_of(std::int64_t{place.cylinder}), entry_of(word_for(place.side)),

@@ -16,11 +16,6 @@ namespace {
 
 std::string degrees_in_words(double degrees) { return text_of(degrees) + "\u00b0"; }
 
-// For a hand: a tenth of a degree is more than it can set.
-std::string to_a_tenth(CrankAngle angle) {
-  return degrees_in_words(std::round(angle.degrees() * 10) / 10);
-}
-
 void check_timing(const std::string& said, CrankAngle angle, std::string_view where) {
   if (angle > 180_deg || angle < CrankAngle() - 180_deg)
     throw BadInput(said + " " + degrees_in_words(angle.degrees()) + " " + std::string(where) +
@@ -205,43 +200,6 @@ std::vector<CrankStop> crank_stops(const Firing& firing, const ValveTiming& timi
     stops.push_back(std::move(stop));
   }
   return stops;
-}
-
-std::string turn_in_words(const Firing& firing, std::span<const CrankStop> stops,
-                          std::size_t index) {
-  const CrankAngle angle = stops[index].angle;
-  int last = 1;  // the cylinder that fired last before the stop, or fires there
-  std::vector<std::string> firing_here;
-  for (int cylinder = 1; cylinder <= firing.cylinders(); ++cylinder) {
-    const CrankAngle past = (angle - firing.angle_of(cylinder)).in_cycle();
-    if (past < (angle - firing.angle_of(last)).in_cycle()) last = cylinder;
-    if (past == CrankAngle()) firing_here.push_back(std::to_string(cylinder));
-  }
-  std::string words = "turn forwards to ";
-  if (firing_here.size() > 1) {
-    words += "the firing dead centre of cylinders " + listed(firing_here);
-  } else {
-    if (firing_here.empty())
-      words += to_a_tenth((angle - firing.angle_of(last)).in_cycle()) + " past ";
-    words += "cylinder " + std::to_string(last) + "'s firing dead centre";
-  }
-  if (index > 0) words += ": " + to_a_tenth(angle - stops[0].angle) + " after stop 1";
-  return words;
-}
-
-std::string reach_in_words(const CrankStop& stop) {
-  std::string words;
-  int cylinder = 0;
-  for (const ValvePlace& place : stop.reachable) {
-    if (place.cylinder == cylinder)
-      words += " and ";
-    else
-      words +=
-          (words.empty() ? "cylinder " : "; cylinder ") + std::to_string(place.cylinder) + ": ";
-    words += word_for(place.side);
-    cylinder = place.cylinder;
-  }
-  return words;
 }
 
 }  // namespace shimwright

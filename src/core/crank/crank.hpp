@@ -70,13 +70,4 @@ struct CrankStop {
 std::vector<CrankStop> crank_stops(const Firing& firing, const ValveTiming& timing = {},
                                    CrankAngle margin = usual_margin);
 
-// What the hand does to come to `stops[index]`: `turn forwards to cylinder 4's firing dead centre:
-// 360° after stop 1`, or `turn forwards to 30° past cylinder 2's firing dead centre: ...`.
-// Angles to a tenth of a degree.
-std::string turn_in_words(const Firing& firing, std::span<const CrankStop> stops,
-                          std::size_t index);
-
-// `cylinder 1: inlet and exhaust; cylinder 2: exhaust`.
-std::string reach_in_words(const CrankStop& stop);
-
 }  // namespace shimwright

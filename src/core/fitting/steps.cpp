@@ -71,6 +71,24 @@ FittingQuestion fitting_of(const PlanQuestion& question, const Plan& plan,
   return fitting;
 }
 
+std::string_view word_for(Step::Kind kind) {
+  switch (kind) {
+    case Step::Kind::wait:
+      return "wait";
+    case Step::Kind::turn:
+      return "turn";
+    case Step::Kind::take_out:
+      return "take out";
+    case Step::Kind::change:
+      return "change";
+    case Step::Kind::fit:
+      return "fit";
+    case Step::Kind::finish:
+      return "finish";
+  }
+  return {};
+}
+
 FittingSteps fitting_steps(const FittingQuestion& question) {
   std::vector<bool> left_out(question.valves.size());
   const Work all = fitting::work_of(question, left_out);

@@ -38,6 +38,7 @@
 #include <vector>
 
 #include "core/plan/plan.hpp"
+#include "core/service/words/told.hpp"
 #include "core/values/length.hpp"
 
 namespace shimwright {
@@ -105,8 +106,11 @@ struct Step {
   bool stand_in = false;
   std::string from;  // `spare`, `bought`, `stand-in` or the giving valve's name
   // A sentence or two for the hand at the bench, without the sizes of the columns beside it.
-  std::string note;
+  std::vector<Told> notes;
 };
+
+// `wait`, `turn`, `take out`, `change`, `fit`, `finish`.
+std::string_view word_for(Step::Kind kind);
 
 struct FittingSteps {
   std::vector<Step> steps;  // none where the plan changes no shim

@@ -76,7 +76,7 @@ FittingQuestion read_fitting(const PlanQuestion& question, const Plan& plan,
 
 std::vector<Step> told_steps(FittingSteps found) {
   if (!found.least && !found.steps.empty())
-    found.steps.back().note += " (These steps are safe, but there may be a way with fewer turns.)";
+    found.steps.back().notes.push_back({Say::steps_maybe_fewer});
   return std::move(found.steps);
 }
 

@@ -40,20 +40,12 @@ class Rows {
 
   void turn() {
     Step& row = add(Step::Kind::turn);
-    row.note =
-        "See that every valve has a shim. Then turn the crank by hand, forwards only, to "
-        "stop " +
-        std::to_string(*row.stop) + ".";
+    row.notes = {{Say::step_turn, {std::int64_t{*row.stop}}}};
   }
 
   void finish() {
     Step& row = add(Step::Kind::finish);
-    row.note = question_.camshafts_out
-                   ? "See that every valve has a shim and put the camshafts back. Then turn the "
-                     "crank by hand, forwards only, through two full turns; if it binds, stop. "
-                     "Then measure every valve again."
-                   : "See that every valve has a shim. Then turn the crank by hand, forwards only, "
-                     "through two full turns; if it binds, stop. Then measure every valve again.";
+    row.notes = {{question_.camshafts_out ? Say::step_finish_camshafts : Say::step_finish}};
   }
 
   // What is to be in the valve after this visit, where that is not what it was before.
@@ -91,7 +83,7 @@ class Rows {
     Step& row = add(Step::Kind::take_out);
     row.valve = work_.jobs[job].valve;
     row.out = work_.shims[held_[job]].size;
-    row.note = kept_for(held_[job], job) + " Leave this valve empty for the moment.";
+    row.notes = {kept_for(held_[job], job), {Say::step_leave_empty}};
     place_of_[held_[job]] = nobody;
     held_[job] = nobody;
   }
@@ -102,7 +94,7 @@ class Rows {
     row.valve = work_.jobs[job].valve;
     if (!empty) {
       row.out = work_.shims[held_[job]].size;
-      row.note = kept_for(held_[job], job);
+      row.notes = {kept_for(held_[job], job)};
       place_of_[held_[job]] = nobody;
     }
     row.in = work_.shims[shim].size;
@@ -110,10 +102,8 @@ class Rows {
     row.stand_in = shim != work_.jobs[job].fresh;
     row.from = row.stand_in ? "stand-in" : source_of(work_.jobs[job]);
     if (row.stand_in) {
-      const std::string what = which(shim);
-      row.note = "Stand-in: " + what + ". It comes out again at stop " +
-                 std::to_string(work_.stops[schedule_.visits[comes_out(job)]]) + "." +
-                 (row.note.empty() ? "" : " " + row.note);
+      const std::int64_t back = work_.stops[schedule_.visits[comes_out(job)]];
+      row.notes.insert(row.notes.begin(), {stand_in(shim, back)});
     }
     held_[job] = shim;
     place_of_[shim] = job;
@@ -138,21 +128,20 @@ class Rows {
   }
 
   // Sizes stand in columns of their own, in the unit of whoever lays out the table.
-  std::string which(std::size_t shim) const {
+  Told stand_in(std::size_t shim, std::int64_t back) const {
     const Shim& it = work_.shims[shim];
-    if (it.name.origin == ShimAtBench::Origin::spare) return "a spare";
-    if (it.out_of != nobody) return "the shim out of " + name_of(it.out_of);
-    return "the shim meant for " + name_of(it.goes_to);
+    if (it.name.origin == ShimAtBench::Origin::spare) return {Say::step_stand_in_spare, {back}};
+    if (it.out_of != nobody) return {Say::step_stand_in_out_of, {name_of(it.out_of), back}};
+    return {Say::step_stand_in_meant_for, {name_of(it.goes_to), back}};
   }
 
   // What becomes of a shim that comes out of the valve of this job.
-  std::string kept_for(std::size_t shim, std::size_t job) const {
+  Told kept_for(std::size_t shim, std::size_t job) const {
     const Shim& it = work_.shims[shim];
     if (it.goes_to != nobody && it.goes_to != job)
-      return "Keep the shim taken out for " + name_of(it.goes_to) + ".";
-    if (it.name.origin == ShimAtBench::Origin::spare)
-      return "Put the shim taken out back with the spares.";
-    return "The shim taken out is left over.";
+      return {Say::step_keep_for, {name_of(it.goes_to)}};
+    if (it.name.origin == ShimAtBench::Origin::spare) return {Say::step_back_to_spares};
+    return {Say::step_left_over};
   }
 
   const FittingQuestion& question_;
@@ -175,19 +164,16 @@ Step waiting_row(const FittingQuestion& question, const Work& work, const Chain&
   const auto thickest = *std::max_element(
       ring.jobs.begin(), ring.jobs.end(),
       [&](std::size_t a, std::size_t b) { return work.shims[a].size < work.shims[b].size; });
-  std::string names;
-  for (std::size_t i = 0; i < ring.jobs.size(); ++i) {
-    if (i > 0) names += i + 1 == ring.jobs.size() ? " and " : ", ";
-    names += question.valves[work.jobs[ring.jobs[i]].valve].name;
-  }
+  std::vector<std::string> names;
+  for (const std::size_t job : ring.jobs)
+    names.push_back(question.valves[work.jobs[job].valve].name);
   const FittingValve& valve = question.valves[work.jobs[thickest].valve];
   Step row;
   row.kind = Step::Kind::wait;
   row.valve = work.jobs[thickest].valve;
-  row.note = "No stand-in is there: borrow or buy a shim no thicker than " +
-             text_of(work.shims[thickest].size) +
-             (valve.series.empty() ? "" : ", series " + valve.series) + ". Until then " + names +
-             " keep their shims.";
+  const Length size = work.shims[thickest].size;
+  row.notes = {valve.series.empty() ? Told{Say::step_borrow, {size, names}}
+                                    : Told{Say::step_borrow_series, {size, valve.series, names}}};
   return row;
 }
 

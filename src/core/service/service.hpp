@@ -4,6 +4,7 @@
 // typed, lengths in the book's unit. What it comes to is the View (view.hpp).
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -64,6 +65,7 @@ struct Service {
   Entry engine;    // its name
   Entry unit;      // `mm` or `inch`
   Entry language;  // `en`
+  Entry half;      // a half as the office writes it: `0.5` or `0,5`
   Entry currency;
   Entry doubt;
   Entry allowed_difference;  // between mark and micrometer
@@ -84,6 +86,13 @@ struct Service {
   std::vector<BenchEntries> bench;
   std::string bench_taken;  // when, as the command wrote it; empty: nothing is on the bench
 
+  // How much room the sheets' boxes have for remarks.
+  struct Room {
+    int letters = 100;  // on a line
+    int lines = 6;
+  };
+  std::map<std::string, Room> boxes;  // by the sheet's name in lower case
+
   const SideEntries& of(Side side) const { return side == Side::exhaust ? exhaust : inlet; }
   SideEntries& of(Side side) { return side == Side::exhaust ? exhaust : inlet; }
 };
@@ -92,7 +101,7 @@ struct Service {
 // Rows and values that this version does not know are passed over; those that are missing are not
 // given, so that a book of one version is read by the next.
 //
-//   setting | engine, unit, language, currency, doubt, allowed difference, marks, stay clear,
+//   setting | engine, unit, language, half, currency, doubt, allowed difference, marks, stay clear,
 //             touch good, first, work, firing, margin, camshafts out | value
 //   side    | exhaust or inlet | min | max | bias | series | opens | closes
 //   valve   | 1 EX L | gap | mark | micrometer | leave alone | cylinder | exhaust or inlet
@@ -100,7 +109,8 @@ struct Service {
 //   sizes   | 1 | series | from | to | step | price
 //   single  | 21 | series | size | count | price
 //   bench   | 1 | kind | stop | valve | out | in | from | done
-//   taken   |   | when
+//   taken   | list | when
+//   box     | head | letters | lines
 Service service_of(const EntryTable& entries);
 
 }  // namespace shimwright

@@ -9,17 +9,10 @@
 #include <vector>
 
 #include "core/service/service.hpp"
+#include "core/service/shown_table.hpp"
 #include "core/service/words/teller.hpp"
 
 namespace shimwright {
-
-struct ShownTable {
-  std::vector<std::string> columns;
-  std::vector<std::vector<std::string>> rows;
-
-  // Empty text where there is no such column or row; rows count from 1.
-  const std::string& at(std::string_view column, std::size_t row = 1) const;
-};
 
 struct View {
   ShownTable book;    // one row: what is said once
@@ -30,15 +23,17 @@ struct View {
   ShownTable bench;    // a row a step on the bench
   ShownTable stops;    // where the crank stops
   ShownTable sizes;    // a row a row of sizes on sale
+  ShownTable boxes;    // what each sheet's box says, line by line
   ShownTable remarks;  // every remark on the entries, a line each
 
-  // `book`, `valves`, `order`, `left over`, `steps`, `bench`, `stops`, `sizes`, `remarks`; null for
+  // `book`, `valves`, `order`, `left over`, `steps`, `bench`, `stops`, `sizes`, `boxes`,
+  // `remarks`; null for
   // any other word.
   const ShownTable* table(std::string_view name) const;
 };
 
-// `decimal_mark` stands for the decimal point in every number. Never throws for what the service
-// holds. Takes about as long as the plan and its steps (SHIM.PLAN, SHIM.STEPS).
-View view_of(const Service& service, std::string_view decimal_mark = ".");
+// Never throws for what the service holds. Takes about as long as the plan and its steps
+// (best_plan, fitting_steps).
+View view_of(const Service& service);
 
 }  // namespace shimwright

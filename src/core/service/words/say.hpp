@@ -7,9 +7,215 @@
 namespace shimwright {
 
 enum class Say {
-  // Remarks on entries, any table.
-  text_where_number_due,  // name of the field, the text
-  error_in_entry,         // name of the field
+  // ---- Remarks on entries, any table.
+  // ---- States, actions, trust.
+  exhaust,
+  inlet,
+  unread,
+  tight,
+  tight_doubtful,
+  good,
+  loose_doubtful,
+  loose,
+  limits_unknown,
+  state_with_sign,  // sign, word
+  state_counted,    // sign, word, how many
+  then_state,       // the state with its sign
+  measure_again,
+  keep,
+  move,
+  spare,
+  buy,
+  none_fits,
+  list_shims,
+  measure,
+  measure_shim,
+  measure_gap,
+  stays,            // state
+  action_and_size,  // action, size
+  // ---- Cards and rows of valves.
+  limits_span,  // both, as one text
+  gap_at_stop,  // number of the stop
+  gap,
+  as_marked,
+  thinner_than_marked,  // by how much
+  thicker_than_marked,  // by how much
+  unmarked,
+  unmeasured,
+  left_alone_as_entered,
+  no_need_to_measure,
+  from_valve,          // name
+  from_valve_measure,  // name
+  from_spares,
+  to_order,
+  no_size_serves,
+  needs_span,  // both sizes, as one text
+  after,
+  spares,
+  order,
+  measure_it,  // name of the valve it comes from
+  // ---- Crank.
+  turn_to_tdc,         // cylinders
+  turn_past_tdc,       // degrees, cylinder
+  turn_on_from,        // degrees, stop
+  cylinder_and_sides,  // cylinder, sides
+  stop_line,           // number, how to turn, what to measure
+  manual_first,
+  usual_timing,
+  firing_missing,
+  firing_unreadable,
+  firing_other_engine,  // cylinders
+  timing_not_number,
+  timing_impossible,
+  // ---- Steps of fitting.
+  step_turn,        // stop
+  step_turn_words,  // how to turn
+  step_finish,
+  step_finish_camshafts,
+  step_leave_empty,
+  step_keep_for,  // valve
+  step_back_to_spares,
+  step_left_over,
+  step_stand_in_spare,      // stop at which it comes out
+  step_stand_in_out_of,     // valve, stop
+  step_stand_in_meant_for,  // valve, stop
+  step_borrow,              // size, valves
+  step_borrow_series,       // size, series, valves
+  steps_maybe_fewer,
+  bought,
+  stand_in,
+  turn,
+  mend_entries,
+  gap_unknown,
+  // ---- Said once for the book.
+  valve_service,
+  title_of_sheet,  // engine, sheet
+  mm,
+  inches,
+  lengths_in,  // unit
+  sizes_in,    // unit
+  doubt_hint,  // the usual doubt
+  usual_doubt_mm,
+  usual_doubt_inch,
+  allowed_note,  // the usual difference
+  marks_note_mm,
+  marks_note_inch,
+  list_shims_first,
+  total,
+  total_in,      // currency
+  plan_heading,  // unit
+  plan_heading_mend,
+  order_heading,
+  order_heading_in,  // currency
+  done_of,           // done, all
+  no_remarks,
+  all_remarks,
+  valves_that_want,
+  valves_left_outside,
+  shims_changed,
+  shims_to_change,
+  shims_bought,
+  shims_to_buy,
+  caution_crank,
+  caution_camshafts,
+  fit_heading,            // unit
+  fit_heading_camshafts,  // unit
+  nothing,
+  // ---- Rows of sizes on sale.
+  offers,          // how many, from, to, step
+  offers_one,      // size
+  offers_cheaper,  // how many
+  sizes_counted,   // how many
+  sizes_none,
+  sizes_beyond,
+  // ---- Sheets.
+  sheet_read_me,
+  sheet_engine,
+  sheet_head,
+  sheet_shims,
+  sheet_plan,
+  sheet_fit,
+  // ---- What the entries are called in a remark.
+  exhaust_side,
+  inlet_side,
+  name_of_engine,
+  name_of_unit,
+  name_of_language,
+  name_of_doubt,
+  name_of_allowed,
+  name_of_marks,
+  name_of_stay_clear,
+  name_of_touch_good,
+  name_of_first,
+  name_of_work,
+  name_of_currency,
+  name_of_firing,
+  name_of_margin,
+  name_of_camshafts,
+  name_of_min,
+  name_of_max,
+  name_of_bias,
+  name_of_series,
+  name_of_opens,
+  name_of_closes,
+  name_on_side,  // name, side
+  name_of_gap,
+  name_of_mark,
+  name_of_micrometer,
+  name_of_alone,
+  name_on_valve,         // valve, name
+  name_of_row,           // number
+  name_of_row_of_sizes,  // number
+  // ---- Remarks of the book: Engine.
+  unit_unknown,
+  bias_wrong,      // side
+  limits_missing,  // side
+  entry_failed,    // which entry
+  // ---- Head.
+  marks_unknown,       // valves with their marks
+  far_apart,           // valve, micrometer, mark, difference
+  far_apart_scheme,    // likewise, and the scheme by which they would agree
+  far_apart_likewise,  // valves
+  numbers_as_text,     // where
+  // ---- Shims.
+  sizes_give_none,  // row
+  sizes_too_many,   // row, most
+  sizes_narrow,     // side, width, step, share of a hundred
+  led_by,           // place, sentence
+  on_shims,         // sentence
+  // ---- Boxes.
+  mend_first,  // sheet
+  begin_here,
+  begin_on_engine,
+  no_faults,
+  more_remarks,  // how many
+  bullet,        // sentence
+  // ---- Plan.
+  valves_counted,     // how many
+  stays_left_alone,   // valves
+  stays_none_serves,  // valves
+  list_first,
+  near_a_limit,      // how many, how near
+  known_by_mark,     // valves
+  still_to_measure,  // valves
+  // ---- Fit.
+  bench_no_plan,
+  bench_no_stop,
+  bench_ring,
+  bench_nothing,
+  bench_nothing_yet,    // valves still to measure
+  bench_ready,          // steps
+  bench_read_remarks,   // how many
+  bench_keep_all,       // what is still to measure
+  bench_valve_empty,    // valves
+  bench_left_out,       // step
+  bench_left_out_stop,  // step, stop
+  bench_changed_idle,
+  bench_changed,
+  bench_done,
+  bench_go_on,
+  bench_taken,       // when
+  bench_done_count,  // done, all
 
   count  // of them all: keep it last
 };

@@ -139,6 +139,10 @@ std::string Teller::span(Length from, Length to) const {
   return narrow(from) + "\u2013" + narrow(to);
 }
 
+std::string Teller::short_of(Length length) const {
+  return fixed(length, unit_ == Unit::inch ? 4 : 2);
+}
+
 std::string Teller::sum(Money money) const {
   std::array<char, 48> digits;
   const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), money.amount(),

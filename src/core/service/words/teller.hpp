@@ -49,6 +49,8 @@ class Teller {
   std::string column(Length length) const;
   // With its unit: `0.16 mm`, `0.0063 in`; no more decimals than it needs, at least two in mm.
   std::string with_unit(Length length) const;
+  // For a narrow place, without its unit: two decimals in mm, four in inches.
+  std::string short_of(Length length) const;
   // Two lengths for a narrow place, without a last decimal that is nought in both and, in inches,
   // without the nought before the mark: `2.47\u20132.49`, `.0930\u2013.0945`.
   std::string span(Length from, Length to) const;

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// What the service book asks: its entries worked out, one table of the View as one text, and
+// pieces of such texts. A book asks for a handful of tables with the same entries and for thousands
+// of pieces of these, so the last View and the last texts are kept, for each thread.
+#pragma once
+
+#include <rtl/ustring.hxx>
+#include <string_view>
+
+#include "core/entries/entries.hpp"
+
+namespace shimwright::cells {
+
+// Throws BadInput for a table that the View has not.
+rtl::OUString book_tells(const EntryTable& entries, std::string_view table);
+
+// Empty where the text has no such column or row. A text is known again by its buffer, without
+// being read.
+rtl::OUString book_shows(const rtl::OUString& answer, std::string_view column, double row);
+
+}  // namespace shimwright::cells

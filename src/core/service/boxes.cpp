@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/service/boxes.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "core/service/bench.hpp"
+#include "core/service/rules.hpp"
+
+namespace shimwright {
+namespace {
+
+using Lines = std::vector<BoxLine>;
+
+std::string sentence(const Trouble& trouble, const Teller&) { return trouble.words; }
+
+std::string words_of(const Remark& remark, const Teller& teller) {
+  const std::string said = std::visit(
+      [&teller](const auto& what) {
+        if constexpr (std::is_same_v<std::decay_t<decltype(what)>, Told>)
+          return in_words(what, teller);
+        else
+          return sentence(what, teller);
+      },
+      remark.said);
+  return remark.lead ? teller.say(Say::led_by, {in_words(*remark.lead, teller), said}) : said;
+}
+
+void add(Lines& lines, const Findings& found, Mood mood, const Told& told) {
+  lines.push_back({in_words(told, found.teller), mood});
+}
+
+void add_remarks_on(Page page, Lines& lines, const Findings& found) {
+  for (const Remark& remark : found.remarks)
+    if (remark.page == page)
+      lines.push_back({words_of(remark, found.teller), remark.grave ? Mood::loud : Mood::remark});
+}
+
+void add_mend_first(Lines& lines, const Findings& found, Say sheet) {
+  add(lines, found, Mood::loud, {Say::mend_first, {sheet}});
+}
+
+bool limits_are_entered(const Findings& found) {
+  return found.exhaust.limits || found.inlet.limits || found.remarks_on(Page::engine) > 1;
+}
+
+// Where there is nothing to tell.
+void add_calm(Lines& lines, const Findings& found, Say begin) {
+  if (!lines.empty()) return;
+  add(lines, found, Mood::calm, {limits_are_entered(found) ? Say::no_faults : begin});
+}
+
+// ---- Plan and Fit.
+
+// By name as long as they are few.
+Word named(const std::vector<std::string>& names, const Teller& teller) {
+  constexpr std::size_t most_named = 8;
+  if (names.size() <= most_named) return names;
+  return teller.say(Say::valves_counted, {static_cast<std::int64_t>(names.size())});
+}
+
+template <class Condition>
+std::vector<std::string> valves_where(const Service& service, const Findings& found,
+                                      Condition condition) {
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i < found.valve_plans.size(); ++i)
+    if (condition(found.valve_plans[i])) names.push_back(service.valves[i].name);
+  return names;
+}
+
+void add_valves_that_stay_outside(Lines& lines, const Service& service, const Findings& found) {
+  const auto left =
+      valves_where(service, found, [](const ValvePlan& valve) { return valve.left_outside; });
+  if (!left.empty())
+    add(lines, found, Mood::loud, {Say::stays_left_alone, {named(left, found.teller)}});
+  const auto none = valves_where(
+      service, found, [](const ValvePlan& valve) { return valve.action == Action::none; });
+  if (none.empty()) return;
+  if (found.nothing_listed)
+    add(lines, found, Mood::remark, {Say::list_first});
+  else
+    add(lines, found, Mood::loud, {Say::stays_none_serves, {named(none, found.teller)}});
+}
+
+void add_near_limits(Lines& lines, const Findings& found) {
+  const std::size_t count = gaps_near_a_limit(found);
+  if (count > 0)
+    add(lines, found, Mood::remark,
+        {Say::near_a_limit, {static_cast<std::int64_t>(count), near_a_limit}});
+}
+
+void add_moved_by_mark(Lines& lines, const Service& service, const Findings& found) {
+  std::vector<std::string> names;
+  for (const std::size_t valve : moved_by_mark_alone(found))
+    names.push_back(service.valves[valve].name);
+  if (!names.empty()) add(lines, found, Mood::remark, {Say::known_by_mark, {names}});
+}
+
+std::vector<std::string> still_to_measure(const Service& service, const Findings& found) {
+  return valves_where(service, found,
+                      [](const ValvePlan& valve) { return valve.action == Action::unread; });
+}
+
+bool waits_for_stand_in(const Findings& found) { return found.steps && found.steps->waiting > 0; }
+
+// What to know before the first step, and while it is not done yet.
+void add_cautions_of_fitting(Lines& lines, const Service& service, const Findings& found) {
+  add_valves_that_stay_outside(lines, service, found);
+  add_near_limits(lines, found);
+  add_moved_by_mark(lines, service, found);
+  if (!found.remarks.empty())
+    add(lines, found, Mood::remark,
+        {Say::bench_read_remarks, {static_cast<std::int64_t>(found.remarks.size())}});
+  const auto unread = still_to_measure(service, found);
+  if (!unread.empty())
+    add(lines, found, Mood::remark, {Say::bench_keep_all, {named(unread, found.teller)}});
+}
+
+void add_state_of_bench(Lines& lines, const Service& service, const Findings& found) {
+  const auto empty = valves_standing_empty(service);
+  const auto left_out = step_left_out(service);
+  if (!empty.empty()) add(lines, found, Mood::loud, {Say::bench_valve_empty, {empty}});
+  if (left_out) {
+    const std::int64_t step = *left_out;
+    if (const auto stop = stop_of_step(service, *left_out))
+      add(lines, found, Mood::loud,
+          {Say::bench_left_out_stop, {step, static_cast<std::int64_t>(*stop)}});
+    else
+      add(lines, found, Mood::loud, {Say::bench_left_out, {step}});
+  }
+  if (is_bench_done(service)) {
+    add(lines, found, Mood::remark, {Say::bench_done});
+    return;
+  }
+  if (has_plan_changed(service, found))
+    add(lines, found, Mood::loud,
+        {ticked_steps(service) == 0 ? Say::bench_changed_idle : Say::bench_changed});
+  if (std::ranges::any_of(service.bench, [](const auto& step) { return step.kind == "wait"; }))
+    add(lines, found, Mood::loud, {Say::bench_ring});
+  add_cautions_of_fitting(lines, service, found);
+  add(lines, found, Mood::calm, {Say::bench_go_on});
+}
+
+void add_steps_that_are_ready(Lines& lines, const Service& service, const Findings& found) {
+  if (!found.plan) {
+    add(lines, found, Mood::loud, {Say::bench_no_plan});
+    return;
+  }
+  if (found.no_stop_for_work) add(lines, found, Mood::loud, {Say::bench_no_stop});
+  if (!found.camshafts_out && found.stops.empty())
+    for (const Remark& remark : found.remarks)
+      if (const auto* told = std::get_if<Told>(&remark.said);
+          told && remark.page == Page::engine &&
+          (told->what == Say::firing_missing || told->what == Say::firing_unreadable ||
+           told->what == Say::firing_other_engine || told->what == Say::timing_impossible))
+        lines.push_back({words_of(remark, found.teller), Mood::loud});
+  if (!found.steps) return;
+  if (found.steps->steps.empty()) {
+    add_valves_that_stay_outside(lines, service, found);
+    const auto unread = still_to_measure(service, found);
+    add(lines, found, unread.empty() ? Mood::calm : Mood::remark,
+        unread.empty() ? Told{Say::bench_nothing}
+                       : Told{Say::bench_nothing_yet, {named(unread, found.teller)}});
+    return;
+  }
+  if (waits_for_stand_in(found)) add(lines, found, Mood::loud, {Say::bench_ring});
+  add_cautions_of_fitting(lines, service, found);
+  add(lines, found, Mood::calm,
+      {Say::bench_ready, {static_cast<std::int64_t>(found.steps->steps.size())}});
+}
+
+// ---- Lines.
+
+std::size_t letters_of(std::string_view text) {
+  return static_cast<std::size_t>(std::ranges::count_if(
+      text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+// Takes words until the next would go beyond the edge.
+std::vector<std::string> broken(std::string_view text, std::size_t letters) {
+  std::vector<std::string> lines;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find(' '), text.size());
+    const std::string_view word = text.substr(0, end);
+    if (!lines.empty() && letters_of(lines.back()) + 1 + letters_of(word) <= letters)
+      lines.back() += " " + std::string(word);
+    else
+      lines.emplace_back(word);
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  return lines;
+}
+
+}  // namespace
+
+std::string_view word_for(Mood mood) {
+  switch (mood) {
+    case Mood::calm:
+      return "calm";
+    case Mood::remark:
+      return "remark";
+    case Mood::loud:
+      return "loud";
+  }
+  return {};
+}
+
+std::vector<BoxLine> box_of_engine(const Findings& found) {
+  Lines lines;
+  if (found.any_grave(Page::head)) add_mend_first(lines, found, Say::sheet_head);
+  if (found.any_grave(Page::shims)) add_mend_first(lines, found, Say::sheet_shims);
+  add_remarks_on(Page::engine, lines, found);
+  add_calm(lines, found, Say::begin_here);
+  return lines;
+}
+
+// Without its limits Head has no verdict, so there every remark on Engine counts.
+std::vector<BoxLine> box_of_head(const Findings& found) {
+  Lines lines;
+  if (found.remarks_on(Page::engine) > 0) add_mend_first(lines, found, Say::sheet_engine);
+  if (found.any_grave(Page::shims)) add_mend_first(lines, found, Say::sheet_shims);
+  add_remarks_on(Page::head, lines, found);
+  add_calm(lines, found, Say::begin_on_engine);
+  return lines;
+}
+
+std::vector<BoxLine> box_of_shims(const Findings& found) {
+  Lines lines;
+  if (found.any_grave(Page::engine)) add_mend_first(lines, found, Say::sheet_engine);
+  if (found.any_grave(Page::head)) add_mend_first(lines, found, Say::sheet_head);
+  add_remarks_on(Page::shims, lines, found);
+  add_calm(lines, found, Say::begin_on_engine);
+  return lines;
+}
+
+std::vector<BoxLine> box_of_plan(const Service& service, const Findings& found) {
+  Lines lines;
+  add_valves_that_stay_outside(lines, service, found);
+  for (const Remark& remark : found.remarks) {
+    std::string words = words_of(remark, found.teller);
+    if (remark.page == Page::shims) words = found.teller.say(Say::on_shims, {words});
+    lines.push_back({std::move(words), remark.grave ? Mood::loud : Mood::remark});
+  }
+  add_near_limits(lines, found);
+  add_calm(lines, found, Say::begin_on_engine);
+  return lines;
+}
+
+std::vector<BoxLine> box_of_fit(const Service& service, const Findings& found) {
+  Lines lines;
+  if (service.bench.empty())
+    add_steps_that_are_ready(lines, service, found);
+  else
+    add_state_of_bench(lines, service, found);
+  return lines;
+}
+
+std::vector<std::string> all_remarks(const Findings& found) {
+  std::vector<std::string> all;
+  for (const Remark& remark : found.remarks) {
+    const std::string words = words_of(remark, found.teller);
+    all.push_back(remark.page == Page::shims ? found.teller.say(Say::on_shims, {words}) : words);
+  }
+  return all;
+}
+
+std::vector<BoxLine> fitted_into(const Service::Room& room, const std::vector<BoxLine>& sentences,
+                                 const Teller& teller) {
+  Lines lines;
+  for (const BoxLine& sentence : sentences) {
+    const std::string words =
+        sentences.size() > 1 ? teller.say(Say::bullet, {sentence.words}) : sentence.words;
+    for (std::string& line : broken(words, static_cast<std::size_t>(room.letters)))
+      lines.push_back({std::move(line), sentence.mood});
+  }
+  const auto most = static_cast<std::size_t>(room.lines);
+  if (lines.size() <= most) return lines;
+  const auto more = static_cast<std::int64_t>(lines.size() - (most - 1));
+  const Mood mood = lines[most - 1].mood;
+  lines.resize(most - 1);
+  lines.push_back({teller.say(Say::more_remarks, {more}), mood});
+  return lines;
+}
+
+}  // namespace shimwright

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// What each sheet says at its top: what must not be overlooked, remarks, or that all is well.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/service/findings.hpp"
+
+namespace shimwright {
+
+enum class Mood { calm, remark, loud };
+
+// `calm`, `remark`, `loud`: how the line is to look.
+std::string_view word_for(Mood mood);
+
+struct BoxLine {
+  std::string words;
+  Mood mood = Mood::calm;
+};
+
+// A sentence each.
+std::vector<BoxLine> box_of_engine(const Findings& found);
+std::vector<BoxLine> box_of_head(const Findings& found);
+std::vector<BoxLine> box_of_shims(const Findings& found);
+std::vector<BoxLine> box_of_plan(const Service& service, const Findings& found);
+std::vector<BoxLine> box_of_fit(const Service& service, const Findings& found);
+
+// All remarks on the entries.
+std::vector<std::string> all_remarks(const Findings& found);
+
+// Broken into lines of at most so many letters; where they are more than `room.lines`, the last
+// says how many more there are.
+std::vector<BoxLine> fitted_into(const Service::Room& room, const std::vector<BoxLine>& sentences,
+                                 const Teller& teller);
+
+}  // namespace shimwright

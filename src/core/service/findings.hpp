@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// What a service comes to, still as values: each entry read, the plan, the steps of fitting, where
+// the crank stops, and every remark. The View puts it into words.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/crank/crank.hpp"
+#include "core/fitting/steps.hpp"
+#include "core/plan/plan.hpp"
+#include "core/service/service.hpp"
+#include "core/service/words/told.hpp"
+#include "core/values/mark.hpp"
+#include "core/values/verdict.hpp"
+
+namespace shimwright {
+
+// The sheet on which an entry stands.
+enum class Page { engine, head, shims };
+
+// What is to be told of an entry. `grave`: no plan can be trusted until it is mended.
+struct Remark {
+  Page page = Page::engine;
+  std::variant<Told, Trouble> said;
+  std::optional<Told> lead = {};  // `Row 3: `, told before it
+  bool grave = false;
+};
+
+struct SideFindings {
+  std::optional<Limits> limits;  // where both are given and sound
+  std::optional<Length> aim;
+  std::string series;
+};
+
+struct ValveFindings {
+  std::optional<Length> gap;
+  std::optional<Length> marked;    // what its mark stands for
+  std::optional<Length> measured;  // by micrometer
+  std::optional<Length> shim;      // as measured, else as marked
+  std::optional<Trust> trust;      // none where neither is given
+  bool alone = false;              // to be left alone
+  std::optional<State> now;        // none where there is a gap but no sound limits
+};
+
+// A row of sizes on sale.
+struct SizesFindings {
+  int row = 0;
+  std::string series;
+  std::vector<Length> sizes;  // as listed
+  std::size_t cheaper = 0;    // of these, sizes that another row has for less
+  Length step;
+  bool entered = false;
+  bool too_many = false;
+};
+
+// What happens to a valve, as the sheets tell it.
+struct ValvePlan {
+  Action action = Action::unread;
+  std::optional<std::size_t> from;  // the giving valve's index
+  std::optional<Length> size;       // of the shim afterwards
+  std::optional<Length> after;      // the gap afterwards
+  std::optional<Length> margin;     // of `after`
+  State then = State::unread;
+  bool measure_again = false;  // no blade goes now, so `after` is only the most it can be
+  bool unseen = false;         // it keeps its shim, whatever that is
+  bool left_outside = false;   // it is left alone though it reads outside its limits
+  Money cost;
+  std::optional<Length> thinnest;  // that would serve, where no listed size does
+  std::optional<Length> thickest;
+};
+
+struct Findings {
+  Teller teller;
+  Length doubt;
+  bool doubt_given = false;
+  Length allowed = default_allowed_difference;
+  SideFindings exhaust;
+  SideFindings inlet;
+  std::string one_series;  // where both sides take the same
+  std::vector<ValveFindings> valves;
+  std::vector<SizesFindings> sizes;
+  bool nothing_listed = true;  // neither spares nor sizes on sale
+
+  PlanQuestion question;
+  std::optional<Plan> plan;            // none until the entries are sound
+  std::vector<ValvePlan> valve_plans;  // as many as valves; empty without a plan
+
+  std::optional<Firing> firing;
+  std::vector<CrankStop> stops;
+  bool usual_timing = false;                   // some of the timing is taken as usual
+  std::vector<std::optional<int>> first_stop;  // at which each valve can be measured
+  bool camshafts_out = false;
+  std::optional<FittingSteps> steps;  // none without a plan, or where a valve is at no stop
+  bool no_stop_for_work = false;
+
+  std::vector<Remark> remarks;  // engine, head, shims
+
+  const SideFindings& of(Side side) const { return side == Side::exhaust ? exhaust : inlet; }
+  bool any_grave(Page page) const;
+  std::size_t remarks_on(Page page) const;
+};
+
+Findings findings_in(const Service& service);
+
+}  // namespace shimwright

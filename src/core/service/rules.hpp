@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The rules by which the book tells of a service, each by its name. Tolerances without a source
+// here are common practice, no source.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/service/findings.hpp"
+
+namespace shimwright {
+
+// So near a limit an ordinary doubt of the reading would leave the gap open.
+inline constexpr Length near_a_limit = Length::nanometres(10'000);
+
+// Further than this wear and a worn mark do not reach: one of the two was misread.
+inline constexpr Length far_apart = Length::nanometres(50'000);
+
+// The state of a valve that keeps its shim whatever that is, so that nobody need take it out: it
+// is left alone, or it is good and good valves are not opened. None where the shim matters, is
+// known, or there is no gap. `plan_doubt` is 0 where the plan takes readings as exact.
+std::optional<State> kept_unseen(const ValveFindings& valve, const SideFindings& side,
+                                 bool opens_good_valves, Length plan_doubt);
+
+// The gap afterwards is only the most it can be: no blade goes now, and the plan trusts in more.
+bool is_to_be_measured_again(const ValveFindings& valve, State then);
+
+// Its shim stays though it reads outside its limits: the person wants it so, or no size serves.
+bool stays_outside(const ValvePlan& plan);
+
+// Micrometer and mark are too far apart for one of them not to be wrong.
+bool is_far_apart(const ValveFindings& valve, Length allowed);
+
+// The scheme of marks by which a mark agrees with the micrometer where it does not by the one
+// chosen, and is wrong about tenfold or by the inch; none where none does.
+std::optional<std::string> scheme_that_agrees(const std::string& mark, Length marked,
+                                              Length measured, Length allowed);
+
+// How many gaps come out nearer to a limit than `near_a_limit` but inside; 0 where a doubt is
+// given, as then the guard band keeps them off.
+std::size_t gaps_near_a_limit(const Findings& found);
+
+// Valves whose shim, not measured, goes into another valve.
+std::vector<std::size_t> moved_by_mark_alone(const Findings& found);
+
+// Some gap wants a shim while no shims are listed at all: nobody knows yet whether one fits.
+bool shims_are_to_be_listed(const Findings& found);
+
+// Which share of the gaps a ladder of sizes can bring inside limits of this width, 0 to 1.
+double share_of_gaps_served(Length width, Length step);
+
+}  // namespace shimwright

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/service/service.hpp"
+
+#include <array>
+#include <cstddef>
+#include <string_view>
+#include <utility>
+
+#include "core/entries/entry_row.hpp"
+#include "core/values/text.hpp"
+
+namespace shimwright {
+namespace {
+
+using Row = std::vector<Entry>;
+
+const Entry& value_at(const Row& row, std::size_t index) {
+  static const Entry nothing;
+  return index + 2 < row.size() ? row[index + 2] : nothing;
+}
+
+std::string text_at(const Row& row, std::size_t index) { return word_in(value_at(row, index)); }
+
+int whole_in(const Entry& entry) {
+  const auto* number = std::get_if<double>(&entry);
+  return number && *number >= 0 && *number <= 1e6 ? static_cast<int>(*number) : 0;
+}
+
+// The number that stands before a row of a list is its name.
+int row_number(const Row& row) {
+  if (const int number = whole_in(row[1])) return number;
+  const auto written = number_written(word_in(row[1]));
+  return written ? whole_in(*written) : 0;
+}
+
+std::optional<Side> side_named(std::string_view word) {
+  for (const Side side : {Side::inlet, Side::exhaust})
+    if (same_word(word, word_for(side))) return side;
+  return std::nullopt;
+}
+
+constexpr std::array<std::pair<std::string_view, Entry Service::*>, 15> settings{
+    {{"engine", &Service::engine},
+     {"unit", &Service::unit},
+     {"language", &Service::language},
+     {"half", &Service::half},
+     {"currency", &Service::currency},
+     {"doubt", &Service::doubt},
+     {"allowed difference", &Service::allowed_difference},
+     {"marks", &Service::marks},
+     {"stay clear", &Service::stay_clear},
+     {"touch good", &Service::touch_good},
+     {"first", &Service::first},
+     {"work", &Service::work},
+     {"firing", &Service::firing},
+     {"margin", &Service::margin},
+     {"camshafts out", &Service::camshafts_out}}};
+
+void read_setting(Service& service, const Row& row) {
+  for (const auto& [name, member] : settings)
+    if (same_word(word_in(row[1]), name)) service.*member = value_at(row, 0);
+}
+
+void read_side(Service& service, const Row& row) {
+  const auto side = side_named(word_in(row[1]));
+  if (!side) return;
+  service.of(*side) = {value_at(row, 0), value_at(row, 1), value_at(row, 2),
+                       value_at(row, 3), value_at(row, 4), value_at(row, 5)};
+}
+
+void read_valve(Service& service, const Row& row) {
+  service.valves.push_back({word_in(row[1]), whole_in(value_at(row, 4)),
+                            side_named(text_at(row, 5)).value_or(Side::exhaust), value_at(row, 0),
+                            value_at(row, 1), value_at(row, 2), value_at(row, 3)});
+}
+
+Service::ShimEntries shims_in(const Row& row) {
+  return {row_number(row), value_at(row, 0), value_at(row, 1), value_at(row, 2), value_at(row, 3)};
+}
+
+void read_spare(Service& service, const Row& row) { service.spares.push_back(shims_in(row)); }
+void read_single(Service& service, const Row& row) { service.singles.push_back(shims_in(row)); }
+
+void read_sizes(Service& service, const Row& row) {
+  service.sizes.push_back({row_number(row), value_at(row, 0), value_at(row, 1), value_at(row, 2),
+                           value_at(row, 3), value_at(row, 4)});
+}
+
+void read_bench(Service& service, const Row& row) {
+  const std::string kind = text_at(row, 0);
+  if (kind.empty()) return;
+  service.bench.push_back({kind, value_at(row, 1), text_at(row, 2), value_at(row, 3),
+                           value_at(row, 4), text_at(row, 5), value_at(row, 6)});
+}
+
+void read_taken(Service& service, const Row& row) { service.bench_taken = text_at(row, 0); }
+
+void read_box(Service& service, const Row& row) {
+  const int letters = whole_in(value_at(row, 0));
+  const int lines = whole_in(value_at(row, 1));
+  if (letters > 0 && lines > 0) service.boxes[lower_case(word_in(row[1]))] = {letters, lines};
+}
+
+constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>, 9> kinds{
+    {{"setting", read_setting},
+     {"side", read_side},
+     {"valve", read_valve},
+     {"spare", read_spare},
+     {"sizes", read_sizes},
+     {"single", read_single},
+     {"bench", read_bench},
+     {"taken", read_taken},
+     {"box", read_box}}};
+
+}  // namespace
+
+Service service_of(const EntryTable& entries) {
+  Service service;
+  for (const Row& row : entries) {
+    if (row.size() < 2) continue;
+    for (const auto& [kind, read] : kinds)
+      if (same_word(word_in(row[0]), kind)) read(service, row);
+  }
+  return service;
+}
+
+}  // namespace shimwright
