@@ -157,40 +157,6 @@ TEST(CrankStops, a_wide_margin_needs_more_stops) {
   EXPECT_GT(last, 2U);
 }
 
-// ---- In words ----
-
-TEST(CrankWords, a_stop_at_dead_centre) {
-  const Firing four = Firing::in_order("1-3-4-2");
-  const auto stops = crank_stops(four);
-  EXPECT_EQ(turn_in_words(four, stops, 0), "turn forwards to cylinder 1's firing dead centre");
-  EXPECT_EQ(turn_in_words(four, stops, 1),
-            "turn forwards to cylinder 4's firing dead centre: 360\u00b0 after stop 1");
-  EXPECT_EQ(reach_in_words(stops[0]),
-            "cylinder 1: inlet and exhaust; cylinder 2: inlet; cylinder 3: exhaust");
-}
-
-TEST(CrankWords, a_stop_past_dead_centre_is_told_from_the_cylinder_that_fired_last) {
-  const Firing four = Firing::in_order("1-3-4-2");
-  const std::vector<CrankStop> stops{{0_deg, {}}, {570_deg, {}}};
-  EXPECT_EQ(turn_in_words(four, stops, 1),
-            "turn forwards to 30\u00b0 past cylinder 2's firing dead centre: 570\u00b0 after "
-            "stop 1");
-}
-
-TEST(CrankWords, cylinders_that_fire_together_are_all_named) {
-  const std::vector<FiringRow> rows{{1, 0}, {2, 70}, {3, 0}, {4, 70}};
-  const Firing firing = Firing::at_angles(rows);
-  const auto stops = crank_stops(firing);
-  EXPECT_EQ(turn_in_words(firing, stops, 0),
-            "turn forwards to the firing dead centre of cylinders 1 and 3");
-}
-
-TEST(CrankWords, angles_are_told_to_a_tenth_of_a_degree) {
-  const Firing seven = Firing::in_order("1-3-5-7-2-4-6");
-  const auto stops = crank_stops(seven);
-  EXPECT_THAT(turn_in_words(seven, stops, 1), HasSubstr(": 308.6\u00b0 after stop 1"));
-}
-
 // ---- Bad input ----
 
 TEST(CrankStops, timing_that_leaves_no_base_circle_is_told_with_its_side) {

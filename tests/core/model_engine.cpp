@@ -37,7 +37,7 @@ class Engine {
 
   void play(const Step& step) {
     expect(!finished_, "a step after the end");
-    expect(!step.note.empty() || step.kind == Step::Kind::fit || !step.out,
+    expect(!step.notes.empty() || step.kind == Step::Kind::fit || !step.out,
            "nothing said of the shim that comes out");
     switch (step.kind) {
       case Step::Kind::wait:

@@ -147,7 +147,7 @@ TEST_F(StepsEntries, one_column_is_too_narrow) {
 FittingSteps one_step(bool least) {
   FittingSteps found;
   found.steps.resize(2);
-  found.steps[1].note = "Measure again.";
+  found.steps[1].notes = {{Say::measure_again}};
   found.least = least;
   return found;
 }
@@ -155,15 +155,15 @@ FittingSteps one_step(bool least) {
 TEST(ToldSteps, proved_the_fewest_are_as_they_are) {
   const auto steps = told_steps(one_step(true));
   ASSERT_EQ(steps.size(), 2U);
-  EXPECT_EQ(steps[0].note, "");
-  EXPECT_EQ(steps[1].note, "Measure again.");
+  EXPECT_TRUE(steps[0].notes.empty());
+  EXPECT_EQ(in_words(steps[1].notes, Teller()), "measure again");
 }
 
 TEST(ToldSteps, not_proved_the_fewest_say_so_at_the_end) {
   const auto steps = told_steps(one_step(false));
-  EXPECT_EQ(steps[0].note, "");
-  EXPECT_EQ(steps[1].note,
-            "Measure again. (These steps are safe, but there may be a way with fewer turns.)");
+  EXPECT_TRUE(steps[0].notes.empty());
+  EXPECT_EQ(in_words(steps[1].notes, Teller()),
+            "measure again (These steps are safe, but there may be a way with fewer turns.)");
   EXPECT_TRUE(told_steps({.steps = {}, .least = false}).empty());
 }
 

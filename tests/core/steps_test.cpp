@@ -16,6 +16,8 @@
 namespace shimwright {
 namespace {
 
+std::string note_of(const Step& step) { return in_words(step.notes, Teller()); }
+
 using Supply = FittingValve::Supply;
 
 FittingValve kept(std::string name, Length shim, std::vector<int> stops) {
@@ -125,7 +127,7 @@ TEST(Steps, with_the_camshafts_out_the_crank_is_not_turned_until_the_end) {
   expect_rows(question, {"A 2.70 >", "B 2.80 > 2.70 A", "A > 2.80 B", "finish"});
   const FittingSteps result = fitting_steps(question);
   EXPECT_EQ(result.turns, 0U);
-  EXPECT_NE(result.steps.back().note.find("put the camshafts back"), std::string::npos);
+  EXPECT_NE(note_of(result.steps.back()).find("put the camshafts back"), std::string::npos);
 }
 
 TEST(Steps, a_ring_across_stops_borrows_a_spare_that_is_not_thicker) {
@@ -151,7 +153,7 @@ TEST(Steps, without_a_stand_in_the_ring_waits_and_the_rest_is_done) {
   const FittingSteps result = fitting_steps(question);
   EXPECT_EQ(result.waiting, 2U);
   EXPECT_EQ(
-      result.steps.front().note,
+      note_of(result.steps.front()),
       "No stand-in is there: borrow or buy a shim no thicker than 2.80 mm. Until then A and B "
       "keep their shims.");
 }
@@ -162,7 +164,7 @@ TEST(Steps, a_shim_of_another_series_does_not_stand_in) {
   question.spares = {{"exhaust", 2.60_mm}};
   const FittingSteps result = fitting_steps(question);
   EXPECT_EQ(result.waiting, 2U);
-  EXPECT_NE(result.steps.front().note.find("no thicker than 2.80 mm, series inlet."),
+  EXPECT_NE(note_of(result.steps.front()).find("no thicker than 2.80 mm, series inlet."),
             std::string::npos);
 }
 
@@ -229,22 +231,22 @@ TEST(Steps, each_turn_and_the_end_carry_a_caution) {
   question.spares = {{"", 2.75_mm}};
   for (const Step& step : fitting_steps(question).steps) {
     if (step.kind != Step::Kind::turn && step.kind != Step::Kind::finish) continue;
-    EXPECT_EQ(step.note.find("See that every valve has a shim"), 0U) << step.note;
-    EXPECT_NE(step.note.find("by hand, forwards only"), std::string::npos) << step.note;
+    EXPECT_EQ(note_of(step).find("See that every valve has a shim"), 0U) << note_of(step);
+    EXPECT_NE(note_of(step).find("by hand, forwards only"), std::string::npos) << note_of(step);
   }
-  const std::string last = fitting_steps(question).steps.back().note;
+  const std::string last = note_of(fitting_steps(question).steps.back());
   EXPECT_NE(last.find("two full turns"), std::string::npos);
-  EXPECT_NE(last.find("measure every valve again"), std::string::npos);
+  EXPECT_NE(last.find("measure every gap again"), std::string::npos);
 }
 
 TEST(Steps, a_row_says_what_becomes_of_the_shim_that_comes_out) {
   FittingQuestion question = pair_across_stops();
   question.spares = {{"", 2.65_mm}};
   const std::vector<Step> steps = fitting_steps(question).steps;
-  EXPECT_EQ(steps.at(1).note,
-            "Stand-in: a spare. It comes out again at stop 1. Keep the shim taken out for B.");
-  EXPECT_EQ(steps.at(3).note, "Keep the shim taken out for A.");
-  EXPECT_EQ(steps.at(5).note, "Put the shim taken out back with the spares.");
+  EXPECT_EQ(note_of(steps.at(1)),
+            "Stand-in: a spare. It comes out again at stop 1. Set the shim taken out aside for B.");
+  EXPECT_EQ(note_of(steps.at(3)), "Set the shim taken out aside for A.");
+  EXPECT_EQ(note_of(steps.at(5)), "Put the shim taken out back with the spares.");
 }
 
 TEST(Steps, the_plan_s_spares_are_not_at_hand_as_stand_ins) {
