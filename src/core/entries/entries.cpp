@@ -39,7 +39,8 @@ constexpr std::array<EntryColumn, 9> columns{
      {"aim", "the aim", "a clearance to aim at in mm"},
      {"doubt", "the doubt", "a doubt in mm"},
      {"locked"}}};
-constexpr TableDescription layout{"valves", columns, max + 1, clearance};
+constexpr std::array<std::size_t, 4> number_columns{clearance, shim, min, max};
+constexpr TableDescription layout{"valves", columns, max + 1, number_columns};
 }  // namespace valve
 
 namespace stock {
@@ -50,14 +51,15 @@ constexpr std::array<EntryColumn, 5> columns{
      {"size", "the size", "a size in mm", unlikely_thickness, true},
      {"count", "the count", "a number of shims"},
      {"price", "the price", "a price"}}};
-constexpr TableDescription layout{"shims", columns, size + 1, size};
+constexpr std::array<std::size_t, 3> number_columns{size, count, price};
+constexpr TableDescription layout{"shims", columns, size + 1, number_columns};
 }  // namespace stock
 
 namespace rule {
 enum { name, value };
 constexpr std::array<EntryColumn, 2> columns{
     {{"name"}, {"value", "the money for work", "a sum of money"}}};
-constexpr TableDescription layout{"rules", columns, value + 1, std::nullopt};
+constexpr TableDescription layout{"rules", columns, value + 1};
 constexpr std::string_view known = "the rules are touch good, work, doubt and first";
 }  // namespace rule
 

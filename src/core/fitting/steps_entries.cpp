@@ -18,7 +18,8 @@ namespace {
 
 enum { valve, stop };
 constexpr std::array<EntryColumn, 2> columns{{{"valve"}, {"stop"}}};
-constexpr TableDescription layout{"stops", columns, columns.size(), stop};
+constexpr std::array<std::size_t, 1> number_columns{stop};
+constexpr TableDescription layout{"stops", columns, columns.size(), number_columns};
 
 constexpr double highest_stop = 1000;  // a number beyond is an angle or a slip
 
