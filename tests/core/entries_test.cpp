@@ -182,6 +182,17 @@ TEST(Entries, a_heading_of_shims_has_text_over_count_and_price_where_they_are_gi
             Told{"shims|1|size|\"thin\" where a size in mm is due: counted as not given|note"});
 }
 
+TEST(Entries, a_first_row_that_says_spare_or_sale_is_a_shim_whatever_its_text) {
+  for (const std::string kind : {"spare", " Sale "}) {
+    EXPECT_EQ(
+        told(read_entries({sound_valve("V")}, {{kind, "A", "thin"}, {"spare", "A", 2.7}}, {})),
+        Told{"shims|1|size|\"thin\" where a size in mm is due: counted as not given|note"});
+    EXPECT_EQ(
+        told(read_entries({sound_valve("V")}, {{kind, "A", "thin", "some", "cheap"}}, {})).size(),
+        3U);
+  }
+}
+
 TEST(Entries, text_counts_as_not_given_and_is_told_of) {
   const Entries entries =
       read_entries({valves_header, {"V", "A", "abc", "2,75", "x", "y", "z", "w"}}, {}, {});
@@ -334,6 +345,16 @@ TEST(Entries, a_series_that_no_valve_takes_is_grave_and_those_there_are_named) {
             Told{"shims|1|series|sale 2.70 mm: no valve takes series \"9.5\": the valves have no "
                  "series and \"A\"|grave"});
   EXPECT_EQ(told(read_entries({no_series}, {{"sale", "", 2.70}}, {})), Told());
+  EntryTable seven;
+  for (const std::string series : {"A", "B", "C", "D", "E", "F", "G"})
+    seven.push_back({"V" + series, series, 0.12, 2.75, 0.16, 0.20});
+  EXPECT_EQ(told(read_entries(seven, {{"sale", "H", 2.70}}, {})),
+            Told{"shims|1|series|sale 2.70 mm: no valve takes series \"H\": the valves have \"A\", "
+                 "\"B\", \"C\", \"D\", \"E\", \"F\" and others|grave"});
+  seven.pop_back();
+  EXPECT_TRUE(told(read_entries(seven, {{"sale", "H", 2.70}}, {}))
+                  .front()
+                  .ends_with("\"E\" and \"F\"|grave"));
   EXPECT_EQ(told(read_entries({}, {{"sale", "B", 2.70}}, {})), Told()) << "no valve to tell by";
 }
 

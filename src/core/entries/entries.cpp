@@ -85,7 +85,8 @@ class Reader {
         read_valve({valve::layout, i + 1, valves[i], entries_.troubles});
     while (!entries_.valve_rows.empty() && !entries_.valve_rows.back())
       entries_.valve_rows.pop_back();
-    if (const auto first = first_row(stock::layout, shims, entries_.troubles)) {
+    const auto says_kind = [](const EntryRow& row) { return kind_named(row).has_value(); };
+    if (const auto first = first_row(stock::layout, shims, entries_.troubles, says_kind)) {
       for (std::size_t i = *first; i < shims.size() && stock_rows_ <= most_stock_rows; ++i)
         read_stock({stock::layout, i + 1, shims[i], entries_.troubles});
       tell_of_missing_prices();
@@ -229,10 +230,17 @@ class Reader {
     entries_.question.stock.push_back(one);
   }
 
-  static std::optional<Stock::Kind> kind_in(EntryRow& row) {
+  static std::optional<Stock::Kind> kind_named(const EntryRow& row) {
     const std::string kind = row.word_at(stock::kind);
     if (same_word(kind, "spare")) return Stock::Kind::spare;
     if (same_word(kind, "sale")) return Stock::Kind::sale;
+    return std::nullopt;
+  }
+
+  static std::optional<Stock::Kind> kind_in(EntryRow& row) {
+    const auto named = kind_named(row);
+    if (named) return named;
+    const std::string kind = row.word_at(stock::kind);
     row.grave(stock::kind, kind.empty() ? "the kind is missing: say spare or sale"
                                         : quoted(kind) + " is neither spare nor sale");
     return std::nullopt;

@@ -93,7 +93,8 @@ void EntryRow::add(std::size_t column, const std::string& words, bool grave) {
 }
 
 std::optional<std::size_t> first_row(const TableDescription& layout, const EntryTable& table,
-                                     std::vector<Trouble>& troubles) {
+                                     std::vector<Trouble>& troubles,
+                                     const std::function<bool(const EntryRow&)>& is_data) {
   const auto row_is_blank = [](const auto& row) { return std::ranges::all_of(row, is_blank); };
   if (std::ranges::all_of(table, row_is_blank)) return std::nullopt;
   const std::size_t width = table.front().size();
@@ -109,7 +110,8 @@ std::optional<std::size_t> first_row(const TableDescription& layout, const Entry
                         true});
     return std::nullopt;
   }
-  return EntryRow(layout, 1, table.front(), troubles).is_heading() ? 1 : 0;
+  const EntryRow row(layout, 1, table.front(), troubles);
+  return row.is_heading() && !(is_data && is_data(row)) ? 1 : 0;
 }
 
 }  // namespace shimwright

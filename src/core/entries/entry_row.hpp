@@ -5,6 +5,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <span>
 #include <string>
@@ -82,8 +83,9 @@ class EntryRow {
 };
 
 // Where a table's rows begin, after a heading; none where nothing was given or the table is too
-// narrow, which is a grave trouble.
+// narrow, which is a grave trouble. A first row that `is_data` says yes to is no heading.
 std::optional<std::size_t> first_row(const TableDescription& layout, const EntryTable& table,
-                                     std::vector<Trouble>& troubles);
+                                     std::vector<Trouble>& troubles,
+                                     const std::function<bool(const EntryRow&)>& is_data = {});
 
 }  // namespace shimwright
