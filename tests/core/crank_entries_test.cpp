@@ -73,6 +73,9 @@ TEST(FiringEntries, what_is_missing_is_told_with_its_place) {
   EXPECT_EQ(firing_refusal({{1.0, 0.0}, {blank, 270.0}}), "firing, row 2, cylinder: it is missing");
   EXPECT_EQ(firing_refusal({{1.0, 0.0}, {2.0, "270 deg"}}),
             "firing, row 2, firing angle: \"270 deg\" is not a number");
+  EXPECT_EQ(firing_refusal({{blank, "0 deg"}, {2.0, 270.0}}),
+            "firing, row 1, cylinder: it is missing")
+      << "no heading: one of its columns is blank";
   EXPECT_EQ(firing_refusal({{1.0}, {3.0}, {2.0}}),
             "firing: the table has 1 column; at least 2 are due: cylinder and firing angle");
 }

@@ -128,7 +128,7 @@ TEST(Entries, blank_rows_inside_keep_their_place_and_trailing_ones_are_left_off)
   EXPECT_EQ(entries.valve_rows, expected);
 }
 
-TEST(Entries, a_header_is_known_by_text_in_its_key_column) {
+TEST(Entries, a_heading_is_known_by_text_in_every_number_column) {
   EXPECT_EQ(read_entries({valves_header}, {shims_header}, {}).question.valves.size(), 0U);
   EXPECT_EQ(read_entries({sound_valve("V")}, {}, {}).question.valves.size(), 1U);
   EXPECT_EQ(told(read_entries({valves_header, sound_valve("V")}, {shims_header}, {})), Told());
@@ -140,6 +140,57 @@ TEST(Entries, a_first_row_that_holds_data_is_no_header_whatever_its_text) {
                  "not given|note"});
   EXPECT_EQ(read_entries({{"V", "A", "0.10 mm", "", "", ""}}, {}, {}).valve_rows.size(), 1U);
   EXPECT_EQ(read_entries({{"V", "A", "900 mm", "", "", ""}}, {}, {}).valve_rows.size(), 1U);
+  EXPECT_EQ(read_entries({{"V", "A", "0,10", "2,75", "0,16", "0,20"}}, {}, {}).valve_rows.size(),
+            1U)
+      << "numbers typed as text";
+  EXPECT_EQ(read_entries({{1.0, "", "gap", "shim", "min", "max"}}, {}, {}).valve_rows.size(), 1U)
+      << "no heading begins with a number";
+}
+
+// A row too few in the plan would tell each valve what the one below it is to get.
+TEST(Entries, text_in_the_first_gap_leaves_every_valve_in_its_row) {
+  const Entries entries = read_entries({{"v1", blank, "abc", blank, blank, blank},
+                                        {"v2", blank, 0.10, 2.80, 0.16, 0.20},
+                                        {"v3", blank, 0.25, 2.75, 0.16, 0.20}},
+                                       {{"sale", blank, 2.70}, {"sale", blank, 2.80}}, {});
+  EXPECT_EQ(told(entries), Told{"valves|1|clearance|valve v1: \"abc\" where a clearance in mm is "
+                                "due: counted as not given|note"});
+  const std::vector<std::optional<std::size_t>> rows{0, 1, 2};
+  EXPECT_EQ(entries.valve_rows, rows);
+  const Plan plan = best_plan(sound_question(entries));
+  ASSERT_EQ(plan.lines.size(), 3U);
+  EXPECT_EQ(plan.lines[0].action, Action::unread);
+  EXPECT_EQ(plan.lines[1].action, Action::buy);
+  EXPECT_EQ(plan.lines[1].size, 2.70_mm);
+  EXPECT_EQ(plan.lines[2].action, Action::move);
+  EXPECT_EQ(plan.lines[2].size, 2.80_mm);
+}
+
+TEST(Entries, one_number_column_without_text_makes_the_first_row_a_valve) {
+  for (std::size_t column = 2; column < valves_header.size(); ++column) {
+    Cells row = valves_header;
+    row[column] = blank;
+    EXPECT_EQ(read_entries({row}, {}, {}).question.valves.size(), 1U) << "column " << column;
+  }
+}
+
+TEST(Entries, a_heading_of_shims_has_text_over_count_and_price_where_they_are_given) {
+  EXPECT_EQ(told(read_entries({sound_valve("V")}, {{"kind", "series", "size"}}, {})), Told());
+  EXPECT_EQ(told(read_entries({sound_valve("V")}, {{"kind", "series", "size", "count"}}, {})),
+            Told());
+  EXPECT_EQ(told(read_entries({sound_valve("V")}, {{"spare", "A", "thin", blank, blank}}, {})),
+            Told{"shims|1|size|\"thin\" where a size in mm is due: counted as not given|note"});
+}
+
+TEST(Entries, a_first_row_that_says_spare_or_sale_is_a_shim_whatever_its_text) {
+  for (const std::string kind : {"spare", " Sale "}) {
+    EXPECT_EQ(
+        told(read_entries({sound_valve("V")}, {{kind, "A", "thin"}, {"spare", "A", 2.7}}, {})),
+        Told{"shims|1|size|\"thin\" where a size in mm is due: counted as not given|note"});
+    EXPECT_EQ(
+        told(read_entries({sound_valve("V")}, {{kind, "A", "thin", "some", "cheap"}}, {})).size(),
+        3U);
+  }
 }
 
 TEST(Entries, text_counts_as_not_given_and_is_told_of) {
@@ -294,6 +345,16 @@ TEST(Entries, a_series_that_no_valve_takes_is_grave_and_those_there_are_named) {
             Told{"shims|1|series|sale 2.70 mm: no valve takes series \"9.5\": the valves have no "
                  "series and \"A\"|grave"});
   EXPECT_EQ(told(read_entries({no_series}, {{"sale", "", 2.70}}, {})), Told());
+  EntryTable seven;
+  for (const std::string series : {"A", "B", "C", "D", "E", "F", "G"})
+    seven.push_back({"V" + series, series, 0.12, 2.75, 0.16, 0.20});
+  EXPECT_EQ(told(read_entries(seven, {{"sale", "H", 2.70}}, {})),
+            Told{"shims|1|series|sale 2.70 mm: no valve takes series \"H\": the valves have \"A\", "
+                 "\"B\", \"C\", \"D\", \"E\", \"F\" and others|grave"});
+  seven.pop_back();
+  EXPECT_TRUE(told(read_entries(seven, {{"sale", "H", 2.70}}, {}))
+                  .front()
+                  .ends_with("\"E\" and \"F\"|grave"));
   EXPECT_EQ(told(read_entries({}, {{"sale", "B", 2.70}}, {})), Told()) << "no valve to tell by";
 }
 

@@ -17,13 +17,14 @@ TEST(Mark, schemes_are_known_by_name) {
   EXPECT_EQ(mark_scheme_named("thousandths"), MarkScheme::thousandths);
   EXPECT_EQ(mark_scheme_named("MM"), MarkScheme::mm);
   EXPECT_EQ(mark_scheme_named("in"), MarkScheme::inch);
+  EXPECT_EQ(mark_scheme_named("thou"), MarkScheme::thou);
   try {
     mark_scheme_named("tenths");
     FAIL() << "not refused";
   } catch (const BadInput& bad) {
     EXPECT_STREQ(
         bad.what(),
-        "the mark scheme 'tenths' is unknown: use auto, hundredths, thousandths, mm, in or "
+        "the mark scheme 'tenths' is unknown: use auto, hundredths, thousandths, mm, in, thou or "
         "a table of marks and sizes");
   }
 }
@@ -68,6 +69,9 @@ TEST(Mark, a_scheme_said_is_followed) {
   EXPECT_EQ(thickness_marked("950", MarkScheme::thousandths), 0.95_mm);
   EXPECT_EQ(thickness_marked("3", MarkScheme::mm), 3.0_mm);
   EXPECT_EQ(thickness_marked(".108", MarkScheme::inch), 2.7432_mm);
+  EXPECT_EQ(thickness_marked("102", MarkScheme::thou), 2.5908_mm) << "0.102 in";
+  EXPECT_EQ(thickness_marked("102.5", MarkScheme::thou), 2.6035_mm);
+  EXPECT_EQ(thickness_marked("0", MarkScheme::thou), std::nullopt);
   EXPECT_EQ(thickness_marked("0", MarkScheme::mm), std::nullopt);
   EXPECT_EQ(thickness_marked("A", MarkScheme::hundredths), std::nullopt);
 }
@@ -77,6 +81,7 @@ TEST(Mark, a_thickness_that_cannot_be_is_refused) {
   EXPECT_THROW(thickness_marked("-275", MarkScheme::hundredths), BadInput);
   EXPECT_THROW(thickness_marked("275.0"), BadInput) << "275 mm";
   EXPECT_THROW(thickness_marked("275", MarkScheme::mm), BadInput);
+  EXPECT_THROW(thickness_marked("-102", MarkScheme::thou), BadInput);
 }
 
 TEST(Mark, own_marks_are_looked_up_exactly_but_for_case) {

@@ -94,7 +94,7 @@ TEST_F(StepsEntries, a_header_blank_rows_and_valves_without_a_stop_are_skipped) 
 
 TEST_F(StepsEntries, nothing_or_one_number_is_camshafts_out) {
   for (const EntryTable& table : {EntryTable(), EntryTable{{blank}}, EntryTable{{0.0}},
-                                  EntryTable{{1.0}}, EntryTable{{" "}}}) {
+                                  EntryTable{{1.0}}, EntryTable{{" "}}, EntryTable(1)}) {
     EXPECT_TRUE(read(table).camshafts_out);
     EXPECT_EQ(refusal(table), "none");
   }
@@ -124,6 +124,9 @@ TEST_F(StepsEntries, an_unknown_valve_is_told_with_its_row) {
 TEST_F(StepsEntries, a_stop_that_is_none_is_told_with_its_row) {
   EXPECT_EQ(refusal({{"Ex 1", 1.0}, {"Ex 2", 1.5}}),
             "stops, row 2, stop: 1.5 is not the number of a stop: stops count 1, 2, 3 and so on");
+  EXPECT_EQ(refusal({{"Ex 1", "first"}, {"Ex 2", 2.0}}),
+            "stops, row 1, stop: \"first\" is not the number of a stop")
+      << "the name of a valve stands in no heading";
   EXPECT_EQ(refusal({{"Ex 1", 1.0}, {"Ex 2", "second"}}),
             "stops, row 2, stop: \"second\" is not the number of a stop");
   for (const double strange : {0.0, -1.0, 1e300, std::numeric_limits<double>::quiet_NaN(),

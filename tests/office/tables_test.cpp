@@ -118,6 +118,18 @@ TEST_F(Tables, the_check_tells_in_words_what_the_plan_refuses) {
   EXPECT_NE(sheet.text_of("=SHIM.CHECK(A1:F6;H1:L4;;\"trouble\")"), "nothing found");
 }
 
+TEST_F(Tables, text_in_the_first_gap_leaves_every_valve_in_its_row) {
+  sheet.put_row("A2", {"Ex 1", "", "abc", "", "", ""});
+  sheet.put_matrix("N1:N5", "=SHIM.PLAN(A2:F6;H2:L4;;\"valve\")");
+  EXPECT_EQ(sheet.texts("N1:N5"), (Texts{"Ex 1", "Ex 2", "", "Ex 3", "Ex 4"}));
+  sheet.put_matrix("O1:O5", "=SHIM.PLAN(A2:F6;H2:L4;;\"action\")");
+  EXPECT_EQ(sheet.texts("O1:O5"), (Texts{"unread", "buy", "", "keep", "unread"}));
+  sheet.put_matrix("P1:S1", "=SHIM.CHECK(A2:F6;H2:L4)");
+  EXPECT_EQ(sheet.texts("P1:S1"),
+            (Texts{"valves", "1", "clearance",
+                   "valve Ex 1: \"abc\" where a clearance in mm is due: counted as not given"}));
+}
+
 TEST_F(Tables, an_error_in_a_table_is_an_error) {
   sheet.put("C2", "=1/0");
   EXPECT_EQ(sheet.error_of("=SHIM.PLAN(A1:F6;H1:L4)"), argument_error);

@@ -17,7 +17,8 @@ namespace {
 
 enum { cylinder, angle };
 constexpr std::array<EntryColumn, 2> columns{{{"cylinder"}, {"firing angle"}}};
-constexpr TableDescription layout{"firing", columns, columns.size(), angle};
+constexpr std::array<std::size_t, 2> number_columns{cylinder, angle};
+constexpr TableDescription layout{"firing", columns, columns.size(), number_columns};
 
 constexpr std::array<std::pair<std::string_view, CrankAngle ValveTiming::*>, 4> timings{
     {{"inlet opens before TDC", &ValveTiming::inlet_opens_before_tdc},

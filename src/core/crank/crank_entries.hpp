@@ -12,7 +12,7 @@
 namespace shimwright {
 
 // One cell with the firing in a line, as firing_written reads it (a bare number 1: a single), or
-// rows {cylinder, firing angle in degrees}, of which a header (text in the angle column) and blank
+// rows {cylinder, firing angle in degrees}, of which a heading (a first row of two texts) and blank
 // rows are skipped. None where nothing is given: no table, one blank cell or a zero, or blanks
 // only. Throws BadInput with the place where a cylinder or an angle is missing or no number, and
 // as Firing does.

@@ -39,7 +39,8 @@ constexpr std::array<EntryColumn, 9> columns{
      {"aim", "the aim", "a clearance to aim at in mm"},
      {"doubt", "the doubt", "a doubt in mm"},
      {"locked"}}};
-constexpr TableDescription layout{"valves", columns, max + 1, clearance};
+constexpr std::array<std::size_t, 4> number_columns{clearance, shim, min, max};
+constexpr TableDescription layout{"valves", columns, max + 1, number_columns};
 }  // namespace valve
 
 namespace stock {
@@ -50,14 +51,15 @@ constexpr std::array<EntryColumn, 5> columns{
      {"size", "the size", "a size in mm", unlikely_thickness, true},
      {"count", "the count", "a number of shims"},
      {"price", "the price", "a price"}}};
-constexpr TableDescription layout{"shims", columns, size + 1, size};
+constexpr std::array<std::size_t, 3> number_columns{size, count, price};
+constexpr TableDescription layout{"shims", columns, size + 1, number_columns};
 }  // namespace stock
 
 namespace rule {
 enum { name, value };
 constexpr std::array<EntryColumn, 2> columns{
     {{"name"}, {"value", "the money for work", "a sum of money"}}};
-constexpr TableDescription layout{"rules", columns, value + 1, std::nullopt};
+constexpr TableDescription layout{"rules", columns, value + 1};
 constexpr std::string_view known = "the rules are touch good, work, doubt and first";
 }  // namespace rule
 
@@ -83,7 +85,8 @@ class Reader {
         read_valve({valve::layout, i + 1, valves[i], entries_.troubles});
     while (!entries_.valve_rows.empty() && !entries_.valve_rows.back())
       entries_.valve_rows.pop_back();
-    if (const auto first = first_row(stock::layout, shims, entries_.troubles)) {
+    const auto says_kind = [](const EntryRow& row) { return kind_named(row).has_value(); };
+    if (const auto first = first_row(stock::layout, shims, entries_.troubles, says_kind)) {
       for (std::size_t i = *first; i < shims.size() && stock_rows_ <= most_stock_rows; ++i)
         read_stock({stock::layout, i + 1, shims[i], entries_.troubles});
       tell_of_missing_prices();
@@ -227,10 +230,17 @@ class Reader {
     entries_.question.stock.push_back(one);
   }
 
-  static std::optional<Stock::Kind> kind_in(EntryRow& row) {
+  static std::optional<Stock::Kind> kind_named(const EntryRow& row) {
     const std::string kind = row.word_at(stock::kind);
     if (same_word(kind, "spare")) return Stock::Kind::spare;
     if (same_word(kind, "sale")) return Stock::Kind::sale;
+    return std::nullopt;
+  }
+
+  static std::optional<Stock::Kind> kind_in(EntryRow& row) {
+    const auto named = kind_named(row);
+    if (named) return named;
+    const std::string kind = row.word_at(stock::kind);
     row.grave(stock::kind, kind.empty() ? "the kind is missing: say spare or sale"
                                         : quoted(kind) + " is neither spare nor sale");
     return std::nullopt;

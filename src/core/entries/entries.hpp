@@ -30,7 +30,7 @@ struct Trouble {
 
 struct Entries {
   PlanQuestion question;
-  // For each row given below a header: the valve's index in question.valves, or none where the
+  // For each row given below a heading: the valve's index in question.valves, or none where the
   // row is blank. Blank rows at the end are left off.
   std::vector<std::optional<std::size_t>> valve_rows;
   std::vector<Trouble> troubles;  // in order of table, row, column
@@ -39,9 +39,11 @@ struct Entries {
 // valves: {name, series, clearance, shim, min, max, aim, doubt, locked}, at least to max.
 // shims:  {kind, series, size, count, price}, at least to size.
 // rules:  {name, value}: `touch good`, `work`, `doubt`, `first`.
-// Lengths in mm. A header row is known by text in the clearance (size) column. Text where a
-// number is due and blanks count as not given; from aim on a blank takes its default. A number
-// that cannot be is a grave trouble. Never throws for what the tables hold.
+// Lengths in mm. A first row is a heading, and skipped, where each of clearance, shim, min and max
+// (size, and count and price where the table has them) holds text that is no length, and no kind of
+// shim stands before them; any other is data. Text where a number is due and blanks count as not
+// given; from aim on a blank takes its default. A number that cannot be is a grave trouble. Never
+// throws for what the tables hold.
 Entries read_entries(const EntryTable& valves, const EntryTable& shims, const EntryTable& rules);
 
 // The question, or BadInput with the first grave trouble and its place.

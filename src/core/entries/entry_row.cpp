@@ -44,12 +44,14 @@ void EntryRow::call_it(std::string_view subject) { subject_ = shortened(subject)
 
 bool EntryRow::all_blank() const { return std::ranges::all_of(cells_, is_blank); }
 
-bool EntryRow::looks_like_header() const {
-  // A first row with numbers, or with a length typed as text, is no header: taking it for one
-  // would drop a valve without a word.
-  if (!layout_.key) return false;
-  const std::string key = word_at(*layout_.key);
-  return !key.empty() && std::ranges::none_of(cells_, is_number) && !reads_as_length(key);
+bool EntryRow::is_heading() const {
+  if (layout_.number_columns.empty()) return false;
+  const auto heads = [this](std::size_t column) {
+    return column >= cells_.size() || (!is_blank(at(column)) && !reads_as_length(word_at(column)));
+  };
+  const auto described = cells_.first(std::min(cells_.size(), layout_.columns.size()));
+  return std::ranges::none_of(described, is_number) &&
+         std::ranges::all_of(layout_.number_columns, heads);
 }
 
 std::optional<double> EntryRow::number_at(std::size_t column) {
@@ -91,7 +93,8 @@ void EntryRow::add(std::size_t column, const std::string& words, bool grave) {
 }
 
 std::optional<std::size_t> first_row(const TableDescription& layout, const EntryTable& table,
-                                     std::vector<Trouble>& troubles) {
+                                     std::vector<Trouble>& troubles,
+                                     const std::function<bool(const EntryRow&)>& is_data) {
   const auto row_is_blank = [](const auto& row) { return std::ranges::all_of(row, is_blank); };
   if (std::ranges::all_of(table, row_is_blank)) return std::nullopt;
   const std::size_t width = table.front().size();
@@ -107,7 +110,8 @@ std::optional<std::size_t> first_row(const TableDescription& layout, const Entry
                         true});
     return std::nullopt;
   }
-  return EntryRow(layout, 1, table.front(), troubles).looks_like_header() ? 1 : 0;
+  const EntryRow row(layout, 1, table.front(), troubles);
+  return row.is_heading() && !(is_data && is_data(row)) ? 1 : 0;
 }
 
 }  // namespace shimwright

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <span>
 #include <string>
@@ -27,8 +28,9 @@ struct EntryColumn {
 struct TableDescription {
   std::string_view table;
   std::span<const EntryColumn> columns;
-  std::size_t least;               // so many columns are due
-  std::optional<std::size_t> key;  // text here, in a first row without numbers, makes it a header
+  std::size_t least;  // so many columns are due
+  // Text in each of them that the table has makes its first row a heading; none: no heading.
+  std::span<const std::size_t> number_columns = {};
 };
 
 // Nothing, or text of nothing but spaces.
@@ -53,7 +55,9 @@ class EntryRow {
   const Entry& at(std::size_t column) const;
   std::string word_at(std::size_t column) const { return word_in(at(column)); }
   bool all_blank() const;
-  bool looks_like_header() const;
+  // Text in every number column, none of it a length, and no number anywhere: a row taken for a
+  // heading is dropped without a word, so one that may hold a reading is none.
+  bool is_heading() const;
 
   // Every later sentence about this row begins with it.
   void call_it(std::string_view subject);
@@ -78,9 +82,10 @@ class EntryRow {
   std::string subject_;
 };
 
-// Where a table's rows begin, after a header; none where nothing was given or the table is too
-// narrow, which is a grave trouble.
+// Where a table's rows begin, after a heading; none where nothing was given or the table is too
+// narrow, which is a grave trouble. A first row that `is_data` says yes to is no heading.
 std::optional<std::size_t> first_row(const TableDescription& layout, const EntryTable& table,
-                                     std::vector<Trouble>& troubles);
+                                     std::vector<Trouble>& troubles,
+                                     const std::function<bool(const EntryRow&)>& is_data = {});
 
 }  // namespace shimwright

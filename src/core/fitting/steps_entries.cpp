@@ -18,7 +18,8 @@ namespace {
 
 enum { valve, stop };
 constexpr std::array<EntryColumn, 2> columns{{{"valve"}, {"stop"}}};
-constexpr TableDescription layout{"stops", columns, columns.size(), stop};
+constexpr std::array<std::size_t, 1> number_columns{stop};
+constexpr TableDescription layout{"stops", columns, columns.size(), number_columns};
 
 constexpr double highest_stop = 1000;  // a number beyond is an angle or a slip
 
@@ -31,7 +32,7 @@ std::string trouble_with(const Entry& entry) {
 }
 
 bool says_camshafts_out(const EntryTable& stops) {
-  if (stops.empty()) return true;
+  if (stops.empty() || stops.front().empty()) return true;
   if (stops.size() > 1 || stops.front().size() > 1) return false;
   const Entry& word = stops[0][0];
   if (is_blank(word) || word == Entry(0.0)) return true;  // a blank cell comes as a zero
@@ -45,7 +46,10 @@ std::vector<OpenAt> read_rows(const EntryTable& stops, const std::vector<Valve>&
   for (std::size_t i = 0; i < valves.size(); ++i) index.emplace(lower_case(valves[i].name), i);
   std::vector<Trouble> troubles;
   std::vector<OpenAt> open;
-  const auto first = first_row(layout, stops, troubles);
+  const auto names_a_valve = [&index](const EntryRow& row) {
+    return index.contains(lower_case(row.word_at(valve)));
+  };
+  const auto first = first_row(layout, stops, troubles, names_a_valve);
   for (std::size_t i = first.value_or(stops.size()); i < stops.size(); ++i) {
     EntryRow row(layout, i + 1, stops[i], troubles);
     if (is_blank(row.at(stop))) continue;

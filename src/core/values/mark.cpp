@@ -26,16 +26,18 @@ MarkScheme mark_scheme_named(std::string_view name) {
     std::string_view text;
     MarkScheme scheme;
   };
-  static constexpr std::array<Name, 5> names{{{"auto", MarkScheme::automatic},
+  static constexpr std::array<Name, 6> names{{{"auto", MarkScheme::automatic},
                                               {"hundredths", MarkScheme::hundredths},
                                               {"thousandths", MarkScheme::thousandths},
                                               {"mm", MarkScheme::mm},
-                                              {"in", MarkScheme::inch}}};
+                                              {"in", MarkScheme::inch},
+                                              {"thou", MarkScheme::thou}}};
   for (const Name& candidate : names)
     if (same_word(name, candidate.text)) return candidate.scheme;
-  throw BadInput("the mark scheme '" + std::string(name) +
-                 "' is unknown: use auto, hundredths, thousandths, mm, in or a table of marks and "
-                 "sizes");
+  throw BadInput(
+      "the mark scheme '" + std::string(name) +
+      "' is unknown: use auto, hundredths, thousandths, mm, in, thou or a table of marks "
+      "and sizes");
 }
 
 std::optional<Length> thickness_marked(std::string_view mark, MarkScheme scheme) {
@@ -50,6 +52,8 @@ std::optional<Length> thickness_marked(std::string_view mark, MarkScheme scheme)
       return positive(Length::of(*number, Unit::mm));
     case MarkScheme::inch:
       return positive(Length::of(*number, Unit::inch));
+    case MarkScheme::thou:
+      return positive(Length::of(*number, Unit::thou));
     case MarkScheme::automatic:
       break;
   }

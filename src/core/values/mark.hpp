@@ -16,9 +16,10 @@
 
 namespace shimwright {
 
-enum class MarkScheme { automatic, hundredths, thousandths, mm, inch };
+enum class MarkScheme { automatic, hundredths, thousandths, mm, inch, thou };
 
-// `auto`, `hundredths`, `thousandths`, `mm`, `in`; throws BadInput for any other word.
+// `auto`, `hundredths`, `thousandths` (of a millimetre), `mm`, `in`, `thou` (thousandths of an
+// inch: 102 is 0.102 in); throws BadInput for any other word.
 MarkScheme mark_scheme_named(std::string_view name);
 
 // The thickness a mark stands for; empty where it stands for none. Automatic: a decimal mark means
