@@ -51,8 +51,8 @@ class Search {
       : arcs_(std::move(arcs)), places_(dead_centres) {
     for (const BaseCircle& arc : arcs_) places_.push_back((arc.from + arc.length).in_cycle());
     std::ranges::sort(places_);
-    const auto repeats = std::ranges::unique(places_);
-    places_.erase(repeats.begin(), repeats.end());
+    const auto repeats = std::unique(places_.begin(), places_.end());
+    places_.erase(repeats, places_.end());
     for (const CrankAngle place : places_) {
       farthest_.push_back(farthest_after(place));
       off_dead_centre_.push_back(std::ranges::find(dead_centres, place) == dead_centres.end());
