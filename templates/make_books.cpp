@@ -4,7 +4,9 @@
 // and as a template, so that it is found beside the others. Run by the build, in an office of its
 // own with the functions installed.
 //
-//   make_books cells.oxt demo.txt folder
+//   make_books cells.oxt demo.txt folder [title]
+//
+// `title`: only books whose title begins so, such as "Valve service, demo".
 #include <algorithm>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
@@ -14,6 +16,7 @@
 #include <fstream>
 #include <iostream>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -78,19 +81,21 @@ void remove_books(const std::filesystem::path& folder) {
 }
 
 void make(const std::filesystem::path& extension, const std::filesystem::path& entries,
-          const std::filesystem::path& folder) {
+          const std::filesystem::path& folder, std::string_view only) {
   remove_books(folder);
   shimwright::office::Settings settings;
   settings.extension = extension;
   const shimwright::office::Office office(settings);
   for (const EngineLayout& layout : shipped_layouts()) {
     const std::string title = "Valve service, " + layout.name;
+    if (!title.starts_with(only)) continue;
     const Document document = book::build_book(office.context(), layout, title);
     book::show(document);
     store(document, folder / (title + ".ots"), "calc8_template");
     close(document);
   }
   const std::string title = "Valve service, demo";
+  if (!title.starts_with(only)) return;
   const EngineLayout layout = shimwright::inline_four();
   std::ifstream demo(entries);
   if (!demo) throw std::runtime_error("cannot read " + entries.string());
@@ -105,12 +110,12 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
 }  // namespace
 
 int main(int count, char** words) {
-  if (count != 4) {
-    std::cerr << "make_books cells.oxt demo.txt folder\n";
+  if (count != 4 && count != 5) {
+    std::cerr << "make_books cells.oxt demo.txt folder [title]\n";
     return 2;
   }
   try {
-    make(words[1], words[2], words[3]);
+    make(words[1], words[2], words[3], count > 4 ? words[4] : "");
     return 0;
   } catch (const css::uno::Exception& failure) {
     std::cerr << "make_books: " << shimwright::office::from_office(failure.Message) << '\n';

@@ -3,6 +3,7 @@
 
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XNamed.hpp>
+#include <com/sun/star/document/MacroExecMode.hpp>
 #include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/XComponentLoader.hpp>
 #include <com/sun/star/frame/XModel.hpp>
@@ -59,11 +60,15 @@ Document new_document(const Ref<css::uno::XComponentContext>& context) {
   const auto desktop =
       as<css::frame::XComponentLoader>(context->getServiceManager()->createInstanceWithContext(
           "com.sun.star.frame.Desktop", context));
-  css::uno::Sequence<css::beans::PropertyValue> hidden(1);
-  hidden.getArray()[0].Name = "Hidden";
-  hidden.getArray()[0].Value <<= true;
+  css::uno::Sequence<css::beans::PropertyValue> how(2);
+  how.getArray()[0].Name = "Hidden";
+  how.getArray()[0].Value <<= true;
+  // As the user's settings say; by default a program's documents may run none, and LibreOffice 25.2
+  // tells so in a bar over every new book.
+  how.getArray()[1].Name = "MacroExecutionMode";
+  how.getArray()[1].Value <<= css::document::MacroExecMode::USE_CONFIG;
   return as<css::sheet::XSpreadsheetDocument>(
-      desktop->loadComponentFromURL("private:factory/scalc", "_blank", 0, hidden));
+      desktop->loadComponentFromURL("private:factory/scalc", "_blank", 0, how));
 }
 
 void make_sheets(const Document& book) {

@@ -8,6 +8,7 @@
 #include "core/crank/firing_written.hpp"
 #include "core/service/words/crank_words.hpp"
 #include "core/values/bad_input.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright::book {
 namespace {
@@ -138,8 +139,8 @@ EntryCheck length_check(At first, double least_mm, double most_mm, std::string_v
           .rule = written("OR(NOT(add_in_there);IFERROR(AND(ISNUMBER({x});LENGTH.MM({x};unit)>="
                           "{least};LENGTH.MM({x};unit)<={most});FALSE()))",
                           {{"x", relative(first)},
-                           {"least", std::to_string(least_mm)},
-                           {"most", std::to_string(most_mm)}}),
+                           {"least", text_of(least_mm)},
+                           {"most", text_of(most_mm)}}),
           .title = std::string(title),
           .help = std::string(help),
           .refusal = std::string(refusal) +

@@ -71,6 +71,7 @@ Office::Office(const Settings& settings) : profile_(settings.locale) {
                                    profile_.argument(),
                                    "--accept=pipe,name=" + pipe + ";urp;"};
   auto environment = profile_.environment();
+  environment["LC_ALL"] = settings.process_locale;
   environment["DISPLAY"] = settings.display;
   environment["WAYLAND_DISPLAY"] = "";
   environment["DBUS_SESSION_BUS_ADDRESS"] = "";

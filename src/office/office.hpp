@@ -24,6 +24,8 @@ namespace shimwright::office {
 struct Settings {
   std::optional<std::filesystem::path> extension;  // to be installed in the profile
   std::string locale = "en-US";
+  // Of the process, as LC_ALL: under a window the office follows its decimal mark.
+  std::string process_locale = "C.UTF-8";
   std::string display;                // such as `:99`; empty: headless
   std::chrono::seconds patience{60};  // for the start
 };

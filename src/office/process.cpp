@@ -9,7 +9,7 @@
 
 #include <cstdlib>
 #include <fstream>
-#include <sstream>
+#include <iterator>
 #include <stdexcept>
 #include <thread>
 
@@ -83,9 +83,8 @@ std::optional<int> Process::wait_for(std::chrono::milliseconds time) {
 
 std::string Process::output() const {
   constexpr std::size_t enough = 2000;
-  std::ostringstream text;
-  text << std::ifstream(output_).rdbuf();
-  const std::string all = text.str();
+  std::ifstream file(output_);
+  const std::string all(std::istreambuf_iterator<char>(file), {});
   return all.size() <= enough ? all : "..." + all.substr(all.size() - enough);
 }
 

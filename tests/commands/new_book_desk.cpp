@@ -51,9 +51,10 @@ std::optional<Screen> NewBook::screen_;
 std::optional<office::Office> NewBook::office_;
 NewBook::Document NewBook::sheet_;
 
-void NewBook::SetUpTestSuite() {
+void NewBook::SetUpTestSuite() { start({}); }
+
+void NewBook::start(office::Settings settings) {
   screen_.emplace();
-  office::Settings settings;
   settings.extension = PACKAGE;
   settings.display = screen_->display();
   office_.emplace(settings);

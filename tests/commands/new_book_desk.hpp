@@ -27,6 +27,8 @@ class NewBook : public testing::Test {
   using Document = css::uno::Reference<css::sheet::XSpreadsheetDocument>;
 
   static void SetUpTestSuite();
+  // The screen, the office with the package installed, and the empty sheet.
+  static void start(office::Settings settings);
   static void TearDownTestSuite();
   void TearDown() override;
 

@@ -48,6 +48,21 @@ if(NOT undefined MATCHES "__stack_chk_fail")
   message(SEND_ERROR "the library has no stack protector")
 endif()
 
+# Needed by name of version: GCC 11 brings these (to_chars and from_chars of a double).
+set(newest_libstdcxx 3.4.29)
+string(REGEX MATCHALL "@GLIBCXX_[0-9.]+" versions "${undefined}")
+if(NOT versions)
+  message(SEND_ERROR "the library needs no version of libstdc++: this check reads it wrong")
+endif()
+list(REMOVE_DUPLICATES versions)
+foreach(version ${versions})
+  string(REPLACE "@GLIBCXX_" "" version ${version})
+  if(version VERSION_GREATER newest_libstdcxx)
+    message(SEND_ERROR "the library needs libstdc++ with GLIBCXX_${version}, "
+                       "newer than GLIBCXX_${newest_libstdcxx}")
+  endif()
+endforeach()
+
 inspect(sections readelf -SW ${library})
 if(sections MATCHES "\\.symtab|\\.debug_")
   message(SEND_ERROR "the library is not stripped")

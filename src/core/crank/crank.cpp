@@ -5,7 +5,6 @@
 #include <cmath>
 #include <cstdint>
 #include <optional>
-#include <ranges>
 #include <utility>
 
 #include "core/values/bad_input.hpp"
@@ -47,8 +46,8 @@ class Search {
       : arcs_(std::move(arcs)), places_(dead_centres) {
     for (const BaseCircle& arc : arcs_) places_.push_back((arc.from + arc.length).in_cycle());
     std::ranges::sort(places_);
-    const auto repeats = std::ranges::unique(places_);
-    places_.erase(repeats.begin(), repeats.end());
+    const auto repeats = std::unique(places_.begin(), places_.end());
+    places_.erase(repeats, places_.end());
     for (const CrankAngle place : places_) {
       farthest_.push_back(farthest_after(place));
       off_dead_centre_.push_back(std::ranges::find(dead_centres, place) == dead_centres.end());
@@ -75,7 +74,7 @@ class Search {
       const CrankAngle wait = (arc.from - place).in_cycle();
       return (wait == CrankAngle() ? whole_cycle : wait) + arc.length;
     };
-    return place + std::ranges::min(arcs_ | std::views::transform(end_of));
+    return place + end_of(std::ranges::min(arcs_, {}, end_of));
   }
 
   // The best round of which places_[first] is the lowest stop: none where a valve is missed.
@@ -147,7 +146,7 @@ std::vector<CrankAngle> best_stops(const std::vector<Reach>& valves,
   Round best = round_with(CrankAngle()).value();
   std::int64_t kept = 0;  // a spare that can be had, in parts
   const auto length_of = [](const Reach& valve) { return valve.open_to_gauge.length; };
-  const CrankAngle shortest = std::ranges::min(valves | std::views::transform(length_of));
+  const CrankAngle shortest = length_of(std::ranges::min(valves, {}, length_of));
   std::int64_t lost = shortest.parts() / 2 + 1;  // one that cannot
   while (lost - kept > 1) {
     const std::int64_t middle = kept + (lost - kept) / 2;
