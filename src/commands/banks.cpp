@@ -5,8 +5,8 @@
 #include <charconv>
 #include <string>
 
-#include "book/presets.hpp"
 #include "core/crank/cylinders.hpp"
+#include "core/engine/presets.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/text.hpp"
 
@@ -33,6 +33,10 @@ Bank bank_in(std::string_view text) {
   if (bank.name.size() > longest_name)
     throw BadInput("a bank's name is a short word, such as left: " + shimwright::quoted(bank.name) +
                    " is too long");
+  // It stands in the book's formulas, where a quotation mark would end the text.
+  if (bank.name.find('"') != std::string::npos)
+    throw BadInput(
+        "a bank's name is a plain word, such as left: leave the quotation mark (\") out");
   const char* at = text.data() + first;
   const char* const end = text.data() + text.size();
   while (at != end) {
@@ -73,7 +77,7 @@ std::vector<Bank> banks_in(std::string_view text, Arrangement arrangement, int c
     throw BadInput("a " + word_for(arrangement) +
                    " engine has as many cylinders in one bank as in the other: " +
                    std::to_string(cylinders) + " do not come out even");
-  if (trimmed(text).empty()) return book::usual_banks(arrangement, cylinders);
+  if (trimmed(text).empty()) return usual_banks(arrangement, cylinders);
   const auto parts = parted(text);
   if (parts.size() != (in_line ? 1U : 2U)) throw BadInput(count_of_banks(arrangement));
   std::vector<Bank> banks;

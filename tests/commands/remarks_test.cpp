@@ -155,13 +155,53 @@ TEST(Remarks, tell_what_is_left_for_later) {
               ElementsAre("Left for later, in the book: sizes on sale on Shims."));
 }
 
+TEST(Remarks, a_clearance_typed_in_another_unit_is_asked_about) {
+  NewBookEntries entries = with(looked_at(), Field::inlet_max, "2.5");
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre("A clearance of 2.50 mm is unusually wide: is the unit right?"));
+  EXPECT_THAT(remarks(with(entries, Field::inlet_max, "2"), first_entries()), IsEmpty());
+  entries = with(with(entries, Field::inlet_max, "0.18"), Field::unit, "inch");
+  for (const Field field : {Field::exhaust_min, Field::exhaust_max}) entries[field].clear();
+  for (const Field field : {Field::inlet_from, Field::inlet_to, Field::inlet_step})
+    entries[field].clear();
+  EXPECT_THAT(remarks(entries, first_entries()),
+              testing::Contains(
+                  "A clearance of 0.18 inch (4.57 mm) is unusually wide: is the unit right?"));
+}
+
+// The share by hand: width of the limits over the step.
+TEST(Remarks, limits_narrower_than_the_step_on_sale_are_told_with_the_share_of_gaps_served) {
+  NewBookEntries entries = with(looked_at(), Field::inlet_max, "0.20");
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre("Sizes on sale serve 4 of 5 inlet gaps: the limits are 0.04 mm wide, the "
+                          "sizes step by 0.05 mm."));
+  entries = with(entries, Field::exhaust_max, "0.26");
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre("Sizes on sale serve 4 of 5 gaps: the limits are 0.04 mm wide, the sizes "
+                          "step by 0.05 mm."));
+  entries = with(entries, Field::exhaust_max, "0.24");
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre(HasSubstr("4 of 5 inlet gaps"), HasSubstr("2 of 5 exhaust gaps")));
+  EXPECT_THAT(remarks(with(entries, Field::inlet_step, "0.02"), first_entries()), IsEmpty());
+  entries = with(with(entries, Field::inlet_max, "0.16"), Field::exhaust_max, "0.22");
+  EXPECT_THAT(remarks(entries, first_entries()), ElementsAre(HasSubstr("serve hardly any gaps")));
+}
+
+TEST(Remarks, each_side_is_held_against_the_step_of_its_own_series) {
+  NewBookEntries entries = with(looked_at(), Field::exhaust_series, "B");
+  entries = with(with(entries, Field::exhaust_step, "0.1"), Field::exhaust_to, "3.00");
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre("Sizes on sale serve 3 of 5 exhaust gaps: the limits are 0.06 mm wide, "
+                          "the sizes step by 0.10 mm."));
+}
+
 TEST(Remarks, tell_a_last_size_that_is_not_the_one_typed) {
   NewBookEntries entries = looked_at();
   entries[Field::inlet_from] = "3.5";
   entries[Field::inlet_to] = "4.5";
-  entries[Field::inlet_step] = "0.07";
+  entries[Field::inlet_step] = "0.03";
   EXPECT_THAT(remarks(entries, first_entries()),
-              ElementsAre("In steps of 0.07 from 3.5 the last size on sale is 4.48 mm, not 4.5."));
+              ElementsAre("In steps of 0.03 from 3.5 the last size on sale is 4.49 mm, not 4.5."));
   entries[Field::inlet_step] = "0.05";
   EXPECT_THAT(remarks(entries, first_entries()), IsEmpty());
 }
