@@ -43,10 +43,8 @@ Bank bank_in(std::string_view text) {
     int cylinder = 0;
     const auto [after, error] = std::from_chars(at, end, cylinder);
     if (error != std::errc{})
-      throw BadInput(
-          "the banks are cylinders' numbers with a hyphen between, such as "
-          "right 2-4 / left 1-3: " +
-          shimwright::quoted(text) + " is none");
+      throw BadInput("a bank is its cylinders' numbers with hyphens between, such as 1-3: " +
+                     shimwright::quoted(text) + " is none");
     bank.cylinders.push_back(cylinder);
     at = std::find_if_not(after, end, [](char c) { return c == '-' || c == ',' || c == ' '; });
   }

@@ -47,7 +47,7 @@ std::string firing_together(const Firing& firing) {
 // Flat, both fire a full turn apart. Intervals: common practice, no source.
 std::optional<std::string> remark_on_two(Arrangement arrangement, const Firing& firing) {
   if (firing.cylinders() != 2 || arrangement == Arrangement::flat) return std::nullopt;
-  return "Check the firing: cylinder 2 fires " + text_of(firing.angle_of(2).degrees()) +
+  return "Check the firing order: cylinder 2 fires " + text_of(firing.angle_of(2).degrees()) +
          "\u00b0 after cylinder 1. " +
          (arrangement == Arrangement::vee
               ? "In a V it depends on the angle between the two and on the crank pins (at 90\u00b0 "
@@ -62,7 +62,7 @@ std::optional<std::string> remark_on_usual(const EngineLayout& layout) {
   const Preset* usual = preset_like(layout);
   if (usual == nullptr || usual->layout.firing != layout.firing || cylinders_of(layout) < 3)
     return std::nullopt;
-  return "Check the firing: " + layout.firing +
+  return "Check the firing order: " + layout.firing +
          " is usual in this layout, and not the only one. "
          "The engine\u2019s own manual has it.";
 }

@@ -240,7 +240,7 @@ TEST_F(NewBook, entries_of_the_last_book_are_told_until_a_clearance_is_changed) 
   window.choose("Kind", 0, "V-twin");
   EXPECT_EQ(sentence(window), "Ready: a book for V-twin, 8 valves.");
   EXPECT_THAT(remarks(window), as_last_time);
-  EXPECT_THAT(remarks(window), HasSubstr("\n\u25c6 Check the firing: cylinder 2 fires 270"));
+  EXPECT_THAT(remarks(window), HasSubstr("\n\u25c6 Check the firing order: cylinder 2 fires 270"));
   EXPECT_TRUE(window.can_press(make_button));
   screen_->picture(PICTURES "/dialog-remarks.png");
   window.enter("Firing order", 0, "1");  // what is wrong is told alone
@@ -263,6 +263,21 @@ TEST_F(NewBook, the_longest_of_what_it_says_has_room) {
   window.choose("Kind", 0, "V-twin");
   window.enter("Shim series", 1, "B");
   EXPECT_THAT(window.labels_cut(), IsEmpty());
+  for (const int side : {0, 1}) {
+    window.enter("On sale to", side, "3.19");
+    window.enter("On sale in steps of", side, "0.07");
+  }
+  EXPECT_THAT(remarks(window), HasSubstr("serve 6 of 7 gaps"));
+  EXPECT_THAT(remarks(window), HasSubstr("last size on sale is 3.18 mm"));
+  EXPECT_THAT(remarks(window), HasSubstr("in the same sizes"));
+  EXPECT_THAT(window.labels_cut(), IsEmpty());
+  window.enter("Smallest clearance", 0, "2.16");
+  window.enter("Largest clearance", 0, "2.20");
+  EXPECT_THAT(remarks(window), HasSubstr("is the unit right?"));
+  EXPECT_THAT(remarks(window), HasSubstr("4 of 7 inlet gaps"));
+  EXPECT_THAT(remarks(window), HasSubstr("6 of 7 exhaust gaps"));
+  EXPECT_THAT(window.labels_cut(), IsEmpty());
+  screen_->picture(PICTURES "/dialog-eight-remarks.png");
   window.choose("Valves per cylinder", 0, "1");
   window.enter("Cylinders", 0, "16");
   window.enter("Firing order", 0,

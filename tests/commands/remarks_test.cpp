@@ -51,12 +51,13 @@ TEST(Remarks, a_first_book_whose_entries_were_looked_at_has_none) {
 }
 
 TEST(Remarks, the_firing_that_was_filled_in_is_asked_about) {
-  EXPECT_THAT(firing_remarks("inline three", "1-2-3"),
-              ElementsAre("Check the firing: 1-2-3 is usual in this layout, and not the only one. "
-                          "The engine\u2019s own manual has it."));
+  EXPECT_THAT(
+      firing_remarks("inline three", "1-2-3"),
+      ElementsAre("Check the firing order: 1-2-3 is usual in this layout, and not the only one. "
+                  "The engine\u2019s own manual has it."));
   EXPECT_THAT(firing_remarks("inline three", "1-3-2"), IsEmpty());
   EXPECT_THAT(remarks(inline_four_entries(), first_entries()),
-              ElementsAre(StartsWith("Check the firing: 1-3-4-2 is usual")));
+              ElementsAre(StartsWith("Check the firing order: 1-3-4-2 is usual")));
 }
 
 TEST(Remarks, entries_of_the_last_book_are_told_whatever_the_engine) {
@@ -65,7 +66,7 @@ TEST(Remarks, entries_of_the_last_book_are_told_whatever_the_engine) {
   EXPECT_THAT(remarks(with(last, Field::engine, "single"), last), ElementsAre(as_last_time));
   for (const char* engine : {"inline six", "V8"})
     EXPECT_THAT(remarks(with(last, Field::engine, engine), last),
-                ElementsAre(as_last_time, StartsWith("Check the firing:")))
+                ElementsAre(as_last_time, StartsWith("Check the firing order:")))
         << engine;
   EXPECT_THAT(remarks(with(last, Field::currency, "EUR"), last), ElementsAre(as_last_time));
 }
@@ -90,22 +91,24 @@ TEST(Remarks, sizes_of_the_last_book_are_told_where_its_clearances_were_left_bla
 
 // Intervals of two cylinders: common practice, no source.
 TEST(Remarks, the_firing_of_a_v_of_two_is_asked_about) {
-  EXPECT_THAT(firing_remarks("V-twin", "1 at 0, 2 at 270"),
-              ElementsAre("Check the firing: cylinder 2 fires 270\u00b0 after cylinder 1. In a V "
-                          "it depends on the angle between the two and on the crank pins (at "
-                          "90\u00b0 on one pin it is 270\u00b0 or 450\u00b0): the engine\u2019s "
-                          "own manual has it."));
+  EXPECT_THAT(
+      firing_remarks("V-twin", "1 at 0, 2 at 270"),
+      ElementsAre("Check the firing order: cylinder 2 fires 270\u00b0 after cylinder 1. In a V "
+                  "it depends on the angle between the two and on the crank pins (at "
+                  "90\u00b0 on one pin it is 270\u00b0 or 450\u00b0): the engine\u2019s "
+                  "own manual has it."));
   EXPECT_THAT(firing_remarks("V-twin", "1-2"),
-              ElementsAre(StartsWith("Check the firing: cylinder 2 fires 360\u00b0 after")));
+              ElementsAre(StartsWith("Check the firing order: cylinder 2 fires 360\u00b0 after")));
   EXPECT_THAT(firing_remarks("V-twin", "1:0 2:292,5"),
               ElementsAre(HasSubstr("cylinder 2 fires 292.5\u00b0 after cylinder 1.")));
 }
 
 TEST(Remarks, the_firing_of_two_in_line_is_asked_about) {
-  EXPECT_THAT(firing_remarks("parallel twin", "1-2"),
-              ElementsAre("Check the firing: cylinder 2 fires 360\u00b0 after cylinder 1. In line "
-                          "it depends on the crank (180\u00b0, 270\u00b0 and 360\u00b0 are all "
-                          "usual): the engine\u2019s own manual has it."));
+  EXPECT_THAT(
+      firing_remarks("parallel twin", "1-2"),
+      ElementsAre("Check the firing order: cylinder 2 fires 360\u00b0 after cylinder 1. In line "
+                  "it depends on the crank (180\u00b0, 270\u00b0 and 360\u00b0 are all "
+                  "usual): the engine\u2019s own manual has it."));
 }
 
 TEST(Remarks, a_flat_twin_fires_a_turn_apart_and_is_not_asked_about) {
@@ -141,14 +144,15 @@ TEST(Remarks, two_series_in_the_same_sizes_are_asked_about) {
 
 TEST(Remarks, the_last_books_entries_and_the_firing_are_told_one_after_the_other) {
   const NewBookEntries last = with(looked_at(), Field::engine, "V-twin");
-  EXPECT_THAT(remarks(last, last), ElementsAre(as_last_time, StartsWith("Check the firing:")));
+  EXPECT_THAT(remarks(last, last),
+              ElementsAre(as_last_time, StartsWith("Check the firing order:")));
 }
 
 TEST(Remarks, tell_what_is_left_for_later) {
   EXPECT_THAT(remarks(first_entries(), first_entries()),
               ElementsAre("Left for later, in the book: clearances on Engine and sizes on sale on "
                           "Shims.",
-                          StartsWith("Check the firing:")));
+                          StartsWith("Check the firing order:")));
   NewBookEntries entries = looked_at();
   entries[Field::inlet_from] = entries[Field::inlet_to] = entries[Field::inlet_step] = "";
   EXPECT_THAT(remarks(entries, first_entries()),
