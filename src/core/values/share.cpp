@@ -28,7 +28,7 @@ std::string text_of(const Share& share) {
   if (share.served == 0) return "none";
   if (share.of <= most_told)
     return std::to_string(share.served) + " of " + std::to_string(share.of);
-  return "about " + std::to_string(100 * share.served / share.of) + " of 100";
+  return "about " + std::to_string(share.of_a_hundred()) + " of 100";
 }
 
 }  // namespace shimwright

@@ -23,6 +23,8 @@ struct Share {
   std::int64_t of = 1;
   bool operator==(const Share&) const = default;
   bool is_all() const { return served == of; }
+  // Rounded down.
+  std::int64_t of_a_hundred() const { return 100 * served / of; }
 };
 
 // Of gaps between the first and the last size's reach. With a doubt, a gap counts as served where
