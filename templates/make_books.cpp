@@ -23,38 +23,41 @@
 #include "book/book.hpp"
 #include "book/filling.hpp"
 #include "book/office/views.hpp"
-#include "book/presets.hpp"
+#include "core/engine/presets.hpp"
 #include "office/office.hpp"
 
 namespace {
 
 namespace book = shimwright::book;
 using shimwright::EngineLayout;
+using shimwright::Preset;
 namespace css = com::sun::star;
 using Document = book::Ref<css::sheet::XSpreadsheetDocument>;
 
 struct Valves {
   int exhaust;
   int inlet;
-  std::vector<std::string> of;  // names of presets; empty: all of them
+  std::vector<std::string> of;  // names of presets
 };
 
 // Which engines are built with so many valves a cylinder is common practice, no source.
 std::vector<EngineLayout> shipped_layouts() {
   const std::vector<Valves> usual{
-      {2, 2, {}},
+      {2,
+       2,
+       {"single", "parallel twin", "V-twin", "inline three", "inline four", "inline six",
+        "flat four", "V8"}},
       {1, 1, {"single", "parallel twin", "V-twin", "inline four", "inline six", "flat four", "V8"}},
       {2, 3, {"single", "parallel twin", "inline four"}},
   };
   std::vector<EngineLayout> layouts;
   for (const Valves& valves : usual)
-    for (const book::Preset& preset : book::presets()) {
-      if (!valves.of.empty() && std::ranges::find(valves.of, preset.name) == valves.of.end())
-        continue;
+    for (const Preset& preset : shimwright::presets()) {
+      if (std::ranges::find(valves.of, preset.name) == valves.of.end()) continue;
       EngineLayout layout = preset.layout;
       layout.exhaust_valves = valves.exhaust;
       layout.inlet_valves = valves.inlet;
-      layout.name = book::full_name(layout);
+      layout.name = shimwright::full_name(layout);
       layouts.push_back(std::move(layout));
     }
   return layouts;

@@ -5,8 +5,8 @@
 #include <charconv>
 #include <string>
 
-#include "book/presets.hpp"
 #include "core/crank/cylinders.hpp"
+#include "core/engine/presets.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/text.hpp"
 
@@ -33,16 +33,18 @@ Bank bank_in(std::string_view text) {
   if (bank.name.size() > longest_name)
     throw BadInput("a bank's name is a short word, such as left: " + shimwright::quoted(bank.name) +
                    " is too long");
+  // It stands in the book's formulas, where a quotation mark would end the text.
+  if (bank.name.find('"') != std::string::npos)
+    throw BadInput(
+        "a bank's name is a plain word, such as left: leave the quotation mark (\") out");
   const char* at = text.data() + first;
   const char* const end = text.data() + text.size();
   while (at != end) {
     int cylinder = 0;
     const auto [after, error] = std::from_chars(at, end, cylinder);
     if (error != std::errc{})
-      throw BadInput(
-          "the banks are cylinders' numbers with a hyphen between, such as "
-          "right 2-4 / left 1-3: " +
-          shimwright::quoted(text) + " is none");
+      throw BadInput("a bank is its cylinders' numbers with hyphens between, such as 1-3: " +
+                     shimwright::quoted(text) + " is none");
     bank.cylinders.push_back(cylinder);
     at = std::find_if_not(after, end, [](char c) { return c == '-' || c == ',' || c == ' '; });
   }
@@ -73,7 +75,7 @@ std::vector<Bank> banks_in(std::string_view text, Arrangement arrangement, int c
     throw BadInput("a " + word_for(arrangement) +
                    " engine has as many cylinders in one bank as in the other: " +
                    std::to_string(cylinders) + " do not come out even");
-  if (trimmed(text).empty()) return book::usual_banks(arrangement, cylinders);
+  if (trimmed(text).empty()) return usual_banks(arrangement, cylinders);
   const auto parts = parted(text);
   if (parts.size() != (in_line ? 1U : 2U)) throw BadInput(count_of_banks(arrangement));
   std::vector<Bank> banks;

@@ -5,8 +5,8 @@
 #include <cmath>
 
 #include "book/places.hpp"
-#include "book/presets.hpp"
 #include "core/crank/firing.hpp"
+#include "core/engine/presets.hpp"
 #include "core/values/length.hpp"
 #include "core/values/text.hpp"
 
@@ -26,12 +26,12 @@ void lay_out_as(NewBookEntries& entries, const EngineLayout& layout) {
   entries[Field::firing] = layout.firing;
 }
 
+// Its firing aside: engines that lie alike fire in more than one way.
 bool laid_out_as(const NewBookEntries& entries, const EngineLayout& layout) {
   NewBookEntries other;
   lay_out_as(other, layout);
-  return std::ranges::all_of(
-      std::array{Field::arrangement, Field::cylinders, Field::banks, Field::firing},
-      [&](Field field) { return entries[field] == other[field]; });
+  return std::ranges::all_of(std::array{Field::arrangement, Field::cylinders, Field::banks},
+                             [&](Field field) { return entries[field] == other[field]; });
 }
 
 constexpr std::array inlet_sale = {Field::inlet_from, Field::inlet_to, Field::inlet_step,
@@ -90,9 +90,9 @@ NewBookEntries without_unseen(NewBookEntries entries) {
 
 void settle(NewBookEntries& entries, Field changed) {
   if (changed == Field::inlet_series || changed == Field::exhaust_series) settle_series(entries);
-  const auto all = book::presets();
+  const auto all = presets();
   if (changed == Field::engine) {
-    const auto chosen = std::ranges::find(all, entries[Field::engine], &book::Preset::name);
+    const auto chosen = std::ranges::find(all, entries[Field::engine], &Preset::name);
     if (chosen != all.end()) lay_out_as(entries, chosen->layout);
     return;
   }
@@ -100,10 +100,10 @@ void settle(NewBookEntries& entries, Field changed) {
     const auto arrangement = arrangement_named(entries[Field::arrangement]);
     const auto cylinders = count_written(entries[Field::cylinders], Firing::most_cylinders);
     if (arrangement && cylinders)
-      entries[Field::banks] = banks_written(book::usual_banks(*arrangement, *cylinders));
+      entries[Field::banks] = banks_written(usual_banks(*arrangement, *cylinders));
   }
   const auto like = std::ranges::find_if(
-      all, [&](const book::Preset& preset) { return laid_out_as(entries, preset.layout); });
+      all, [&](const Preset& preset) { return laid_out_as(entries, preset.layout); });
   entries[Field::engine] = like == all.end() ? std::string(own_layout) : like->name;
 }
 

@@ -78,9 +78,9 @@ NewBookEntries as_seen(NewBookEntries entries);
 NewBookEntries without_unseen(NewBookEntries entries);
 
 // The entries once `changed` has been typed or chosen: choosing an engine fills in how it lies
-// and fires; another number of cylinders lets them lie in the usual way; an engine that is none of
-// the usual ones (any more) is called own layout; and an exhaust series that has come to be one of
-// its own, and has no sizes yet, begins with the inlet's.
+// and fires; another number of cylinders lets them lie in the usual way; an engine that lies like
+// none of the usual ones (any more) is called own layout; and an exhaust series that has come to be
+// one of its own, and has no sizes yet, begins with the inlet's.
 void settle(NewBookEntries& entries, Field changed);
 
 // The whole number from 1 to `most` that was typed, or none.

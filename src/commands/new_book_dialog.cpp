@@ -7,8 +7,9 @@
 #include <vector>
 
 #include "book/places.hpp"
-#include "book/presets.hpp"
 #include "commands/remarks.hpp"
+#include "commands/settling.hpp"
+#include "core/engine/presets.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -17,36 +18,9 @@ constexpr std::string_view status = "Status";
 constexpr std::string_view to_check = "ToCheck";
 constexpr std::string_view accept = "Accept";
 
-// Two panes side by side: the engine, and a table with a column for each side of the cylinders.
-constexpr int margin = 8;
-constexpr int row_height = 16;
-constexpr int row_pitch = 20;
-constexpr int left_label = 54;
-constexpr int left_field = 128;
-constexpr int panes_apart = 16;
-constexpr int unit_width = 44;
-constexpr int currency_label = 34;
-constexpr int right_x = margin + left_label + left_field + panes_apart;
-constexpr int right_label = 78;
-constexpr int column_width = 62;
-constexpr int columns_apart = 6;
-constexpr int width = right_x + right_label + 2 * column_width + columns_apart + margin;
-constexpr int line_height = 9;
-constexpr int status_height = 2 * line_height + 1;
-constexpr int remarks_height = 4 * line_height + 2;
-constexpr int button_height = 18;
-constexpr int button_width = 74;
-constexpr int last_row = 8;
-
-constexpr int row_y(int row) { return margin + 15 + row * row_pitch; }
-constexpr int status_y = row_y(last_row) + row_height + 9;
-constexpr int remarks_y = status_y + status_height + 1;
-constexpr int buttons_y = remarks_y + remarks_height + 4;
-constexpr int height = buttons_y + button_height + margin;
-
 std::vector<std::string> engines() {
   std::vector<std::string> names;
-  for (const book::Preset& preset : book::presets()) names.push_back(preset.name);
+  for (const Preset& preset : presets()) names.push_back(preset.name);
   names.emplace_back(own_layout);
   return names;
 }
@@ -76,24 +50,18 @@ class Listener : public cppu::WeakImplHelper2<css::awt::XTextListener, css::awt:
 
 class NewBookDialog {
  public:
-  NewBookDialog(const Ref<css::uno::XComponentContext>& context, const NewBookEntries& entries)
-      : form_(context, "New service book", width, height),
-        opened_(entries),
-        entries_(without_unseen(entries)) {
-    engine_pane();
-    book_pane();
-    sides_pane();
-    foot();
+  NewBookDialog(const Ref<css::uno::XComponentContext>& context,
+                const Ref<css::awt::XWindow>& parent, const NewBookEntries& entries)
+      : form_(context, "NewBook", parent), opened_(entries), entries_(without_unseen(entries)) {
+    form_.offer(key_of(Field::engine), engines());
+    form_.offer(key_of(Field::arrangement), arrangement_words());
+    form_.offer(key_of(Field::shims_changed), ways_to_change_shims());
     show_entries();
-    // Nothing thrown may pass through the office's event loop.
     const Ref<Listener> listener(new Listener([this] {
-      try {
-        changed();
-      } catch (const std::exception&) {
-      } catch (const css::uno::Exception&) {
-      }
+      if (const auto trouble = settling_.trouble_in([this] { changed(); })) tell_trouble(*trouble);
     }));
     form_.listen(listener.get(), listener.get());
+    form_.accept_by_enter(accept);
     open_ = this;
   }
   NewBookDialog(const NewBookDialog&) = delete;
@@ -102,9 +70,9 @@ class NewBookDialog {
 
   static const NewBookDialog* open() { return open_; }
 
-  std::optional<BookRequest> run(const Ref<css::awt::XWindow>& parent) {
+  std::optional<BookRequest> run() {
     judge();
-    if (!form_.run(parent)) return std::nullopt;
+    if (!form_.run()) return std::nullopt;
     take_entries();
     auto result = read_request(entries_);
     if (auto* request = std::get_if<BookRequest>(&result)) return std::move(*request);
@@ -116,127 +84,6 @@ class NewBookDialog {
   const NewBookEntries& entries() const { return entries_; }
 
  private:
-  // ---- layout ----
-
-  Place left(int row) const { return {margin + left_label, row_y(row), left_field, row_height}; }
-  Place right(int row, int column) const {
-    return {right_x + right_label + column * (column_width + columns_apart), row_y(row),
-            column_width, row_height};
-  }
-
-  void left_name(int row, std::string_view words) {
-    form_.label({margin, row_y(row), left_label - 4, row_height}, words);
-  }
-  void right_name(int row, std::string_view words) {
-    form_.label({right_x, row_y(row), right_label - 4, row_height}, words);
-  }
-  void left_note(int row, std::string_view words) {
-    form_.note({margin + left_label, row_y(row) - 4, left_field, row_height}, words);
-  }
-
-  void field(Field field, const Place& place, std::string_view help) {
-    form_.field(key_of(field), place, help);
-  }
-  void list(Field field, const Place& place, const std::vector<std::string>& choices,
-            std::string_view help) {
-    form_.list(key_of(field), place, choices, help);
-  }
-
-  void engine_pane() {
-    form_.heading({margin, margin, left_label + left_field, 10}, "Engine");
-    left_name(0, "~Kind");
-    list(Field::engine, left(0), engines(),
-         "A usual engine fills in the four fields below; each may be changed.");
-    left_name(1, "~Arrangement");
-    list(Field::arrangement, left(1), arrangement_words(), "How the cylinders lie.");
-    left_name(2, "~Cylinders");
-    Place count = left(2);
-    count.width = 30;
-    field(Field::cylinders, count, "How many cylinders the engine has: 1 to 16.");
-    left_name(3, "~Banks");
-    field(Field::banks, left(3),
-          "The cylinders as they lie, seen from above, from left to right. A V or flat engine has "
-          "two banks: the upper one, a stroke (/), the lower one.");
-    left_name(4, "~Firing");
-    field(Field::firing, left(4),
-          "The firing order, such as 1-3-4-2. For uneven firing the degrees of crank at which each "
-          "cylinder fires, such as 1 at 0, 2 at 270. The engine\u2019s own manual has it.");
-    left_note(5, "1-3-4-2, or uneven: 1 at 0, 2 at 270");
-    left_name(6, "Shims cha~nged");
-    list(Field::shims_changed, left(6), ways_to_change_shims(),
-         "Can a shim be changed with its camshaft in place? The manual says. With the camshafts "
-         "out every shim can be reached at once, and must be: fit them all before the camshafts "
-         "go back.");
-  }
-
-  void book_pane() {
-    form_.heading({margin, row_y(7) + 4, left_label + left_field, 10}, "Book");
-    const Place row = left(8);
-    left_name(8, "~Unit");
-    list(Field::unit, {row.x, row.y, unit_width, row.height}, {"mm", "inch"},
-         "Of every length here and in the book. Numbers already typed are not converted.");
-    const int label_x = row.x + unit_width + columns_apart;
-    const int field_x = label_x + currency_label;
-    form_.label({label_x, row.y, currency_label, row.height}, "Curr~ency");
-    field(Field::currency, {field_x, row.y, row.x + row.width - field_x, row.height},
-          "A word or sign shown with sums; may be blank.");
-  }
-
-  // The head of the column, said with the label of the row.
-  void column_name(std::string_view name, std::string_view column) {
-    std::string words(name);
-    std::erase(words, '~');
-    form_.unseen_label(words + ", " + std::string(column));
-  }
-
-  void pair(int row, std::string_view name, Field inlet, Field exhaust, const std::string& what) {
-    right_name(row, name);
-    column_name(name, "inlet");
-    field(inlet, right(row, 0), "Inlet side: " + what);
-    column_name(name, "exhaust");
-    field(exhaust, right(row, 1), "Exhaust side: " + what);
-  }
-
-  void sides_pane() {
-    form_.heading({right_x, margin, width - margin - right_x, 10}, "Valves and shims");
-    form_.note(right(0, 0), "inlet", Weight::bold);
-    form_.note(right(0, 1), "exhaust", Weight::bold);
-    constexpr std::string_view valves = "~Valves a cylinder";
-    right_name(1, valves);
-    column_name(valves, "inlet");
-    list(Field::inlet_valves, right(1, 0), {"1", "2", "3"}, "Inlet valves of each cylinder.");
-    column_name(valves, "exhaust");
-    list(Field::exhaust_valves, right(1, 1), {"1", "2", "3"}, "Exhaust valves of each cylinder.");
-    pair(2, "~Smallest clearance", Field::inlet_min, Field::exhaust_min,
-         "the smallest clearance allowed, engine cold, from the engine\u2019s own manual.");
-    pair(3, "~Largest clearance", Field::inlet_max, Field::exhaust_max,
-         "the largest clearance allowed, engine cold, from the engine\u2019s own manual.");
-    pair(4, "S~him series", Field::inlet_series, Field::exhaust_series,
-         "any word. A shim fits only valves of its own series: the same word where all fit. The "
-         "sizes on sale are then typed once.");
-    pair(5, "On sale f~rom", Field::inlet_from, Field::exhaust_from,
-         "the thinnest shim that can be bought.");
-    pair(6, "On sale ~to", Field::inlet_to, Field::exhaust_to,
-         "the thickest shim that can be bought.");
-    pair(7, "On sale in ste~ps of", Field::inlet_step, Field::exhaust_step,
-         "from one size on sale to the next.");
-    pair(8, "Pr~ice of one", Field::inlet_price, Field::exhaust_price,
-         "what one shim costs; may be blank.");
-  }
-
-  void foot() {
-    form_.status(status, {margin, status_y, width - 2 * margin, status_height});
-    form_.status(to_check, {margin, remarks_y, width - 2 * margin, remarks_height});
-    const int cancel_x = width - margin - button_width;
-    form_.button(Form::Button::accept, accept,
-                 {cancel_x - 6 - button_width, buttons_y, button_width, button_height},
-                 "~Make the book");
-    form_.button(Form::Button::cancel, "Cancel", {cancel_x, buttons_y, button_width, button_height},
-                 "Cancel");
-  }
-
-  // ---- what happens in it ----
-
   void show_entries() {
     const NewBookEntries seen = as_seen(entries_);
     for (std::size_t i = 0; i < field_count; ++i)
@@ -253,9 +100,6 @@ class NewBookDialog {
   }
 
   void changed() {
-    // What settling writes into other fields comes back as changes of theirs.
-    if (settling_) return;
-    settling_ = true;
     const NewBookEntries before = entries_;
     take_entries();
     for (std::size_t i = 0; i < field_count; ++i)
@@ -265,7 +109,17 @@ class NewBookDialog {
       }
     show_entries();
     judge();
-    settling_ = false;
+  }
+
+  // No book can be made of entries that were not checked; the next change is checked again.
+  void tell_trouble(const std::string& reason) noexcept try {
+    form_.enable(accept, false);
+    form_.tell(status,
+               "\u25b2 This change could not be checked: " + reason + " Change an entry once more.",
+               Weight::bold);
+    form_.tell(to_check, "", Weight::bold);
+  } catch (...) {
+    // The dialog itself is gone: there is nowhere left to say it.
   }
 
   void judge() {
@@ -294,7 +148,7 @@ class NewBookDialog {
   Form form_;
   NewBookEntries opened_;  // what it opened with
   NewBookEntries entries_;
-  bool settling_ = false;
+  Settling settling_;
 };
 
 }  // namespace
@@ -306,8 +160,8 @@ std::optional<BookRequest> ask_for_book(const Ref<css::uno::XComponentContext>& 
     open->to_front();
     return std::nullopt;
   }
-  NewBookDialog dialog(context, entries);
-  auto request = dialog.run(parent);
+  NewBookDialog dialog(context, parent, entries);
+  auto request = dialog.run();
   if (request) entries = dialog.entries();
   return request;
 }

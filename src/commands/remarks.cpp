@@ -6,10 +6,12 @@
 #include <optional>
 #include <utility>
 
-#include "book/presets.hpp"
 #include "core/crank/firing_written.hpp"
+#include "core/engine/presets.hpp"
+#include "core/entries/ranges.hpp"
 #include "core/values/choice.hpp"
 #include "core/values/length.hpp"
+#include "core/values/share.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright::commands {
@@ -45,7 +47,7 @@ std::string firing_together(const Firing& firing) {
 // Flat, both fire a full turn apart. Intervals: common practice, no source.
 std::optional<std::string> remark_on_two(Arrangement arrangement, const Firing& firing) {
   if (firing.cylinders() != 2 || arrangement == Arrangement::flat) return std::nullopt;
-  return "Check the firing: cylinder 2 fires " + text_of(firing.angle_of(2).degrees()) +
+  return "Check the firing order: cylinder 2 fires " + text_of(firing.angle_of(2).degrees()) +
          "\u00b0 after cylinder 1. " +
          (arrangement == Arrangement::vee
               ? "In a V it depends on the angle between the two and on the crank pins (at 90\u00b0 "
@@ -57,9 +59,10 @@ std::optional<std::string> remark_on_two(Arrangement arrangement, const Firing& 
 
 // What the dialog filled in by itself: of engines laid out alike some fire otherwise.
 std::optional<std::string> remark_on_usual(const EngineLayout& layout) {
-  const book::Preset* usual = book::preset_like(layout);
-  if (usual == nullptr || cylinders_of(layout) < 3) return std::nullopt;
-  return "Check the firing: " + layout.firing +
+  const Preset* usual = preset_like(layout);
+  if (usual == nullptr || usual->layout.firing != layout.firing || cylinders_of(layout) < 3)
+    return std::nullopt;
+  return "Check the firing order: " + layout.firing +
          " is usual in this layout, and not the only one. "
          "The engine\u2019s own manual has it.";
 }
@@ -78,6 +81,68 @@ std::string left_for_later(const BookRequest& request) {
     later.emplace_back("clearances on Engine");
   if (request.ladders.size() < (one ? 1U : 2U)) later.emplace_back("sizes on sale on Shims");
   return later.empty() ? "" : "Left for later, in the book: " + listed(later) + ".";
+}
+
+std::optional<Limits> limits_of(const SideRequest& side, Unit unit) {
+  const auto min = length_written(side.min, unit);
+  const auto max = length_written(side.max, unit);
+  if (!min || !max) return std::nullopt;
+  return Limits{*min, *max};
+}
+
+Length to_hundredths(Length length) {
+  return (length + 0.005_mm).nanometres() / (0.01_mm).nanometres() * 0.01_mm;
+}
+
+// Typed in mm into a book in inches, a clearance may be as wide as a book takes it.
+std::optional<std::string> remark_on_wide_clearance(const BookRequest& request, Unit unit) {
+  for (const SideRequest* side : {&request.inlet, &request.exhaust}) {
+    const auto limits = limits_of(*side, unit);
+    if (!limits || limits->max <= ranges::usual_clearance) continue;
+    const std::string in_mm = told_in(Unit::mm, to_hundredths(limits->max));
+    return "A clearance of " + told_in(unit, limits->max) +
+           (unit == Unit::mm ? "" : " (" + in_mm + ")") + " is unusually wide: is the unit right?";
+  }
+  return std::nullopt;
+}
+
+// Of a side whose limits are narrower than the step on sale.
+struct Narrow {
+  Side side;
+  Share share;
+  Length width;
+  Length step;
+};
+
+std::vector<Narrow> narrow_sides(const BookRequest& request, Unit unit) {
+  std::vector<Narrow> narrow;
+  for (const Side which : {Side::inlet, Side::exhaust}) {
+    const SideRequest& side = which == Side::inlet ? request.inlet : request.exhaust;
+    const auto limits = limits_of(side, unit);
+    if (!limits) continue;
+    for (const LadderRequest& row : request.ladders) {
+      const auto step = length_written(row.step, unit);
+      if (!same_word(row.series, side.series) || !step) continue;
+      const Share share = gaps_served(*limits, *step);
+      if (!share.is_all()) narrow.push_back({which, share, limits->max - limits->min, *step});
+    }
+  }
+  return narrow;
+}
+
+// The sizes on sale cannot serve every valve: better known before shims are ordered.
+std::vector<std::string> remarks_on_narrow_limits(const BookRequest& request, Unit unit) {
+  std::vector<Narrow> narrow = narrow_sides(request, unit);
+  const bool alike =
+      narrow.size() == 2 && narrow[0].width == narrow[1].width && narrow[0].step == narrow[1].step;
+  if (alike) narrow.pop_back();
+  std::vector<std::string> remarks;
+  for (const Narrow& side : narrow)
+    remarks.push_back(
+        "Sizes on sale serve " + (side.share.served == 0 ? "hardly any" : text_of(side.share)) +
+        (alike ? "" : " " + word_for(side.side)) + " gaps: the limits are " +
+        told_in(unit, side.width) + " wide, the sizes step by " + told_in(unit, side.step) + ".");
+  return remarks;
 }
 
 // The steps need not come out at the size that was typed as the last.
@@ -102,6 +167,8 @@ std::vector<std::string> remarks_on(const BookRequest& request, const NewBookEnt
         "engine\u2019s own manual.");
   if (std::string later = left_for_later(request); !later.empty())
     remarks.push_back(std::move(later));
+  const Unit unit = unit_named(request.unit).value_or(Unit::mm);
+  if (auto remark = remark_on_wide_clearance(request, unit)) remarks.push_back(std::move(*remark));
   const Firing firing = firing_written(request.layout.firing);
   if (const std::string together = firing_together(firing); !together.empty())
     remarks.push_back("C" + together.substr(1) +
@@ -110,7 +177,8 @@ std::vector<std::string> remarks_on(const BookRequest& request, const NewBookEnt
     remarks.push_back(std::move(*remark));
   else if (auto usual = remark_on_usual(request.layout))
     remarks.push_back(std::move(*usual));
-  const Unit unit = unit_named(request.unit).value_or(Unit::mm);
+  for (std::string& remark : remarks_on_narrow_limits(request, unit))
+    remarks.push_back(std::move(remark));
   for (const LadderRequest& row : request.ladders)
     if (auto remark = remark_on_last_size(row, unit)) remarks.push_back(std::move(*remark));
   if (of_two_series_in_the_same_sizes(request.ladders))

@@ -6,10 +6,11 @@
 #include <optional>
 
 #include "book/places.hpp"
-#include "book/presets.hpp"
 #include "book/workings.hpp"
 #include "commands/banks.hpp"
 #include "core/crank/firing_written.hpp"
+#include "core/engine/presets.hpp"
+#include "core/entries/ranges.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/choice.hpp"
 #include "core/values/length.hpp"
@@ -22,13 +23,6 @@ namespace {
 constexpr int most_valves = 48;
 constexpr int most_valves_of_cylinder = 5;
 constexpr std::size_t longest_word = 20;
-// No cam leaves more than this; what is more was meant in another unit.
-constexpr Length widest_clearance = 2.0_mm;
-// What the book's own cells take.
-constexpr Length widest_step = 5.0_mm;
-constexpr Length thinnest_shim = 0.3_mm;
-constexpr Length thickest_shim = 20.0_mm;
-constexpr Length finest_step = 0.001_mm;
 
 struct SideFields {
   std::string_view name;
@@ -70,7 +64,7 @@ class RequestReader {
     currency();
     if (wrong_) return *wrong_;
     if (missing_) return *missing_;
-    request_.layout.name = book::full_name(request_.layout);
+    request_.layout.name = full_name(request_.layout);
     request_.title = "Valve service, " + request_.layout.name;
     return request_;
   }
@@ -190,10 +184,10 @@ class RequestReader {
 
   SideRequest side(const SideFields& fields) {
     const std::string name(fields.name);
-    const auto min =
-        length(fields.min, "the smallest " + name + " clearance", Length(), widest_clearance);
-    const auto max =
-        length(fields.max, "the largest " + name + " clearance", Length(), widest_clearance);
+    const auto min = length(fields.min, "the smallest " + name + " clearance", Length(),
+                            ranges::widest_clearance);
+    const auto max = length(fields.max, "the largest " + name + " clearance", Length(),
+                            ranges::widest_clearance);
     const bool blank_min = text(fields.min).empty();
     const bool blank_max = text(fields.max).empty();
     if (blank_min != blank_max)
@@ -230,9 +224,12 @@ class RequestReader {
     const std::string what = whose + "sizes on sale";
     const std::array<Field, 4> all{fields.from, fields.to, fields.step, fields.price};
     if (std::ranges::all_of(all, [this](Field field) { return text(field).empty(); })) return 0;
-    const auto from = length(fields.from, "the first of the " + what, thinnest_shim, thickest_shim);
-    const auto to = length(fields.to, "the last of the " + what, thinnest_shim, thickest_shim);
-    const auto step = length(fields.step, "the step of the " + what, finest_step, widest_step);
+    const auto from = length(fields.from, "the first of the " + what, ranges::thinnest_shim,
+                             ranges::thickest_shim);
+    const auto to =
+        length(fields.to, "the last of the " + what, ranges::thinnest_shim, ranges::thickest_shim);
+    const auto step =
+        length(fields.step, "the step of the " + what, ranges::finest_step, ranges::widest_step);
     price(fields.price, whose);
     const std::pair<Field, const char*> ends[] = {
         {fields.from, "from"}, {fields.to, "to"}, {fields.step, "step"}};

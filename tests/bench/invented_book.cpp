@@ -4,7 +4,7 @@
 #include <sstream>
 
 #include "../core/plan_questions.hpp"
-#include "book/presets.hpp"
+#include "core/engine/presets.hpp"
 
 namespace shimwright::bench {
 namespace {
@@ -17,11 +17,11 @@ std::string mm(std::int64_t micrometres) {
 EngineLayout twelve(Arrangement arrangement) {
   EngineLayout layout{.name = {},
                       .arrangement = arrangement,
-                      .banks = book::usual_banks(arrangement, 12),
+                      .banks = usual_banks(arrangement, 12),
                       .exhaust_valves = 2,
                       .inlet_valves = 2,
                       .firing = "1-12-5-8-3-10-6-7-2-11-4-9"};
-  layout.name = book::full_name(layout);
+  layout.name = full_name(layout);
   return layout;
 }
 

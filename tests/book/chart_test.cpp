@@ -6,7 +6,7 @@
 #include <com/sun/star/awt/Point.hpp>
 #include <com/sun/star/awt/Size.hpp>
 
-#include "book/presets.hpp"
+#include "core/engine/presets.hpp"
 #include "core/values/verdict.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
@@ -76,7 +76,7 @@ TEST_F(Chart, names_each_cylinder_between_its_valves) {
 
 // A state's word, sign and count at their full size, on the narrowest head too.
 TEST(Key, has_the_width_of_a_card_for_each_state) {
-  for (const book::Preset& preset : book::presets()) {
+  for (const Preset& preset : presets()) {
     const book::HeadMap head = book::head_map(preset.layout);
     for (std::size_t place = 0; place < all_states.size(); ++place) {
       const Area area = head.head_cell(place, book::HeadMap::legend_row);

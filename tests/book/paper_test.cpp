@@ -12,7 +12,7 @@
 #include <regex>
 #include <sstream>
 
-#include "book/presets.hpp"
+#include "core/engine/presets.hpp"
 #include "job.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
@@ -192,7 +192,7 @@ TEST(Paper, of_a_book_never_saved_shows_bars_without_their_numbers) {
 EngineLayout twelve_in_a_vee() {
   EngineLayout layout{.name = "V, 12 cylinders, 48 valves",
                       .arrangement = Arrangement::vee,
-                      .banks = book::usual_banks(Arrangement::vee, 12),
+                      .banks = usual_banks(Arrangement::vee, 12),
                       .exhaust_valves = 2,
                       .inlet_valves = 2,
                       .firing = "1-12-5-8-3-10-6-7-2-11-4-9"};

@@ -79,6 +79,13 @@ TEST(Banks, are_as_many_as_the_arrangement_has) {
   EXPECT_THAT(trouble_with("1 / 2 / 3-4", Arrangement::flat, 4), HasSubstr("two banks"));
 }
 
+TEST(Banks, have_no_quotation_mark_in_their_names) {
+  const char* told =
+      "a bank's name is a plain word, such as left: leave the quotation mark (\") out";
+  for (const char* text : {"\"left\" 1 / right 2", "left 1 / \" 2", "l\"&A1&\" 1 / r 2"})
+    EXPECT_EQ(trouble_with(text, Arrangement::vee, 2), told) << text;
+}
+
 TEST(Banks, what_is_no_bank_is_told) {
   EXPECT_THAT(trouble_with("left / right", Arrangement::vee, 2), HasSubstr("no cylinders in it"));
   EXPECT_THAT(trouble_with("1-two", Arrangement::in_line, 2), HasSubstr("\"1-two\" is none"));

@@ -47,7 +47,8 @@ class Window {
   std::vector<std::string> labels() const;
   // The words of those that have too little room to show them all.
   std::vector<std::string> labels_cut() const;
-  // The label of what has the focus, with its place: `Firing 0`; a button's words; empty for none.
+  // The label of what has the focus, with its place: `Firing order 0`; a button's words; empty for
+  // none.
   std::string focused() const;
 
  private:

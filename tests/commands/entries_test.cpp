@@ -18,7 +18,7 @@ TEST(Entries, a_usual_engine_fills_in_how_it_lies_and_fires) {
   type(entries, Field::engine, "flat four");
   EXPECT_EQ(entries[Field::arrangement], "flat");
   EXPECT_EQ(entries[Field::cylinders], "4");
-  EXPECT_EQ(entries[Field::banks], "right 2-4 / left 1-3");
+  EXPECT_EQ(entries[Field::banks], "right 1-3 / left 2-4");
   EXPECT_EQ(entries[Field::firing], "1-3-2-4");
 }
 
@@ -48,8 +48,22 @@ TEST(Entries, a_number_half_typed_changes_no_banks) {
 TEST(Entries, an_engine_that_comes_to_be_a_usual_one_is_called_so) {
   NewBookEntries entries = first_entries();
   type(entries, Field::cylinders, "6");
-  type(entries, Field::firing, "1-5-3-6-2-4");
   EXPECT_EQ(entries[Field::engine], "inline six");
+}
+
+TEST(Entries, a_usual_engine_that_fires_otherwise_keeps_its_name) {
+  NewBookEntries entries = first_entries();
+  type(entries, Field::firing, "1-2-4-3");
+  EXPECT_EQ(entries[Field::engine], "inline four");
+  EXPECT_EQ(entries[Field::firing], "1-2-4-3");
+}
+
+TEST(Entries, a_flat_engine_may_have_its_odd_cylinders_on_the_left) {
+  NewBookEntries entries = first_entries();
+  type(entries, Field::engine, "flat four");
+  type(entries, Field::banks, "right 2-4 / left 1-3");
+  EXPECT_EQ(entries[Field::banks], "right 2-4 / left 1-3");
+  EXPECT_EQ(entries[Field::engine], own_layout);
 }
 
 NewBookEntries on_sale_from(const char* inlet, const char* exhaust) {

@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "book/head/head_words.hpp"
-#include "book/presets.hpp"
+#include "core/engine/presets.hpp"
 
 namespace shimwright::book {
 namespace {
@@ -232,8 +232,8 @@ TEST(SeenInWords, tells_how_to_stand_and_no_more_than_the_layout_holds) {
   for (Bank& bank : unnamed.banks) bank.name.clear();
   EXPECT_EQ(
       seen_in_words(unnamed, true),
-      "Seen from above, drawn at the left the cylinders 2, 4, away from you; at the right the "
-      "cylinders 1, 3, near you.");
+      "Seen from above, drawn at the left the cylinders 1, 3, away from you; at the right the "
+      "cylinders 2, 4, near you.");
   EXPECT_EQ(seen_in_words(with_banks(Arrangement::flat, 4, 2, 2), true),
             "Seen from above, drawn at the left the left bank, near you; at the right the right "
             "bank, away from you.");

@@ -22,6 +22,7 @@
 #include <fstream>
 #include <memory>
 #include <regex>
+#include <set>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -30,8 +31,8 @@
 #include "book/filling.hpp"
 #include "book/office/sheet.hpp"
 #include "book/places.hpp"
-#include "book/presets.hpp"
 #include "commands/request.hpp"
+#include "core/engine/presets.hpp"
 #include "office/office.hpp"
 #include "office/process.hpp"
 
@@ -47,37 +48,38 @@ using Document = Ref<css::sheet::XSpreadsheetDocument>;
 EngineLayout layout(Arrangement arrangement, int cylinders, int exhaust, int inlet) {
   EngineLayout made{.name = {},
                     .arrangement = arrangement,
-                    .banks = book::usual_banks(arrangement, cylinders),
+                    .banks = usual_banks(arrangement, cylinders),
                     .exhaust_valves = exhaust,
                     .inlet_valves = inlet,
                     .firing = {}};
   for (int cylinder = 1; cylinder <= cylinders; ++cylinder)
     made.firing += (cylinder == 1 ? "" : "-") + std::to_string(cylinder);
-  made.name = book::full_name(made);
+  made.name = full_name(made);
   return made;
 }
 
 std::vector<EngineLayout> all_layouts() {
   using enum Arrangement;
   std::vector<EngineLayout> all;
-  for (const book::Preset& preset : book::presets()) {
+  std::set<std::pair<std::size_t, int>> shapes;  // of one shape, other valves are tried once
+  for (const Preset& preset : presets()) {
     all.push_back(preset.layout);
+    if (!shapes.insert({preset.layout.banks.size(), cylinders_of(preset.layout)}).second) continue;
     for (const auto& [exhaust, inlet] : {std::pair{1, 1}, {2, 3}}) {
       if (cylinders_of(preset.layout) * (exhaust + inlet) > 48) continue;
       EngineLayout other = preset.layout;
       other.exhaust_valves = exhaust;
       other.inlet_valves = inlet;
-      other.name = book::full_name(other);
+      other.name = full_name(other);
       all.push_back(other);
     }
   }
   for (const EngineLayout& other :
        {layout(in_line, 5, 2, 2), layout(in_line, 8, 2, 2), layout(in_line, 12, 2, 2),
-        layout(in_line, 16, 1, 2), layout(vee, 6, 2, 2), layout(vee, 10, 2, 2),
-        layout(vee, 12, 2, 2), layout(vee, 16, 1, 2), layout(flat, 2, 2, 2), layout(flat, 6, 2, 2),
-        layout(flat, 12, 2, 2), layout(in_line, 3, 1, 3), layout(in_line, 4, 3, 1),
-        layout(vee, 12, 1, 3), layout(vee, 14, 2, 1), layout(vee, 4, 2, 2),
-        layout(in_line, 2, 2, 1)})
+        layout(in_line, 16, 1, 2), layout(vee, 10, 2, 2), layout(vee, 12, 2, 2),
+        layout(vee, 16, 1, 2), layout(flat, 2, 2, 2), layout(flat, 12, 2, 2),
+        layout(in_line, 3, 1, 3), layout(in_line, 4, 3, 1), layout(vee, 12, 1, 3),
+        layout(vee, 14, 2, 1), layout(in_line, 2, 2, 1)})
     all.push_back(other);
   return all;
 }

@@ -20,7 +20,7 @@ class NewBookKeys : public NewBook {
     // A window just come up may not have the keyboard yet.
     ASSERT_TRUE(comes_true([&] {
       screen_->press("alt+f");
-      return window_->focused() == "Firing 0";
+      return window_->focused() == "Firing order 0";
     })) << window_->focused();
     screen_->press("alt+k");
     ASSERT_TRUE(focus_comes_to("Kind 0")) << window_->focused();
@@ -67,7 +67,7 @@ TEST_F(NewBookKeys, fill_in_all_that_is_needed) {
       << window_->entry("Smallest clearance", 1);
   EXPECT_EQ(window_->entry("Cylinders"), "3");
   EXPECT_EQ(window_->entry("Banks"), "1-2-3");
-  EXPECT_EQ(window_->entry("Firing"), "1-3-2");
+  EXPECT_EQ(window_->entry("Firing order"), "1-3-2");
   EXPECT_EQ(window_->entry("Smallest clearance", 0), "0.1");
   screen_->press("Return");
   EXPECT_TRUE(dialog_closes());
@@ -82,12 +82,12 @@ constexpr Stop stops[] = {{"Kind 0", "k"},
                           {"Arrangement 0", "a"},
                           {"Cylinders 0", "c"},
                           {"Banks 0", "b"},
-                          {"Firing 0", "f"},
+                          {"Firing order 0", "f"},
                           {"Shims changed 0", "n"},
                           {"Unit 0", "u"},
                           {"Currency 0", "e"},
-                          {"Valves a cylinder 0", "v"},
-                          {"Valves a cylinder 1", ""},
+                          {"Valves per cylinder 0", "v"},
+                          {"Valves per cylinder 1", ""},
                           {"Smallest clearance 0", "s"},
                           {"Smallest clearance 1", ""},
                           {"Largest clearance 0", "l"},
@@ -100,8 +100,8 @@ constexpr Stop stops[] = {{"Kind 0", "k"},
                           {"On sale to 1", ""},
                           {"On sale in steps of 0", "p"},
                           {"On sale in steps of 1", ""},
-                          {"Price of one 0", "i"},
-                          {"Price of one 1", ""},
+                          {"Price each 0", "i"},
+                          {"Price each 1", ""},
                           {"Make the book", ""},
                           {"Cancel", ""}};
 
@@ -124,12 +124,12 @@ TEST_F(NewBookKeys, a_letter_leads_to_each_row) {
 }
 
 TEST_F(NewBookKeys, every_field_is_read_aloud_with_the_head_of_its_column) {
-  for (const std::string label :
-       {"Kind", "Arrangement", "Cylinders", "Banks", "Firing", "Shims changed", "Unit", "Currency"})
+  for (const std::string label : {"Kind", "Arrangement", "Cylinders", "Banks", "Firing order",
+                                  "Shims changed", "Unit", "Currency"})
     EXPECT_EQ(window_->spoken(label), label);
   for (const std::string label :
-       {"Valves a cylinder", "Smallest clearance", "Largest clearance", "Shim series",
-        "On sale from", "On sale to", "On sale in steps of", "Price of one"}) {
+       {"Valves per cylinder", "Smallest clearance", "Largest clearance", "Shim series",
+        "On sale from", "On sale to", "On sale in steps of", "Price each"}) {
     EXPECT_EQ(window_->spoken(label, 0), label + ", inlet");
     EXPECT_EQ(window_->spoken(label, 1), label + ", exhaust");
   }
@@ -165,14 +165,14 @@ TEST_F(NewBookKeys, enter_in_a_closed_list_makes_no_book) {
 
 TEST_F(NewBookKeys, enter_after_typing_a_choice_makes_no_book) {
   screen_->type("V");
-  EXPECT_TRUE(comes_to("Kind", "V8")) << window_->entry("Kind");
+  EXPECT_TRUE(comes_to("Kind", "V4")) << window_->entry("Kind");
   screen_->press("Return");
   EXPECT_TRUE(stays_open());
 }
 
 TEST_F(NewBookKeys, enter_in_a_field_makes_the_book) {
   screen_->press("alt+f");
-  ASSERT_TRUE(focus_comes_to("Firing 0")) << window_->focused();
+  ASSERT_TRUE(focus_comes_to("Firing order 0")) << window_->focused();
   screen_->press("Return");
   EXPECT_TRUE(dialog_closes());
   new_document();

@@ -55,12 +55,12 @@ TEST_F(NewBook, makes_a_book_that_holds_what_was_entered) {
   fill_in(window);
   window.choose("Kind", 0, "V8");
   window.choose("Shims changed", 0, book::engine_place::cams_out);
-  window.choose("Valves a cylinder", 0, "3");
+  window.choose("Valves per cylinder", 0, "3");
   window.enter("Shim series", 1, "B");
   window.enter("On sale from", 1, "1.5");
   window.enter("On sale to", 1, "2,5");
   window.enter("On sale in steps of", 1, "0.1");
-  window.enter("Price of one", 1, "4.20");
+  window.enter("Price each", 1, "4.20");
   window.enter("Currency", 0, "EUR");
   EXPECT_EQ(sentence(window), "Ready: a book for V8, 40 valves.");
   screen_->picture(PICTURES "/dialog-v8.png");
@@ -116,7 +116,7 @@ TEST_F(NewBook, remembers_the_last_entries_and_forgets_those_cancelled) {
 
   window = ask();
   EXPECT_EQ(window.entry("Kind"), "flat four");
-  EXPECT_EQ(window.entry("Banks"), "right 2-4 / left 1-3");
+  EXPECT_EQ(window.entry("Banks"), "right 1-3 / left 2-4");
   EXPECT_EQ(window.entry("Shims changed"), book::engine_place::cams_out);
   EXPECT_EQ(window.entry("Currency"), "crowns");
   EXPECT_EQ(window.entry("On sale from"), "2.20");
@@ -157,10 +157,10 @@ TEST_F(NewBook, a_bad_entry_keeps_the_dialog_open_with_a_sentence) {
     const char* sentence;
   };
   const Bad all[] = {
-      {"Firing", 0, "1-3-4", "leaves out cylinder 2"},
-      {"Firing", 0, "1-3-3-2", "names cylinder 3 more than once"},
-      {"Firing", 0, "1-3-4-2-5", "names cylinder 5: the engine has cylinders 1 to 4"},
-      {"Firing", 0, "1 at 0, 2 at 180, 3 at 360, 4 at 730", "between 0\u00b0 and 720\u00b0"},
+      {"Firing order", 0, "1-3-4", "leaves out cylinder 2"},
+      {"Firing order", 0, "1-3-3-2", "names cylinder 3 more than once"},
+      {"Firing order", 0, "1-3-4-2-5", "names cylinder 5: the engine has cylinders 1 to 4"},
+      {"Firing order", 0, "1 at 0, 2 at 180, 3 at 360, 4 at 730", "between 0\u00b0 and 720\u00b0"},
       {"Cylinders", 0, "0", "1 to 16 cylinders"},
       {"Cylinders", 0, "17", "1 to 16 cylinders"},
       {"Cylinders", 0, "13", "a book has room for 48"},
@@ -210,9 +210,9 @@ TEST_F(NewBook, sizes_of_one_series_are_entered_once_and_seen_twice) {
   EXPECT_EQ(window.entry("On sale to", 1), "3.20");
   EXPECT_EQ(window.entry("On sale in steps of", 1), "0.05");
   window.enter("On sale from", 0, "2.30");
-  window.enter("Price of one", 0, "6.90");
+  window.enter("Price each", 0, "6.90");
   EXPECT_EQ(window.entry("On sale from", 1), "2.30");
-  EXPECT_EQ(window.entry("Price of one", 1), "6.90");
+  EXPECT_EQ(window.entry("Price each", 1), "6.90");
   // The start of a series of its own.
   window.enter("Shim series", 1, "B");
   EXPECT_TRUE(window.can_enter("On sale from", 1));
@@ -230,7 +230,7 @@ TEST_F(NewBook, sizes_of_one_series_are_entered_once_and_seen_twice) {
 TEST_F(NewBook, entries_of_the_last_book_are_told_until_a_clearance_is_changed) {
   Window window = ask();
   fill_in(window);
-  window.choose("Valves a cylinder", 0, "2");
+  window.choose("Valves per cylinder", 0, "2");
   close(make(window));
 
   window = ask();
@@ -240,13 +240,13 @@ TEST_F(NewBook, entries_of_the_last_book_are_told_until_a_clearance_is_changed) 
   window.choose("Kind", 0, "V-twin");
   EXPECT_EQ(sentence(window), "Ready: a book for V-twin, 8 valves.");
   EXPECT_THAT(remarks(window), as_last_time);
-  EXPECT_THAT(remarks(window), HasSubstr("\n\u25c6 Check the firing: cylinder 2 fires 270"));
+  EXPECT_THAT(remarks(window), HasSubstr("\n\u25c6 Check the firing order: cylinder 2 fires 270"));
   EXPECT_TRUE(window.can_press(make_button));
   screen_->picture(PICTURES "/dialog-remarks.png");
-  window.enter("Firing", 0, "1");  // what is wrong is told alone
+  window.enter("Firing order", 0, "1");  // what is wrong is told alone
   EXPECT_EQ(remarks(window), "");
   EXPECT_FALSE(window.can_press(make_button));
-  window.enter("Firing", 0, "1 at 0, 2 at 0");
+  window.enter("Firing order", 0, "1 at 0, 2 at 0");
   EXPECT_THAT(remarks(window), as_last_time);
   window.enter("Largest clearance", 1, "0.30");
   EXPECT_THAT(remarks(window), StartsWith("\u25c6 Cylinders 1 and 2 fire together"));
@@ -263,9 +263,24 @@ TEST_F(NewBook, the_longest_of_what_it_says_has_room) {
   window.choose("Kind", 0, "V-twin");
   window.enter("Shim series", 1, "B");
   EXPECT_THAT(window.labels_cut(), IsEmpty());
-  window.choose("Valves a cylinder", 0, "1");
+  for (const int side : {0, 1}) {
+    window.enter("On sale to", side, "3.19");
+    window.enter("On sale in steps of", side, "0.07");
+  }
+  EXPECT_THAT(remarks(window), HasSubstr("serve 6 of 7 gaps"));
+  EXPECT_THAT(remarks(window), HasSubstr("last size on sale is 3.18 mm"));
+  EXPECT_THAT(remarks(window), HasSubstr("in the same sizes"));
+  EXPECT_THAT(window.labels_cut(), IsEmpty());
+  window.enter("Smallest clearance", 0, "2.16");
+  window.enter("Largest clearance", 0, "2.20");
+  EXPECT_THAT(remarks(window), HasSubstr("is the unit right?"));
+  EXPECT_THAT(remarks(window), HasSubstr("4 of 7 inlet gaps"));
+  EXPECT_THAT(remarks(window), HasSubstr("6 of 7 exhaust gaps"));
+  EXPECT_THAT(window.labels_cut(), IsEmpty());
+  screen_->picture(PICTURES "/dialog-eight-remarks.png");
+  window.choose("Valves per cylinder", 0, "1");
   window.enter("Cylinders", 0, "16");
-  window.enter("Firing", 0,
+  window.enter("Firing order", 0,
                "1:0 2:0 3:90 4:90 5:180 6:180 7:270 8:270 9:360 10:360 11:450 12:450 13:540 "
                "14:540 15:630 16:630");
   EXPECT_THAT(remarks(window), HasSubstr("in the same sizes"));

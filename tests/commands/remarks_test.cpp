@@ -51,12 +51,13 @@ TEST(Remarks, a_first_book_whose_entries_were_looked_at_has_none) {
 }
 
 TEST(Remarks, the_firing_that_was_filled_in_is_asked_about) {
-  EXPECT_THAT(firing_remarks("inline three", "1-2-3"),
-              ElementsAre("Check the firing: 1-2-3 is usual in this layout, and not the only one. "
-                          "The engine\u2019s own manual has it."));
+  EXPECT_THAT(
+      firing_remarks("inline three", "1-2-3"),
+      ElementsAre("Check the firing order: 1-2-3 is usual in this layout, and not the only one. "
+                  "The engine\u2019s own manual has it."));
   EXPECT_THAT(firing_remarks("inline three", "1-3-2"), IsEmpty());
   EXPECT_THAT(remarks(inline_four_entries(), first_entries()),
-              ElementsAre(StartsWith("Check the firing: 1-3-4-2 is usual")));
+              ElementsAre(StartsWith("Check the firing order: 1-3-4-2 is usual")));
 }
 
 TEST(Remarks, entries_of_the_last_book_are_told_whatever_the_engine) {
@@ -65,7 +66,7 @@ TEST(Remarks, entries_of_the_last_book_are_told_whatever_the_engine) {
   EXPECT_THAT(remarks(with(last, Field::engine, "single"), last), ElementsAre(as_last_time));
   for (const char* engine : {"inline six", "V8"})
     EXPECT_THAT(remarks(with(last, Field::engine, engine), last),
-                ElementsAre(as_last_time, StartsWith("Check the firing:")))
+                ElementsAre(as_last_time, StartsWith("Check the firing order:")))
         << engine;
   EXPECT_THAT(remarks(with(last, Field::currency, "EUR"), last), ElementsAre(as_last_time));
 }
@@ -90,22 +91,24 @@ TEST(Remarks, sizes_of_the_last_book_are_told_where_its_clearances_were_left_bla
 
 // Intervals of two cylinders: common practice, no source.
 TEST(Remarks, the_firing_of_a_v_of_two_is_asked_about) {
-  EXPECT_THAT(firing_remarks("V-twin", "1 at 0, 2 at 270"),
-              ElementsAre("Check the firing: cylinder 2 fires 270\u00b0 after cylinder 1. In a V "
-                          "it depends on the angle between the two and on the crank pins (at "
-                          "90\u00b0 on one pin it is 270\u00b0 or 450\u00b0): the engine\u2019s "
-                          "own manual has it."));
+  EXPECT_THAT(
+      firing_remarks("V-twin", "1 at 0, 2 at 270"),
+      ElementsAre("Check the firing order: cylinder 2 fires 270\u00b0 after cylinder 1. In a V "
+                  "it depends on the angle between the two and on the crank pins (at "
+                  "90\u00b0 on one pin it is 270\u00b0 or 450\u00b0): the engine\u2019s "
+                  "own manual has it."));
   EXPECT_THAT(firing_remarks("V-twin", "1-2"),
-              ElementsAre(StartsWith("Check the firing: cylinder 2 fires 360\u00b0 after")));
+              ElementsAre(StartsWith("Check the firing order: cylinder 2 fires 360\u00b0 after")));
   EXPECT_THAT(firing_remarks("V-twin", "1:0 2:292,5"),
               ElementsAre(HasSubstr("cylinder 2 fires 292.5\u00b0 after cylinder 1.")));
 }
 
 TEST(Remarks, the_firing_of_two_in_line_is_asked_about) {
-  EXPECT_THAT(firing_remarks("parallel twin", "1-2"),
-              ElementsAre("Check the firing: cylinder 2 fires 360\u00b0 after cylinder 1. In line "
-                          "it depends on the crank (180\u00b0, 270\u00b0 and 360\u00b0 are all "
-                          "usual): the engine\u2019s own manual has it."));
+  EXPECT_THAT(
+      firing_remarks("parallel twin", "1-2"),
+      ElementsAre("Check the firing order: cylinder 2 fires 360\u00b0 after cylinder 1. In line "
+                  "it depends on the crank (180\u00b0, 270\u00b0 and 360\u00b0 are all "
+                  "usual): the engine\u2019s own manual has it."));
 }
 
 TEST(Remarks, a_flat_twin_fires_a_turn_apart_and_is_not_asked_about) {
@@ -141,27 +144,68 @@ TEST(Remarks, two_series_in_the_same_sizes_are_asked_about) {
 
 TEST(Remarks, the_last_books_entries_and_the_firing_are_told_one_after_the_other) {
   const NewBookEntries last = with(looked_at(), Field::engine, "V-twin");
-  EXPECT_THAT(remarks(last, last), ElementsAre(as_last_time, StartsWith("Check the firing:")));
+  EXPECT_THAT(remarks(last, last),
+              ElementsAre(as_last_time, StartsWith("Check the firing order:")));
 }
 
 TEST(Remarks, tell_what_is_left_for_later) {
   EXPECT_THAT(remarks(first_entries(), first_entries()),
               ElementsAre("Left for later, in the book: clearances on Engine and sizes on sale on "
                           "Shims.",
-                          StartsWith("Check the firing:")));
+                          StartsWith("Check the firing order:")));
   NewBookEntries entries = looked_at();
   entries[Field::inlet_from] = entries[Field::inlet_to] = entries[Field::inlet_step] = "";
   EXPECT_THAT(remarks(entries, first_entries()),
               ElementsAre("Left for later, in the book: sizes on sale on Shims."));
 }
 
+TEST(Remarks, a_clearance_typed_in_another_unit_is_asked_about) {
+  NewBookEntries entries = with(looked_at(), Field::inlet_max, "2.5");
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre("A clearance of 2.50 mm is unusually wide: is the unit right?"));
+  EXPECT_THAT(remarks(with(entries, Field::inlet_max, "2"), first_entries()), IsEmpty());
+  entries = with(with(entries, Field::inlet_max, "0.18"), Field::unit, "inch");
+  for (const Field field : {Field::exhaust_min, Field::exhaust_max}) entries[field].clear();
+  for (const Field field : {Field::inlet_from, Field::inlet_to, Field::inlet_step})
+    entries[field].clear();
+  EXPECT_THAT(remarks(entries, first_entries()),
+              testing::Contains(
+                  "A clearance of 0.18 inch (4.57 mm) is unusually wide: is the unit right?"));
+}
+
+// The share by hand: width of the limits over the step.
+TEST(Remarks, limits_narrower_than_the_step_on_sale_are_told_with_the_share_of_gaps_served) {
+  NewBookEntries entries = with(looked_at(), Field::inlet_max, "0.20");
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre("Sizes on sale serve 4 of 5 inlet gaps: the limits are 0.04 mm wide, the "
+                          "sizes step by 0.05 mm."));
+  entries = with(entries, Field::exhaust_max, "0.26");
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre("Sizes on sale serve 4 of 5 gaps: the limits are 0.04 mm wide, the sizes "
+                          "step by 0.05 mm."));
+  entries = with(entries, Field::exhaust_max, "0.24");
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre(HasSubstr("4 of 5 inlet gaps"), HasSubstr("2 of 5 exhaust gaps")));
+  EXPECT_THAT(remarks(with(entries, Field::inlet_step, "0.02"), first_entries()), IsEmpty());
+  entries = with(with(entries, Field::inlet_max, "0.16"), Field::exhaust_max, "0.22");
+  EXPECT_THAT(remarks(entries, first_entries()), ElementsAre(HasSubstr("serve hardly any gaps")));
+}
+
+TEST(Remarks, each_side_is_held_against_the_step_of_its_own_series) {
+  NewBookEntries entries = with(looked_at(), Field::exhaust_series, "B");
+  entries = with(with(entries, Field::exhaust_step, "0.1"), Field::exhaust_to, "3.00");
+  EXPECT_THAT(remarks(entries, first_entries()),
+              ElementsAre("Sizes on sale serve 3 of 5 exhaust gaps: the limits are 0.06 mm wide, "
+                          "the sizes step by 0.10 mm."));
+}
+
 TEST(Remarks, tell_a_last_size_that_is_not_the_one_typed) {
   NewBookEntries entries = looked_at();
   entries[Field::inlet_from] = "3.5";
   entries[Field::inlet_to] = "4.5";
-  entries[Field::inlet_step] = "0.07";
+  entries[Field::inlet_step] = "0.03";
   EXPECT_THAT(remarks(entries, first_entries()),
-              ElementsAre("In steps of 0.07 from 3.5 the last size on sale is 4.48 mm, not 4.5."));
+              ElementsAre("In steps of 0.03 from 3.5 the last size on sale is 4.49 mm, not 4.5."));
   entries[Field::inlet_step] = "0.05";
   EXPECT_THAT(remarks(entries, first_entries()), IsEmpty());
 }

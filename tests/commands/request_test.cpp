@@ -54,7 +54,7 @@ TEST(Request, sound_entries_make_a_book) {
 
 TEST(Request, each_usual_engine_makes_a_book) {
   for (const char* engine : {"single", "parallel twin", "V-twin", "inline three", "inline four",
-                             "inline six", "flat four", "V8"})
+                             "inline six", "flat four", "flat six", "V4", "V6", "V8"})
     EXPECT_THAT(request_for({{Field::engine, engine}}).title,
                 StartsWith("Valve service, " + std::string(engine)));
 }
@@ -138,13 +138,18 @@ TEST(Request, a_clearance_that_cannot_be_is_told) {
             "The smallest inlet clearance is not a number of mm: \"x\".");
   EXPECT_EQ(
       refusal_of({{Field::exhaust_max, "28"}}).sentence,
-      "The largest exhaust clearance is \"28\": it can only lie between 0.00 mm and 2.00 mm.");
+      "The largest exhaust clearance is \"28\": it can only lie between 0.00 mm and 5.00 mm.");
   EXPECT_EQ(refusal_of({{Field::inlet_min, "-0.1"}}).field, Field::inlet_min);
   EXPECT_EQ(refusal_of({{Field::inlet_max, "999"}}).field, Field::inlet_max);
   // Typed in mm, but the book is in inches.
   EXPECT_EQ(refusal_of({{Field::unit, "inch"}}).sentence,
-            "The smallest inlet clearance is \"0.16\": it can only lie between 0 inch and "
-            "0.0787 inch.");
+            "The largest inlet clearance is \"0.22\": it can only lie between 0 inch and "
+            "0.1969 inch.");
+}
+
+TEST(Request, a_clearance_may_be_as_wide_as_the_cells_of_engine_take_it) {
+  EXPECT_EQ(request_for({{Field::inlet_max, "5"}}).inlet.max, "5");
+  EXPECT_EQ(refusal_of({{Field::inlet_max, "5.001"}}).field, Field::inlet_max);
 }
 
 TEST(Request, clearances_may_be_left_for_later_but_not_by_half) {

@@ -11,6 +11,7 @@
 #include "core/service/entered.hpp"
 #include "core/service/rules.hpp"
 #include "core/values/choice.hpp"
+#include "core/values/share.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -200,7 +201,7 @@ void tell_of_narrow_limits(const Service& service, Findings& found, const StockF
     add(found, Page::shims,
         {Say::sizes_narrow,
          {side_word(side), width, *step,
-          static_cast<std::int64_t>(100 * share_of_gaps_served(width, *step))}});
+          gaps_served(*own.limits, *step, doubt).of_a_hundred()}});
   }
   (void)service;
 }

@@ -69,10 +69,4 @@ bool shims_are_to_be_listed(const Findings& found) {
          });
 }
 
-double share_of_gaps_served(Length width, Length step) {
-  if (width < Length()) return 0;
-  if (step <= width) return 1;
-  return static_cast<double>(width.nanometres()) / static_cast<double>(step.nanometres());
-}
-
 }  // namespace shimwright

@@ -49,7 +49,4 @@ std::vector<std::size_t> moved_by_mark_alone(const Findings& found);
 // Some gap wants a shim while no shims are listed at all: nobody knows yet whether one fits.
 bool shims_are_to_be_listed(const Findings& found);
 
-// Which share of the gaps a ladder of sizes can bring inside limits of this width, 0 to 1.
-double share_of_gaps_served(Length width, Length step);
-
 }  // namespace shimwright

@@ -8,28 +8,30 @@
 
 #include <span>
 #include <string>
+#include <vector>
 
 #include "core/engine/layout.hpp"
 
-namespace shimwright::book {
+namespace shimwright {
 
 struct Preset {
   std::string name;     // as a person says it: `inline four`
   EngineLayout layout;  // two inlet and two exhaust valves a cylinder
 };
 
-// From one cylinder upwards.
+// In line, flat and V, each from few cylinders to many; the twins before them.
 std::span<const Preset> presets();
 
-// The preset laid out like this, its valves and name aside; null where there is none.
+// The preset that lies like this; null where there is none. Its valves and its firing do not
+// count: engines that lie alike are built with either.
 const Preset* preset_like(const EngineLayout& layout);
 
-// The banks of an engine that is none of the presets, as most are numbered: in line from the front,
-// else the odd numbers left and the even ones right. Where the number is odd, the left has one
-// more.
+// The banks of most engines of so many cylinders. In line they count from the front. A V has the
+// odd numbers on the left, a flat engine on the right, as seen by the driver; where the number is
+// odd, that bank has one more. Common practice, no source; some engines count along one bank first.
 std::vector<Bank> usual_banks(Arrangement arrangement, int cylinders);
 
 // The layout's name by what it holds: `inline four, 16 valves`; `V, 10 cylinders, 40 valves`.
 std::string full_name(const EngineLayout& layout);
 
-}  // namespace shimwright::book
+}  // namespace shimwright
