@@ -142,9 +142,11 @@ TEST_F(Tables, text_in_the_first_gap_leaves_every_valve_in_its_row) {
   sheet.put_matrix("O1:O5", "=SHIM.PLAN(A2:F6;H2:L4;;\"action\")");
   EXPECT_EQ(sheet.texts("O1:O5"), (Texts{"unread", "buy", "", "keep", "unread"}));
   sheet.put_matrix("P1:S1", "=SHIM.CHECK(A2:F6;H2:L4)");
-  EXPECT_EQ(sheet.texts("P1:S1"),
-            (Texts{"valves", "1", "clearance",
-                   "valve Ex 1: \"abc\" where a clearance in mm is due: counted as not given"}));
+  EXPECT_EQ(
+      sheet.texts("P1:S1"),
+      (Texts{
+          "valves", "1", "clearance",
+          "valve Ex 1: the clearance, \"abc\", is text where a number is due: it does not count"}));
 }
 
 TEST_F(Tables, an_error_in_a_table_is_an_error) {

@@ -14,7 +14,7 @@ namespace {
 std::string valve_called(const std::string& name, const Teller& teller) {
   const std::string noun = teller.say(Say::valve_named, {std::string()});
   // A name such as `Valve 2` says already what it names.
-  if (lower_case(name).starts_with(trimmed(noun))) return shortened(name);
+  if (lower_case(name).starts_with(lower_case(trimmed(noun)))) return shortened(name);
   return teller.say(Say::valve_named, {shortened(name)});
 }
 

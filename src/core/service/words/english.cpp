@@ -306,7 +306,7 @@ constexpr std::array texts{
     Text{Say::told_of, "{0}: {1}"},
     Text{Say::told_of_row, "{0}, row {1}: {2}"},
     Text{Say::told_of_cell, "{0}, row {1}, {2}: {3}"},
-    Text{Say::valve_named, "valve {0}"},
+    Text{Say::valve_named, "valve {0}||Valve {0}"},
     Text{Say::spare_of, "spare {0}"},
     Text{Say::sale_of, "sale {0}"},
     Text{Say::shim_of, "shim {0}"},
