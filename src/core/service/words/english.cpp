@@ -108,7 +108,6 @@ constexpr std::array texts{
          "(These steps are safe, but there may be a way with fewer turns.)"},
     Text{Say::bought, "bought"},
     Text{Say::stand_in, "stand-in"},
-    Text{Say::turn, "turn"},
     Text{Say::mend_entries, "correct entries"},
     Text{Say::gap_unknown, "gap?"},
     // ---- Said once for the book.
@@ -160,7 +159,6 @@ constexpr std::array texts{
     Text{Say::sizes_none, "gives no size: from, to and step"},
     Text{Say::sizes_beyond, "too many sizes"},
     // ---- Sheets.
-    Text{Say::sheet_read_me, "Read me first"},
     Text{Say::sheet_engine, "Engine"},
     Text{Say::sheet_head, "Head"},
     Text{Say::sheet_shims, "Shims"},
@@ -244,7 +242,6 @@ constexpr std::array texts{
     Text{Say::known_by_mark,
          "Known by the mark alone: the shim of {0}. Measure it when it comes out, before it goes "
          "into another valve."},
-    Text{Say::still_to_measure, "{0} {0?is|are} still to be measured"},
     // ---- Fit.
     Text{Say::bench_no_plan, "No steps yet: correct the entries first, as Plan says."},
     Text{Say::bench_no_stop,

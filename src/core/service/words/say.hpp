@@ -84,7 +84,6 @@ enum class Say {
   steps_maybe_fewer,
   bought,
   stand_in,
-  turn,
   mend_entries,
   gap_unknown,
   // ---- Said once for the book.
@@ -129,7 +128,6 @@ enum class Say {
   sizes_none,
   sizes_beyond,
   // ---- Sheets.
-  sheet_read_me,
   sheet_engine,
   sheet_head,
   sheet_shims,
@@ -195,9 +193,8 @@ enum class Say {
   stays_left_alone,   // valves
   stays_none_serves,  // valves
   list_first,
-  near_a_limit,      // how many, how near
-  known_by_mark,     // valves
-  still_to_measure,  // valves
+  near_a_limit,   // how many, how near
+  known_by_mark,  // valves
   // ---- Fit.
   bench_no_plan,
   bench_no_stop,
