@@ -12,20 +12,18 @@ constexpr int most_told = 40;  // sentences about one sheet; the rest are counte
 
 // The functions' words, and those of the book's labels.
 constexpr std::pair<const char*, const char*> said_in_the_book[] = {
-    {"a clearance", "a gap"},
     {"the clearance", "the gap"},
-    {"a minimum clearance", "the smallest gap"},
     {"the minimum clearance", "the smallest gap"},
-    {"a maximum clearance", "the largest gap"},
     {"the maximum clearance", "the largest gap"},
+    {"no minimum clearance", "no smallest gap"},
+    {"no maximum clearance", "no largest gap"},
     {"above the maximum", "above the largest"},
     {"Valves, exhaust side", "Exhaust side"},
     {"Valves, inlet side", "Inlet side"},
     {"Rule \"\"touch good\"\"", "Change shims of good valves too"},
     {"Rule \"\"doubt\"\"", "Stay clear of the limits by the doubt"},
     {"Rule \"\"work\"\"", "Work for each shim changed"},
-    {"Rule \"\"first\"\"", "Put first"},
-    {" in mm is due", " is due"}};
+    {"Rule \"\"first\"\"", "Put first"}};
 
 std::string in_the_books_words(std::string text) {
   for (const auto& [theirs, ours] : said_in_the_book)

@@ -121,7 +121,7 @@ Any check_table(const Entries& entries, std::string_view part) {
   for (const Trouble& trouble : entries.troubles)
     rows.push_back({entry_of(trouble.table),
                     trouble.row == 0 ? Entry() : entry_of(static_cast<std::int64_t>(trouble.row)),
-                    entry_of(trouble.column), entry_of(trouble.words)});
+                    entry_of(trouble.column), entry_of(sentence(trouble))});
   if (rows.empty()) rows.push_back({Entry(), Entry(), Entry(), entry_of("nothing found")});
   return table_result({{"table", Column::text},
                        {"row", Column::number},

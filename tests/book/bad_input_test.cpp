@@ -47,7 +47,7 @@ const Slip slips[] = {
      {{on_head, of_card(0, card::gap), "abc"}},
      Box::head_box,
      on_head,
-     "\"abc\" where a gap is due: counted as not given",
+     "the gap, \"abc\", is text where a number is due: it does not count",
      true},
     {"words in a gap",
      {{on_head, of_card(0, card::gap), "tight"}},
@@ -67,11 +67,17 @@ const Slip slips[] = {
      on_head,
      "the gap, 0.90 mm, is at least twice the largest allowed, 0.28 mm: measure it again",
      true},
+    {"a gap of a tenth of the limits",
+     {{on_head, of_card(0, card::gap), 0.024}},
+     Box::head_box,
+     on_head,
+     "is at most a fifth of the smallest allowed",
+     true},
     {"a gap of zero",
      {{on_head, of_card(5, card::gap), 0.0}},
      Box::head_box,
      on_head,
-     "the gap is 0, no blade goes: the true one may be below nothing, so the gap after fitting is "
+     "the gap is 0, no blade goes: the valve may even be held open, so the gap after fitting is "
      "only the most it can be",
      true},
     {"a mark in the micrometer's cell",
@@ -213,7 +219,7 @@ TEST(BadEntries, in_a_row_of_sizes_are_told_once_and_by_its_number) {
   type_job(book, made_up_job(1, the_places().layout), the_places());
   book.type(on_shims, ladder_row(0, 4), -4.0);
   EXPECT_EQ(book.worked(map.trouble_lines(WorkingsMap::shims_box)),
-            "Row of sizes 1: a price of -4 is negative");
+            "Row of sizes 1: the price, -4, is negative");
   EXPECT_EQ(book.number(book::sheet_name::workings, map.trouble_lines(WorkingsMap::all_count)), 1);
   EXPECT_EQ(book.shown(on_shims, ladder_row(0, -1)), "1");
   book.type(on_shims, ladder_row(0, 4), 4.0);

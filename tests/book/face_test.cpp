@@ -52,7 +52,8 @@ TEST(Engine, tells_every_trouble_in_the_rows_that_stay_in_sight) {
   const auto [at, told] = cell_with(book, on_engine, "wide");
   EXPECT_LT(at.row, engine::first_row);
   EXPECT_EQ(told,
-            "Exhaust side: \"wide\" where the largest gap is due: counted as not given\n"
+            "Exhaust side: the largest gap, \"wide\", is text where a number is due: it does not "
+            "count\n"
             "Change shims of good valves too: \"maybe\" is neither yes nor no\n"
             "Firing order: name each cylinder once, as 1-3-4-2; or give the degrees at which each "
             "fires, from 0 to below 720, as 1 at 0, 2 at 270.");

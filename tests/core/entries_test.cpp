@@ -28,7 +28,7 @@ Cells sound_valve(const std::string& name) { return {name, "A", 0.12, 2.75, 0.16
 
 std::string told(const Trouble& trouble) {
   return trouble.table + "|" + std::to_string(trouble.row) + "|" + trouble.column + "|" +
-         trouble.words + (trouble.grave ? "|grave" : "|note");
+         sentence(trouble) + (trouble.grave ? "|grave" : "|note");
 }
 
 std::vector<std::string> told(const Entries& entries) {
@@ -50,7 +50,7 @@ Told troubles_of_rule(const Cells& row) { return told(read_entries({}, {}, {row}
 
 std::string no_blade_goes(const std::string& row, const std::string& valve) {
   return row + "|clearance|" + valve +
-         ": the clearance is 0, no blade goes: the true one may be below nothing, so the clearance "
+         ": the clearance is 0, no blade goes: the valve may even be held open, so the clearance "
          "after fitting is only the most it can be|note";
 }
 
@@ -135,9 +135,10 @@ TEST(Entries, a_heading_is_known_by_text_in_every_number_column) {
 }
 
 TEST(Entries, a_first_row_that_holds_data_is_no_header_whatever_its_text) {
-  EXPECT_EQ(troubles_of_valve({"V", "A", "stuck", 2.75, 0.16, 0.20}),
-            Told{"valves|1|clearance|valve V: \"stuck\" where a clearance in mm is due: counted as "
-                 "not given|note"});
+  EXPECT_EQ(
+      troubles_of_valve({"V", "A", "stuck", 2.75, 0.16, 0.20}),
+      Told{"valves|1|clearance|valve V: the clearance, \"stuck\", is text where a number is due: "
+           "it does not count|note"});
   EXPECT_EQ(read_entries({{"V", "A", "0.10 mm", "", "", ""}}, {}, {}).valve_rows.size(), 1U);
   EXPECT_EQ(read_entries({{"V", "A", "900 mm", "", "", ""}}, {}, {}).valve_rows.size(), 1U);
   EXPECT_EQ(read_entries({{"V", "A", "0,10", "2,75", "0,16", "0,20"}}, {}, {}).valve_rows.size(),
@@ -153,8 +154,9 @@ TEST(Entries, text_in_the_first_gap_leaves_every_valve_in_its_row) {
                                         {"v2", blank, 0.10, 2.80, 0.16, 0.20},
                                         {"v3", blank, 0.25, 2.75, 0.16, 0.20}},
                                        {{"sale", blank, 2.70}, {"sale", blank, 2.80}}, {});
-  EXPECT_EQ(told(entries), Told{"valves|1|clearance|valve v1: \"abc\" where a clearance in mm is "
-                                "due: counted as not given|note"});
+  EXPECT_EQ(told(entries),
+            Told{"valves|1|clearance|valve v1: the clearance, \"abc\", is text where a "
+                 "number is due: it does not count|note"});
   const std::vector<std::optional<std::size_t>> rows{0, 1, 2};
   EXPECT_EQ(entries.valve_rows, rows);
   const Plan plan = best_plan(sound_question(entries));
@@ -179,14 +181,16 @@ TEST(Entries, a_heading_of_shims_has_text_over_count_and_price_where_they_are_gi
   EXPECT_EQ(told(read_entries({sound_valve("V")}, {{"kind", "series", "size", "count"}}, {})),
             Told());
   EXPECT_EQ(told(read_entries({sound_valve("V")}, {{"spare", "A", "thin", blank, blank}}, {})),
-            Told{"shims|1|size|\"thin\" where a size in mm is due: counted as not given|note"});
+            Told{"shims|1|size|the size, \"thin\", is text where a number is due: it does not "
+                 "count|note"});
 }
 
 TEST(Entries, a_first_row_that_says_spare_or_sale_is_a_shim_whatever_its_text) {
   for (const std::string kind : {"spare", " Sale "}) {
     EXPECT_EQ(
         told(read_entries({sound_valve("V")}, {{kind, "A", "thin"}, {"spare", "A", 2.7}}, {})),
-        Told{"shims|1|size|\"thin\" where a size in mm is due: counted as not given|note"});
+        Told{"shims|1|size|the size, \"thin\", is text where a number is due: it does not "
+             "count|note"});
     EXPECT_EQ(
         told(read_entries({sound_valve("V")}, {{kind, "A", "thin", "some", "cheap"}}, {})).size(),
         3U);
@@ -194,24 +198,68 @@ TEST(Entries, a_first_row_that_says_spare_or_sale_is_a_shim_whatever_its_text) {
 }
 
 TEST(Entries, text_counts_as_not_given_and_is_told_of) {
+  const std::string is_text = ", is text where a number is due: it does not count|note";
   const Entries entries =
       read_entries({valves_header, {"V", "A", "abc", "2,75", "x", "y", "z", "w"}}, {}, {});
-  EXPECT_EQ(told(entries),
-            (Told{"valves|2|clearance|valve V: \"abc\" where a clearance in mm is due: counted as "
-                  "not given|note",
-                  "valves|2|shim|valve V: \"2,75\" where a shim's thickness in mm is due: counted "
-                  "as not given|note",
-                  "valves|2|min|valve V: \"x\" where a minimum clearance in mm is due: counted as "
-                  "not given|note",
-                  "valves|2|max|valve V: \"y\" where a maximum clearance in mm is due: counted as "
-                  "not given|note",
-                  "valves|2|aim|valve V: \"z\" where a clearance to aim at in mm is due: counted "
-                  "as not given|note",
-                  "valves|2|doubt|valve V: \"w\" where a doubt in mm is due: counted as not "
-                  "given|note"}));
+  EXPECT_EQ(told(entries), (Told{"valves|2|clearance|valve V: the clearance, \"abc\"" + is_text,
+                                 "valves|2|shim|valve V: the shim, \"2,75\"" + is_text,
+                                 "valves|2|min|valve V: the minimum clearance, \"x\"" + is_text,
+                                 "valves|2|max|valve V: the maximum clearance, \"y\"" + is_text,
+                                 "valves|2|aim|valve V: the aim, \"z\"" + is_text,
+                                 "valves|2|doubt|valve V: the doubt, \"w\"" + is_text}));
   ASSERT_EQ(entries.question.valves.size(), 1U);
   EXPECT_EQ(entries.question.valves[0].clearance, std::nullopt);
   EXPECT_EQ(entries.question.valves[0].shim, std::nullopt);
+}
+
+TEST(Entries, a_trouble_is_a_value) {
+  const Entries entries =
+      read_entries({{"1 EX L", "A", -0.12, 2425.0, 0.16, 0.20}}, {{"spare", "B", 2.70}}, {});
+  const About valve{About::Kind::valve, "1 EX L"};
+  EXPECT_EQ(entries.troubles,
+            (std::vector<Trouble>{{.table = "valves",
+                                   .row = 1,
+                                   .column = "clearance",
+                                   .grave = true,
+                                   .about = valve,
+                                   .what = Say::negative,
+                                   .words = {Say::the_clearance, TypedLength{-0.12}}},
+                                  {.table = "valves",
+                                   .row = 1,
+                                   .column = "shim",
+                                   .grave = true,
+                                   .about = valve,
+                                   .what = Say::no_shim_size_but_mark,
+                                   .words = {TypedLength{2425}, LengthToType{2.425_mm}}},
+                                  {.table = "shims",
+                                   .row = 1,
+                                   .column = "series",
+                                   .grave = true,
+                                   .about = {.kind = About::Kind::spare, .size = 2.7_mm},
+                                   .what = Say::series_unknown,
+                                   .words = {"B", Names{"\"A\""}}}}));
+}
+
+TEST(Entries, a_shim_of_neither_kind_is_called_a_shim) {
+  EXPECT_EQ(troubles_of_shim({"used", "B", 2.70}),
+            (Told{"shims|1|kind|\"used\" is neither spare nor sale|grave",
+                  "shims|1|series|shim 2.70 mm: no valve takes series \"B\": the valves have "
+                  "\"A\"|grave"}));
+}
+
+TEST(Entries, in_the_book_troubles_are_told_in_its_nouns_and_unit) {
+  const Teller book(Language::english, Unit::inch, ",", Terms::book);
+  const Entries entries =
+      read_entries({{"1 EX L", "A", 0.90, 2.75, 0.18, 0.23}, {"W", "A", 0.1, 2.75, 0.23, 0.18}},
+                   {{"spare", "A", 2.54, 1.5}}, {{"touch good", "often"}});
+  std::vector<std::string> sentences;
+  for (const Trouble& trouble : entries.troubles) sentences.push_back(sentence(trouble, book));
+  EXPECT_EQ(sentences,
+            (Told{"Valve 1 EX L: the gap, 0,0354 in, is at least twice the largest allowed, 0,0091 "
+                  "in: measure it again",
+                  "Valve W: the smallest gap allowed, 0,0091 in, is above the largest, 0,0071 in",
+                  "spare 0,1000 in: the quantity, 1,5, is not a whole number",
+                  "Change shims of good valves too: \"often\" is neither yes nor no"}));
 }
 
 TEST(Entries, a_valve_not_fully_read_is_no_trouble) {
@@ -226,19 +274,24 @@ TEST(Entries, a_number_that_cannot_be_is_grave) {
   EXPECT_EQ(troubles_of_valve({"V", "A", -0.12, 2.75, 0.16, 0.20}),
             Told{"valves|1|clearance|valve V: the clearance, -0.12 mm, is negative|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 275.0, 0.16, 0.20}),
-            Told{"valves|1|shim|valve V: the shim cannot be: a length of 275 mm is beyond the 100 "
-                 "mm that any shim or clearance could have; is it the mark for 2.75 mm?|grave"});
+            Told{"valves|1|shim|valve V: 275 mm is no shim size. Did you mean 2.75?|grave"});
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2425.0, 0.16, 0.20}),
+            Told{"valves|1|shim|valve V: 2425 mm is no shim size. Did you mean 2.425?|grave"});
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 275.5, 0.16, 0.20}),
+            Told{"valves|1|shim|valve V: 275.5 mm is no shim size: check the unit and the decimal "
+                 "mark|grave"});
   EXPECT_EQ(
       troubles_of_valve({"V", "A", 275.0, 2.75, 0.16, 0.20}),
-      Told{"valves|1|clearance|valve V: the clearance cannot be: a length of 275 mm is beyond "
-           "the 100 mm that any shim or clearance could have|grave"});
+      Told{"valves|1|clearance|valve V: the clearance, 275 mm, is too large to be true: check "
+           "the unit and the decimal mark|grave"});
+  EXPECT_EQ(troubles_of_valve({"V", "A", -1e300, 2.75, 0.16, 0.20}),
+            Told{"valves|1|clearance|valve V: the clearance, -1e+300 mm, is negative|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, -0.16, 0.20}),
             Told{"valves|1|min|valve V: the minimum clearance, -0.16 mm, is negative|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, -infinite}),
-            Told{"valves|1|max|valve V: the maximum clearance cannot be: a length is not a finite "
-                 "number|grave"});
+            Told{"valves|1|max|valve V: the maximum clearance is no number that can be|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, 0.20, std::nan("")}),
-            Told{"valves|1|aim|valve V: the aim cannot be: a length is not a finite number|grave"});
+            Told{"valves|1|aim|valve V: the aim is no number that can be|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, 0.20, blank, -0.01}),
             Told{"valves|1|doubt|valve V: the doubt, -0.01 mm, is negative|grave"});
 }
@@ -260,10 +313,10 @@ TEST(Entries, limits_must_be_there_and_in_order) {
                  "0.20 mm|grave"})
       << "before the valve is read, too";
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, blank, 0.0}),
-            (Told{"valves|1|min|valve V: there is a reading, but no minimum clearance to hold it "
-                  "against|grave",
-                  "valves|1|max|valve V: there is a reading, but no maximum clearance to hold it "
-                  "against|grave"}));
+            (Told{"valves|1|min|valve V: it is measured, but has no minimum clearance to be judged "
+                  "by|grave",
+                  "valves|1|max|valve V: it is measured, but has no maximum clearance to be judged "
+                  "by|grave"}));
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.0, 0.2}), Told()) << "min may be zero";
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.2, 0.2}), Told());
 }
@@ -306,7 +359,7 @@ TEST(Entries, a_kind_is_spare_or_sale) {
   EXPECT_EQ(troubles_of_shim({"used", "A", 2.70}),
             Told{"shims|1|kind|\"used\" is neither spare nor sale|grave"});
   EXPECT_EQ(troubles_of_shim({"", "A", 2.70}),
-            Told{"shims|1|kind|the kind is missing: say spare or sale|grave"});
+            Told{"shims|1|kind|the kind is missing: enter spare or sale|grave"});
   EXPECT_EQ(troubles_of_shim({" SPARE ", "a", 2.70, 0.0}), Told());
 }
 
@@ -360,20 +413,26 @@ TEST(Entries, a_series_that_no_valve_takes_is_grave_and_those_there_are_named) {
 
 TEST(Entries, counts_are_whole_and_not_negative) {
   EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, 1.5}),
-            Told{"shims|1|count|spare 2.70 mm: a count of 1.5 is not a whole number|grave"});
+            Told{"shims|1|count|spare 2.70 mm: the count, 1.5, is not a whole number|grave"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, -1.0}),
-            Told{"shims|1|count|spare 2.70 mm: a count of -1 is negative|grave"});
+            Told{"shims|1|count|spare 2.70 mm: the count, -1, is negative|grave"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, 1e300}),
-            Told{"shims|1|count|spare 2.70 mm: a count of 1e+300 is more than a million|grave"});
-  EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, std::nan("")}).size(), 1U);
-  EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, "two"}),
-            Told{"shims|1|count|spare 2.70 mm: \"two\" where a number of shims is due: counted as "
-                 "not given|note"});
+            Told{"shims|1|count|spare 2.70 mm: the count, 1e+300, is more than a million|grave"});
+  EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, std::nan("")}),
+            Told{"shims|1|count|spare 2.70 mm: the count is no number that can be|grave"});
+  EXPECT_EQ(
+      troubles_of_shim({"spare", "A", 2.70, "two"}),
+      Told{"shims|1|count|spare 2.70 mm: the count, \"two\", is text where a number is due: it "
+           "does not count|note"});
 }
 
 TEST(Entries, prices_are_money) {
   EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, -3.0}),
-            Told{"shims|1|price|sale 2.70 mm: a price of -3 is negative|grave"});
+            Told{"shims|1|price|sale 2.70 mm: the price, -3, is negative|grave"});
+  EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, 1000000.5}),
+            Told{"shims|1|price|sale 2.70 mm: the price, 1000000.5, is more than a million|grave"});
+  EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, std::nan("")}),
+            Told{"shims|1|price|sale 2.70 mm: the price is no number that can be|grave"});
   EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, blank}), Told()) << "no prices at all";
   EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, 0.0}), Told());
   EXPECT_EQ(told(read_entries({sound_valve("V")},
@@ -421,6 +480,22 @@ TEST(Entries, a_clearance_of_twice_the_largest_is_asked_about_but_stands) {
   EXPECT_EQ(sound_question(entries).valves[0].clearance, 0.9_mm);
 }
 
+// Common practice, no source: 0.024 typed for 0.24 would put in a shim far too thin.
+TEST(Entries, a_clearance_of_a_fifth_of_the_smallest_is_asked_about_but_stands) {
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.049, 2.75, 0.24, 0.30}), Told());
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.048, 2.75, 0.24, 0.30}).size(), 1U);
+  EXPECT_EQ(troubles_of_valve({"1 EX L", "A", 0.024, 2.75, 0.24, 0.30}),
+            Told{"valves|1|clearance|valve 1 EX L: the clearance, 0.024 mm, is at most a fifth of "
+                 "the smallest allowed, 0.24 mm: measure it again|note"});
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.024, blank, 0.24, 0.30}).size(), 1U)
+      << "before the shim is read, too";
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.024, blank, blank, blank}), Told())
+      << "no limits to hold it against";
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.001, 2.75, 0.0, 0.30}), Told());
+  const Entries entries = read_entries({{"V", "A", 0.024, 2.75, 0.24, 0.30}}, {}, {});
+  EXPECT_EQ(sound_question(entries).valves[0].clearance, 0.024_mm);
+}
+
 TEST(Entries, a_clearance_of_zero_is_told_once_as_the_most_it_can_be) {
   EXPECT_EQ(told(read_entries(
                 {{"V", "A", 0.0, 2.75, 0.16, 0.20}, {"W", "A", 0.0, 2.75, 0.16, 0.20}}, {}, {})),
@@ -430,11 +505,12 @@ TEST(Entries, a_clearance_of_zero_is_told_once_as_the_most_it_can_be) {
 TEST(Entries, a_doubt_that_fills_the_limits_is_told_once) {
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.02}), Told())
       << "one reading, the middle, can still prove it";
-  EXPECT_EQ(told(read_entries({{"V", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.05},
-                               {"W", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.05}},
-                              {}, {})),
-            Told{"valves|1|doubt|valve V: a doubt of 0.05 mm either way is more than the 0.04 mm "
-                 "between the limits leaves room for: no reading can prove it good|note"});
+  EXPECT_EQ(
+      told(read_entries({{"V", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.05},
+                         {"W", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.05}},
+                        {}, {})),
+      Told{"valves|1|doubt|valve V: a doubt of 0.05 mm either way is too much for limits only "
+           "0.04 mm apart: no reading can prove the clearance good|note"});
 }
 
 TEST(Entries, a_spare_costs_nothing_whatever_its_price_says) {
@@ -444,14 +520,13 @@ TEST(Entries, a_spare_costs_nothing_whatever_its_price_says) {
 
 TEST(Entries, sizes_are_thicknesses) {
   EXPECT_EQ(troubles_of_shim({"spare", "A", -2.70}),
-            Told{"shims|1|size|the size, -2.70 mm, is negative|grave"});
+            Told{"shims|1|size|the size, -2.7 mm, is negative|grave"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 270.0}),
-            Told{"shims|1|size|the size cannot be: a length of 270 mm is beyond the 100 mm that "
-                 "any shim or clearance could have; is it the mark for 2.70 mm?|grave"});
+            Told{"shims|1|size|270 mm is no shim size. Did you mean 2.70?|grave"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 0.0}),
-            Told{"shims|1|size|no size is given: the row is left out|note"});
+            Told{"shims|1|size|no size is given: the row does not count|note"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", blank, 2.0}),
-            Told{"shims|1|size|no size is given: the row is left out|note"});
+            Told{"shims|1|size|no size is given: the row does not count|note"});
   EXPECT_EQ(troubles_of_shim({"", "", 0.0, blank, ""}), Told()) << "a blank row";
 }
 
@@ -502,10 +577,11 @@ TEST(Entries, rules_are_known_by_name) {
   EXPECT_EQ(troubles_of_rule({"first", 1.0}),
             Told{"rules|1|value|rule \"first\": \"1\" is neither cost nor aim|grave"});
   EXPECT_EQ(troubles_of_rule({"work", -1.0}),
-            Told{"rules|1|value|rule \"work\": a price of -1 is negative|grave"});
-  EXPECT_EQ(troubles_of_rule({"work", "dear"}),
-            Told{"rules|1|value|rule \"work\": \"dear\" where a sum of money is due: counted as "
-                 "not given|note"});
+            Told{"rules|1|value|rule \"work\": the price of work, -1, is negative|grave"});
+  EXPECT_EQ(
+      troubles_of_rule({"work", "dear"}),
+      Told{"rules|1|value|rule \"work\": the price of work, \"dear\", is text where a number is "
+           "due: it does not count|note"});
   EXPECT_EQ(told(read_entries({}, {}, {{"work", 1.0}, {"work", 2.0}})),
             Told{"rules|2|name|rule \"work\": it stands in row 1 too|grave"});
 }
@@ -546,7 +622,7 @@ TEST(SoundQuestion, throws_the_first_grave_trouble_with_its_place) {
       refusal(read_entries(
           {valves_header, {"V", "A", "abc", 2.75, 0.16, 0.20}, {"W", "A", 0.1, 2.75, 0.16, -0.20}},
           {}, {})),
-      "valves, row 3, max: valve W: the maximum clearance, -0.20 mm, is negative");
+      "valves, row 3, max: valve W: the maximum clearance, -0.2 mm, is negative");
   EXPECT_EQ(refusal(read_entries({}, {}, {{"work"}})),
             "rules: the table has 1 column; at least 2 are due: name and value");
   EXPECT_EQ(refusal(read_entries({valves_header, {"V", "A", "abc", 2.75, 0.16, 0.20}}, {}, {})), "")
@@ -559,8 +635,10 @@ TEST(Entries, a_novel_in_a_cell_is_cut_short_between_characters) {
   const Entries entries =
       read_entries({sound_valve("V"), {novel, "A", novel, 2.75, 0.16, 0.20}}, {}, {});
   ASSERT_EQ(entries.troubles.size(), 1U);
-  EXPECT_LT(entries.troubles[0].words.size(), 250U);
-  EXPECT_NE(entries.troubles[0].words.find("\u00e4\u2026"), std::string::npos);
+  const std::string told = sentence(entries.troubles[0]);
+  EXPECT_LT(told.size(), 250U);
+  EXPECT_NE(told.find("\u00e4\u2026"), std::string::npos);
+  EXPECT_EQ(entries.troubles[0].about.name, novel) << "the valve it is about";
   EXPECT_EQ(entries.question.valves[1].name, novel) << "nothing entered is lost";
 }
 

@@ -115,7 +115,24 @@ TEST_F(Tables, the_check_tells_in_words_what_the_plan_refuses) {
   EXPECT_EQ(sheet.error_of("=SHIM.SURPLUS(A1:F6;H1:L4)"), bad_argument);
   EXPECT_EQ(sheet.text_of("=SHIM.CHECK(A1:F6;H1:L4;;\"table\")"), "valves");
   EXPECT_EQ(sheet.number_of("=SHIM.CHECK(A1:F6;H1:L4;;\"row\")"), 3);
-  EXPECT_NE(sheet.text_of("=SHIM.CHECK(A1:F6;H1:L4;;\"trouble\")"), "nothing found");
+  EXPECT_EQ(sheet.text_of("=SHIM.CHECK(A1:F6;H1:L4;;\"trouble\")"),
+            "valve Ex 2: the minimum clearance, 0.30 mm, is above the maximum, 0.20 mm");
+}
+
+TEST_F(Tables, the_check_guesses_the_shim_meant_by_a_mark) {
+  sheet.put("D3", 2425.0);
+  EXPECT_EQ(sheet.text_of("=SHIM.CHECK(A1:F6;H1:L4;;\"trouble\")"),
+            "valve Ex 2: 2425 mm is no shim size. Did you mean 2.425?");
+  EXPECT_EQ(sheet.text_of("=SHIM.CHECK(A1:F6;H1:L4;;\"column\")"), "shim");
+}
+
+TEST_F(Tables, the_check_asks_about_a_clearance_a_tenth_of_the_limits) {
+  sheet.put("C2", 0.016);
+  EXPECT_EQ(sheet.text_of("=SHIM.CHECK(A1:F6;H1:L4;;\"trouble\")"),
+            "valve Ex 1: the clearance, 0.016 mm, is at most a fifth of the smallest allowed, "
+            "0.16 mm: measure it again");
+  EXPECT_EQ(sheet.text_of("=INDEX(SHIM.PLAN(A1:F6;H1:L4;;\"action\");1)"), "none")
+      << "it stands all the same, and wants a thinner shim than is on sale";
 }
 
 TEST_F(Tables, text_in_the_first_gap_leaves_every_valve_in_its_row) {
@@ -125,9 +142,11 @@ TEST_F(Tables, text_in_the_first_gap_leaves_every_valve_in_its_row) {
   sheet.put_matrix("O1:O5", "=SHIM.PLAN(A2:F6;H2:L4;;\"action\")");
   EXPECT_EQ(sheet.texts("O1:O5"), (Texts{"unread", "buy", "", "keep", "unread"}));
   sheet.put_matrix("P1:S1", "=SHIM.CHECK(A2:F6;H2:L4)");
-  EXPECT_EQ(sheet.texts("P1:S1"),
-            (Texts{"valves", "1", "clearance",
-                   "valve Ex 1: \"abc\" where a clearance in mm is due: counted as not given"}));
+  EXPECT_EQ(
+      sheet.texts("P1:S1"),
+      (Texts{
+          "valves", "1", "clearance",
+          "valve Ex 1: the clearance, \"abc\", is text where a number is due: it does not count"}));
 }
 
 TEST_F(Tables, an_error_in_a_table_is_an_error) {

@@ -30,8 +30,10 @@ bool one_cell(const EntryTable& table) { return table.size() == 1 && table.front
 
 double firing_number(EntryRow& row, std::size_t column) {
   if (const auto* number = std::get_if<double>(&row.at(column))) return *number;
-  row.grave(column, is_blank(row.at(column)) ? "it is missing"
-                                             : quoted(row.word_at(column)) + " is not a number");
+  if (is_blank(row.at(column)))
+    row.grave(column, Say::entry_missing);
+  else
+    row.grave(column, Say::not_a_number, {shortened(row.word_at(column))});
   return 0;
 }
 

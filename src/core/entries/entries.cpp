@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstdint>
 #include <map>
 #include <set>
 #include <string_view>
@@ -12,6 +13,7 @@
 
 #include "core/entries/entry_row.hpp"
 #include "core/values/bad_input.hpp"
+#include "core/values/bounds.hpp"
 #include "core/values/choice.hpp"
 #include "core/values/text.hpp"
 
@@ -27,44 +29,46 @@ constexpr Length unlikely_thickness = Length::nanometres(20'000'000);
 // than wear (common practice, no source).
 constexpr int likely_times_largest = 2;
 
+// One of a fifth of the smallest allowed or less likewise: 0.024 typed for 0.24 (common practice,
+// no source).
+constexpr int likely_parts_of_smallest = 5;
+
 namespace valve {
 enum { name, series, clearance, shim, min, max, aim, doubt, locked };
-constexpr std::array<EntryColumn, 9> columns{
-    {{"name"},
-     {"series"},
-     {"clearance", "the clearance", "a clearance in mm", unlikely_clearance},
-     {"shim", "the shim", "a shim's thickness in mm", unlikely_thickness, true},
-     {"min", "the minimum clearance", "a minimum clearance in mm"},
-     {"max", "the maximum clearance", "a maximum clearance in mm"},
-     {"aim", "the aim", "a clearance to aim at in mm"},
-     {"doubt", "the doubt", "a doubt in mm"},
-     {"locked"}}};
+constexpr std::array<EntryColumn, 9> columns{{{"name"},
+                                              {"series"},
+                                              {"clearance", Say::the_clearance, unlikely_clearance},
+                                              {"shim", Say::the_shim, unlikely_thickness, true},
+                                              {"min", Say::the_min},
+                                              {"max", Say::the_max},
+                                              {"aim", Say::the_aim},
+                                              {"doubt", Say::the_doubt},
+                                              {"locked"}}};
 constexpr std::array<std::size_t, 4> number_columns{clearance, shim, min, max};
 constexpr TableDescription layout{"valves", columns, max + 1, number_columns};
 }  // namespace valve
 
 namespace stock {
 enum { kind, series, size, count, price };
-constexpr std::array<EntryColumn, 5> columns{
-    {{"kind"},
-     {"series"},
-     {"size", "the size", "a size in mm", unlikely_thickness, true},
-     {"count", "the count", "a number of shims"},
-     {"price", "the price", "a price"}}};
+constexpr std::array<EntryColumn, 5> columns{{{"kind"},
+                                              {"series"},
+                                              {"size", Say::the_size, unlikely_thickness, true},
+                                              {"count", Say::the_count},
+                                              {"price", Say::the_price}}};
 constexpr std::array<std::size_t, 3> number_columns{size, count, price};
 constexpr TableDescription layout{"shims", columns, size + 1, number_columns};
 }  // namespace stock
 
 namespace rule {
 enum { name, value };
-constexpr std::array<EntryColumn, 2> columns{
-    {{"name"}, {"value", "the money for work", "a sum of money"}}};
+constexpr std::array<EntryColumn, 2> columns{{{"name"}, {"value", Say::the_work}}};
 constexpr TableDescription layout{"rules", columns, value + 1};
-constexpr std::string_view known = "the rules are touch good, work, doubt and first";
+const std::vector<std::string> known{"touch good", "work", "doubt", "first"};
 }  // namespace rule
 
 constexpr std::size_t most_stock_rows = 10'000;
-constexpr double most_shims = 1e6;  // of one size
+
+Word counted(std::size_t count) { return static_cast<std::int64_t>(count); }
 
 // Series are compared byte by byte further on, so all who mean one series get one spelling.
 class Spellings {
@@ -99,13 +103,9 @@ class Reader {
   }
 
  private:
-  void tell_of_table(const TableDescription& layout, std::string words) {
-    entries_.troubles.push_back({std::string(layout.table), 0, "", std::move(words), true});
-  }
-
   void read_valve(EntryRow row) {
     const std::string name = row.word_at(valve::name);
-    if (!name.empty()) row.call_it(lower_case(name).starts_with("valve") ? name : "valve " + name);
+    if (!name.empty()) row.call_it({About::Kind::valve, name});
     const auto clearance = row.length_at(valve::clearance, EntryRow::Zero::is_meant);
     const auto shim = row.length_at(valve::shim);
     if (name.empty() && !clearance.entered && !shim.entered) {
@@ -129,20 +129,18 @@ class Reader {
     if (const auto locked = yes_or_no(row.at(valve::locked)))
       read.locked = *locked;
     else
-      row.grave(valve::locked, quoted(row.word_at(valve::locked)) + " is neither yes nor no");
+      row.grave(valve::locked, Say::neither_yes_nor_no, {shortened(row.word_at(valve::locked))});
     entries_.valve_rows.emplace_back(entries_.question.valves.size());
     entries_.question.valves.push_back(std::move(read));
   }
 
   void check_name(EntryRow& row, const std::string& name) {
     if (name.empty()) {
-      row.grave(valve::name, "the valve has no name: give it one of its own");
+      row.grave(valve::name, Say::valve_without_name);
       return;
     }
     const auto [earlier, is_new] = valve_names_.try_emplace(lower_case(name), row.number());
-    if (!is_new)
-      row.grave(valve::name, "the name stands in row " + std::to_string(earlier->second) +
-                                 " too: give each valve a name of its own");
+    if (!is_new) row.grave(valve::name, Say::name_twice, {counted(earlier->second)});
   }
 
   // A valve not yet read may still lack its limits; one that is read cannot be judged without.
@@ -152,22 +150,18 @@ class Reader {
     const auto aim = row.length_at(valve::aim);
     if (!min.value || !max.value) {
       if (!read.clearance || !read.shim) return;
-      if (!min.entered)
-        row.grave(valve::min, "there is a reading, but no minimum clearance to hold it against");
-      if (!max.entered)
-        row.grave(valve::max, "there is a reading, but no maximum clearance to hold it against");
+      if (!min.entered) row.grave(valve::min, Say::reading_without_min);
+      if (!max.entered) row.grave(valve::max, Say::reading_without_max);
       return;
     }
     read.limits = {*min.value, *max.value};
-    std::size_t column = valve::min;
-    try {
-      read.aim = aim_between(read.limits);
-      column = valve::aim;
-      if (aim.value) read.aim = *aim.value;
-      check_aim(read.aim, read.limits);
-    } catch (const BadInput& bad) {
-      row.grave(column, bad.what());
+    if (*min.value > *max.value) {
+      row.grave(valve::min, Say::min_above_max, {*min.value, *max.value});
+      return;
     }
+    read.aim = aim.value.value_or(aim_between(read.limits));
+    if (read.aim < *min.value || read.aim > *max.value)
+      row.grave(valve::aim, Say::aim_outside, {read.aim, *min.value, *max.value});
   }
 
   // Sound as a number, but to be looked at again before a shim is chosen by it.
@@ -176,15 +170,14 @@ class Reader {
     const Length clearance = *read.clearance;
     // Said once for all valves: nothing is to be mended.
     if (clearance == Length() && !std::exchange(told_of_zero_, true))
-      row.note(valve::clearance,
-               "the clearance is 0, no blade goes: the true one may be below nothing, so the "
-               "clearance after fitting is only the most it can be");
+      row.note(valve::clearance, Say::clearance_zero);
     const Length largest = read.limits.max;
     if (largest > Length() && clearance >= likely_times_largest * largest &&
         clearance <= unlikely_clearance)
-      row.note(valve::clearance, "the clearance, " + text_of(clearance) +
-                                     ", is at least twice the largest allowed, " +
-                                     text_of(largest) + ": measure it again");
+      row.note(valve::clearance, Say::clearance_twice_max, {clearance, largest});
+    const Length smallest = read.limits.min;
+    if (clearance > Length() && likely_parts_of_smallest * clearance <= smallest)
+      row.note(valve::clearance, Say::clearance_fifth_min, {clearance, smallest});
   }
 
   // Said once for all valves of the same limits and doubt.
@@ -192,9 +185,7 @@ class Reader {
     const Length width = read.limits.max - read.limits.min;
     if (width < Length() || 2 * read.doubt <= width || read.limits.max == Length()) return;
     if (!no_room_.insert({read.limits.min, read.limits.max, read.doubt}).second) return;
-    row.note(valve::doubt, "a doubt of " + text_of(read.doubt) + " either way is more than the " +
-                               text_of(width) +
-                               " between the limits leaves room for: no reading can prove it good");
+    row.note(valve::doubt, Say::doubt_leaves_no_room, {read.doubt, width});
   }
 
   void read_stock(EntryRow row) {
@@ -205,20 +196,18 @@ class Reader {
         blank_at(stock::price))
       return;
     if (++stock_rows_ > most_stock_rows) {
-      tell_of_table(stock::layout, "there are more than " + std::to_string(most_stock_rows) +
-                                       " rows: leave out sizes that cannot serve");
+      entries_.troubles.push_back(
+          trouble_with_table(stock::layout.table, Say::too_many_rows, {counted(most_stock_rows)}));
       return;
     }
     const auto size = row.length_at(stock::size);
     const auto kind = kind_in(row);
-    if (size.value)
-      row.call_it((kind ? lower_case(row.word_at(stock::kind)) : "shim") + " " +
-                  text_of(*size.value));
+    if (size.value) row.call_it({.kind = about_kind(kind), .size = *size.value});
     const std::string& series = series_.first_seen(row.word_at(stock::series));
     check_series(row, series);
     const auto count = count_in(row);
-    const Money price = money_in(row, stock::price);
-    if (no_size) row.note(stock::size, "no size is given: the row is left out");
+    const Money price = money_in(row, stock::price, Say::the_price);
+    if (no_size) row.note(stock::size, Say::size_missing);
     if (!size.value || !kind) return;
     const Stock one{*kind, series, *size.value, count,
                     *kind == Stock::Kind::sale ? price : Money()};
@@ -241,24 +230,36 @@ class Reader {
     const auto named = kind_named(row);
     if (named) return named;
     const std::string kind = row.word_at(stock::kind);
-    row.grave(stock::kind, kind.empty() ? "the kind is missing: say spare or sale"
-                                        : quoted(kind) + " is neither spare nor sale");
+    if (kind.empty())
+      row.grave(stock::kind, Say::kind_missing);
+    else
+      row.grave(stock::kind, Say::neither_spare_nor_sale, {shortened(kind)});
     return std::nullopt;
+  }
+
+  static About::Kind about_kind(std::optional<Stock::Kind> kind) {
+    if (!kind) return About::Kind::shim;
+    return *kind == Stock::Kind::spare ? About::Kind::spare : About::Kind::sale;
   }
 
   void check_series(EntryRow& row, const std::string& series) {
     if (valve_series_.empty() || valve_series_.contains(series)) return;
-    std::vector<std::string> there;
-    for (const std::string& one : valve_series_)
-      there.push_back(one.empty() ? "no series" : quoted(one));
+    Names there;
+    for (const std::string& one : valve_series_) {
+      if (one.empty())
+        there.emplace_back(Say::no_series);
+      else
+        there.emplace_back(quoted(one));
+    }
     constexpr std::size_t most_listed = 6;
     if (there.size() > most_listed) {
       there.resize(most_listed);
-      there.push_back("others");
+      there.emplace_back(Say::other_series);
     }
-    row.grave(stock::series,
-              (series.empty() ? "no series is given" : "no valve takes series " + quoted(series)) +
-                  ": the valves have " + listed(there));
+    if (series.empty())
+      row.grave(stock::series, Say::series_missing, {there});
+    else
+      row.grave(stock::series, Say::series_unknown, {shortened(series), there});
   }
 
   static std::optional<std::int64_t> count_in(EntryRow& row) {
@@ -266,22 +267,29 @@ class Reader {
     if (!number) return std::nullopt;
     if (*number >= 0 && *number <= most_shims && *number == std::floor(*number))
       return static_cast<std::int64_t>(*number);
-    row.grave(stock::count, "a count of " + text_of(*number) +
-                                (*number > most_shims ? " is more than a million"
-                                 : *number < 0        ? " is negative"
-                                                      : " is not a whole number"));
+    if (!std::isfinite(*number))
+      row.grave(stock::count, Say::not_finite, {Say::the_count});
+    else if (*number > most_shims)
+      row.grave(stock::count, Say::more_than_a_million, {Say::the_count, *number});
+    else if (*number < 0)
+      row.grave(stock::count, Say::negative, {Say::the_count, *number});
+    else
+      row.grave(stock::count, Say::not_whole, {Say::the_count, *number});
     return std::nullopt;
   }
 
-  static Money money_in(EntryRow& row, std::size_t column) {
+  static Money money_in(EntryRow& row, std::size_t column, Say noun) {
     const auto number = row.number_at(column);
     if (!number) return {};
-    try {
+    if (!std::isfinite(*number))
+      row.grave(column, Say::not_finite, {noun});
+    else if (*number < 0)
+      row.grave(column, Say::negative, {noun, *number});
+    else if (*number > largest_sum)
+      row.grave(column, Say::more_than_a_million, {noun, *number});
+    else
       return Money::of(*number);
-    } catch (const BadInput& bad) {
-      row.grave(column, bad.what());
-      return {};
-    }
+    return {};
   }
 
   // Two spares of one size may well lie in two rows, and a size be on sale new and used, which
@@ -292,9 +300,8 @@ class Reader {
         {one.kind, one.series, one.size, is_spare ? std::nullopt : one.count, one.price},
         row.number());
     if (is_new) return;
-    const std::string first = std::to_string(earlier->second);
-    row.note(stock::size, is_spare ? "it stands in row " + first + " too: counted as one more"
-                                   : "it is on sale in row " + first + " already");
+    row.note(stock::size, is_spare ? Say::spare_twice : Say::sale_twice,
+             {counted(earlier->second)});
   }
 
   // Where prices are known, a size without one would look like a gift and be bought first.
@@ -302,10 +309,11 @@ class Reader {
     if (!prices_known_) return;
     if (without_price_.empty()) return;
     const std::size_t more = without_price_.size() - 1;
-    without_price_.front().note(stock::price, more == 0 ? "no price is given: counted as free"
-                                                        : "no price is given here and in " +
-                                                              std::to_string(more) +
-                                                              " more: counted as free");
+    if (more == 0)
+      without_price_.front().note(stock::price, Say::price_missing);
+    else
+      without_price_.front().note(stock::price, Say::prices_missing,
+                                  {static_cast<std::int64_t>(more)});
   }
 
   void read_rule(EntryRow row) {
@@ -313,25 +321,25 @@ class Reader {
     const std::string name = lower_case(row.word_at(rule::name));
     PlanRules& rules = entries_.question.rules;
     if (name.empty()) {
-      row.grave(rule::name, "there is a value without a rule: " + std::string(rule::known));
+      row.grave(rule::name, Say::rule_missing, {rule::known});
       return;
     }
-    row.call_it("rule " + quoted(name));
+    row.call_it({About::Kind::rule, name});
     if (const auto [earlier, is_new] = rule_rows_.try_emplace(name, row.number()); !is_new)
-      row.grave(rule::name, "it stands in row " + std::to_string(earlier->second) + " too");
+      row.grave(rule::name, Say::rule_twice, {counted(earlier->second)});
     if (name == "touch good") {
       read_yes_or_no(row, rules.touch_good);
     } else if (name == "doubt") {
       read_yes_or_no(row, rules.use_doubt);
     } else if (name == "work") {
-      rules.work = money_in(row, rule::value);
+      rules.work = money_in(row, rule::value, Say::the_work);
     } else if (name == "first") {
       const std::string value = row.word_at(rule::value);
       rules.aim_first = same_word(value, "aim");
       if (!value.empty() && !rules.aim_first && !same_word(value, "cost"))
-        row.grave(rule::value, quoted(value) + " is neither cost nor aim");
+        row.grave(rule::value, Say::neither_cost_nor_aim, {shortened(value)});
     } else {
-      row.grave(rule::name, "it is not known: " + std::string(rule::known));
+      row.grave(rule::name, Say::rule_unknown, {rule::known});
     }
   }
 
@@ -341,7 +349,7 @@ class Reader {
     if (const auto answer = yes_or_no(row.at(rule::value)))
       setting = *answer;
     else
-      row.grave(rule::value, quoted(row.word_at(rule::value)) + " is neither yes nor no");
+      row.grave(rule::value, Say::neither_yes_nor_no, {shortened(row.word_at(rule::value))});
   }
 
   void put_in_order() {
@@ -381,13 +389,6 @@ const PlanQuestion& sound_question(const Entries& entries) {
   const auto first = std::ranges::find(entries.troubles, true, &Trouble::grave);
   if (first == entries.troubles.end()) return entries.question;
   throw BadInput(in_words(*first));
-}
-
-std::string in_words(const Trouble& trouble) {
-  std::string place = trouble.table;
-  if (trouble.row > 0) place += ", row " + std::to_string(trouble.row);
-  if (!trouble.column.empty()) place += ", " + trouble.column;
-  return place + ": " + trouble.words;
 }
 
 std::optional<bool> yes_or_no(const Entry& entry) {

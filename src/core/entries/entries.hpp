@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// The tables as a person fills them in, and everything in them that makes no sense, in words.
+// The tables as a person fills them in, and everything in them that makes no sense (trouble.hpp).
 // The plan refuses a question with grave trouble; the check lists all trouble, grave or not.
 #pragma once
 
@@ -10,6 +10,7 @@
 #include <variant>
 #include <vector>
 
+#include "core/entries/trouble.hpp"
 #include "core/plan/plan.hpp"
 
 namespace shimwright {
@@ -19,14 +20,6 @@ using Entry = std::variant<std::monostate, double, std::string>;
 
 // Rows of equal length; none at all where the table was not given.
 using EntryTable = std::vector<std::vector<Entry>>;
-
-struct Trouble {
-  std::string table;    // `valves`, `shims` or `rules`
-  std::size_t row = 0;  // counted from 1 as the table was given; 0: the table as a whole
-  std::string column;   // its name in the table's description; empty: the row as a whole
-  std::string words;    // a sentence
-  bool grave = false;   // no plan can be trusted until it is mended
-};
 
 struct Entries {
   PlanQuestion question;
@@ -48,9 +41,6 @@ Entries read_entries(const EntryTable& valves, const EntryTable& shims, const En
 
 // The question, or BadInput with the first grave trouble and its place.
 const PlanQuestion& sound_question(const Entries& entries);
-
-// With its place: `valves, row 3, min: ...`.
-std::string in_words(const Trouble& trouble);
 
 // `yes`, `no`, `x`, TRUE and FALSE as text or as 1 and 0, blank (no), in any case; empty for
 // anything else.

@@ -3,9 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <variant>
 
 #include "core/values/bad_input.hpp"
+#include "core/values/bounds.hpp"
 #include "core/values/mark.hpp"
 #include "core/values/text.hpp"
 
@@ -40,8 +42,6 @@ const Entry& EntryRow::at(std::size_t column) const {
   return column < cells_.size() ? cells_[column] : nothing;
 }
 
-void EntryRow::call_it(std::string_view subject) { subject_ = shortened(subject) + ": "; }
-
 bool EntryRow::all_blank() const { return std::ranges::all_of(cells_, is_blank); }
 
 bool EntryRow::is_heading() const {
@@ -56,40 +56,55 @@ bool EntryRow::is_heading() const {
 
 std::optional<double> EntryRow::number_at(std::size_t column) {
   if (const auto* number = std::get_if<double>(&at(column))) return *number;
-  if (!is_blank(at(column)))
-    note(column, quoted(word_at(column)) + " where " + std::string(layout_.columns[column].due) +
-                     " is due: counted as not given");
+  if (is_blank(at(column))) return std::nullopt;
+  note(column, Say::text_where_number_due, {noun_at(column), shortened(word_at(column))});
   return std::nullopt;
 }
 
 GivenLength EntryRow::length_at(std::size_t column, Zero zero) {
   const auto number = number_at(column);
   if (!number) return {};
-  const std::string the(layout_.columns[column].the);
-  try {
-    const Length length = Length::of(*number);
-    if (length == Length() && zero == Zero::not_given) return {};
-    if (length < Length()) {
-      grave(column, the + ", " + text_of(length) + ", is negative");
-      return {std::nullopt, true};
-    }
-    if (const auto unlikely = layout_.columns[column].unlikely; unlikely && length > *unlikely)
-      note(column,
-           the + ", " + text_of(length) + ", is unlikely: are unit and decimal mark right?");
-    return {length, true};
-  } catch (const BadInput& bad) {
-    std::string words = the + " cannot be: " + bad.what();
-    if (layout_.columns[column].of_shim && *number == std::floor(*number))
-      if (const auto marked = thickness_marked(text_of(*number)))
-        words += "; is it the mark for " + text_of(*marked) + "?";
-    grave(column, words);
+  const GivenLength impossible{std::nullopt, true};
+  if (!std::isfinite(*number)) {
+    grave(column, Say::not_finite, {noun_at(column)});
+    return impossible;
   }
-  return {std::nullopt, true};
+  if (std::abs(*number) > largest_length_mm) {
+    tell_of_too_large(column, *number);
+    return impossible;
+  }
+  const Length length = Length::of(*number);
+  if (length == Length() && zero == Zero::not_given) return {};
+  if (length < Length()) {
+    grave(column, Say::negative, {noun_at(column), TypedLength{*number}});
+    return impossible;
+  }
+  if (const auto unlikely = layout_.columns[column].unlikely; unlikely && length > *unlikely)
+    note(column, Say::unlikely, {noun_at(column), length});
+  return {length, true};
 }
 
-void EntryRow::add(std::size_t column, const std::string& words, bool grave) {
-  troubles_.push_back({std::string(layout_.table), number_,
-                       std::string(layout_.columns[column].name), subject_ + words, grave});
+void EntryRow::tell_of_too_large(std::size_t column, double mm) {
+  if (mm < 0) {
+    grave(column, Say::negative, {noun_at(column), TypedLength{mm}});
+  } else if (!layout_.columns[column].of_shim) {
+    grave(column, Say::too_large, {noun_at(column), TypedLength{mm}});
+  } else if (const auto marked =
+                 mm == std::floor(mm) ? thickness_marked(text_of(mm)) : std::optional<Length>()) {
+    grave(column, Say::no_shim_size_but_mark, {TypedLength{mm}, LengthToType{*marked}});
+  } else {
+    grave(column, Say::no_shim_size, {TypedLength{mm}});
+  }
+}
+
+void EntryRow::add(std::size_t column, Say what, std::initializer_list<Word> words, bool grave) {
+  troubles_.push_back({.table = std::string(layout_.table),
+                       .row = number_,
+                       .column = std::string(layout_.columns[column].name),
+                       .grave = grave,
+                       .about = about_,
+                       .what = what,
+                       .words = words});
 }
 
 std::optional<std::size_t> first_row(const TableDescription& layout, const EntryTable& table,
@@ -103,11 +118,9 @@ std::optional<std::size_t> first_row(const TableDescription& layout, const Entry
   if (width < layout.least) {
     std::vector<std::string> due;
     for (std::size_t i = 0; i < layout.least; ++i) due.emplace_back(layout.columns[i].name);
-    troubles.push_back({std::string(layout.table), 0, "",
-                        "the table has " + std::to_string(width) +
-                            (width == 1 ? " column" : " columns") + "; at least " +
-                            std::to_string(layout.least) + " are due: " + listed(due),
-                        true});
+    troubles.push_back(trouble_with_table(
+        layout.table, Say::too_few_columns,
+        {static_cast<std::int64_t>(width), static_cast<std::int64_t>(layout.least), due}));
     return std::nullopt;
   }
   const EntryRow row(layout, 1, table.front(), troubles);

@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: MPL-2.0
 //
 // One row of a table as a person filled it in: its cells read as words, numbers and lengths, and
-// what is wrong with them put into sentences that name the place. Helper of the readers of tables.
+// what is wrong with them told with its place. Helper of the readers of tables.
 #pragma once
 
 #include <cstddef>
 #include <functional>
+#include <initializer_list>
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/entries/entries.hpp"
@@ -19,8 +21,7 @@ namespace shimwright {
 
 struct EntryColumn {
   std::string_view name;
-  std::string_view the = {};            // how a sentence calls the number there: `the shim`
-  std::string_view due = {};            // and what is due there: `a shim's thickness in mm`
+  std::optional<Say> the = {};          // how a sentence calls the number there; none: text is due
   std::optional<Length> unlikely = {};  // a length above it is sound but worth a second look
   bool of_shim = false;                 // where a shim's mark may be typed for its thickness
 };
@@ -59,27 +60,33 @@ class EntryRow {
   // heading is dropped without a word, so one that may hold a reading is none.
   bool is_heading() const;
 
-  // Every later sentence about this row begins with it.
-  void call_it(std::string_view subject);
-  void grave(std::size_t column, const std::string& words) { add(column, words, true); }
-  void note(std::size_t column, const std::string& words) { add(column, words, false); }
+  // Every later trouble in this row is about it.
+  void call_it(About about) { about_ = std::move(about); }
+  void grave(std::size_t column, Say what, std::initializer_list<Word> words = {}) {
+    add(column, what, words, true);
+  }
+  void note(std::size_t column, Say what, std::initializer_list<Word> words = {}) {
+    add(column, what, words, false);
+  }
 
   // Text where the number is due gets a note and counts as not given, as a blank does.
   std::optional<double> number_at(std::size_t column);
 
-  // In mm. Zero counts as not given unless it can be meant; negative, beyond 100 mm or not finite
-  // is a grave trouble.
+  // In mm. Zero counts as not given unless it can be meant; negative, beyond largest_length_mm or
+  // not finite is a grave trouble.
   enum class Zero { not_given, is_meant };
   GivenLength length_at(std::size_t column, Zero zero = Zero::not_given);
 
  private:
-  void add(std::size_t column, const std::string& words, bool grave);
+  Say noun_at(std::size_t column) const { return layout_.columns[column].the.value(); }
+  void tell_of_too_large(std::size_t column, double mm);
+  void add(std::size_t column, Say what, std::initializer_list<Word> words, bool grave);
 
   const TableDescription& layout_;
   std::size_t number_;
   std::span<const Entry> cells_;
   std::vector<Trouble>& troubles_;
-  std::string subject_;
+  About about_;
 };
 
 // Where a table's rows begin, after a heading; none where nothing was given or the table is too

@@ -23,12 +23,12 @@ constexpr TableDescription layout{"stops", columns, columns.size(), number_colum
 
 constexpr double highest_stop = 1000;  // a number beyond is an angle or a slip
 
-// What is wrong with the number of a stop, or nothing.
-std::string trouble_with(const Entry& entry) {
+// What is wrong with the number of a stop, and with which; or nothing.
+std::optional<std::pair<Say, Word>> trouble_with(const Entry& entry) {
   const auto* number = std::get_if<double>(&entry);
-  if (number == nullptr) return quoted(word_in(entry)) + " is not the number of a stop";
+  if (number == nullptr) return std::pair(Say::not_a_stop, Word(shortened(word_in(entry))));
   if (*number >= 1 && *number <= highest_stop && *number == std::floor(*number)) return {};
-  return text_of(*number) + " is not the number of a stop: stops count 1, 2, 3 and so on";
+  return std::pair(Say::not_a_stops_number, Word(*number));
 }
 
 bool says_camshafts_out(const EntryTable& stops) {
@@ -36,8 +36,8 @@ bool says_camshafts_out(const EntryTable& stops) {
   if (stops.size() > 1 || stops.front().size() > 1) return false;
   const Entry& word = stops[0][0];
   if (is_blank(word) || word == Entry(0.0)) return true;  // a blank cell comes as a zero
-  if (const std::string trouble = trouble_with(word); !trouble.empty())
-    throw BadInput("stops: " + trouble);
+  if (const auto trouble = trouble_with(word))
+    throw BadInput(in_words(trouble_with_table(layout.table, trouble->first, {trouble->second})));
   return true;
 }
 
@@ -55,11 +55,12 @@ std::vector<OpenAt> read_rows(const EntryTable& stops, const std::vector<Valve>&
     if (is_blank(row.at(stop))) continue;
     const std::string name = row.word_at(valve);
     const auto found = index.find(lower_case(name));
-    if (found == index.end())
-      row.grave(valve, name.empty() ? "there is a stop without a valve"
-                                    : quoted(name) + " is none of the valves");
-    else if (const std::string trouble = trouble_with(row.at(stop)); !trouble.empty())
-      row.grave(stop, trouble);
+    if (name.empty())
+      row.grave(valve, Say::stop_without_valve);
+    else if (found == index.end())
+      row.grave(valve, Say::none_of_the_valves, {shortened(name)});
+    else if (const auto trouble = trouble_with(row.at(stop)))
+      row.grave(stop, trouble->first, {trouble->second});
     else
       open.push_back({found->second, static_cast<int>(std::get<double>(row.at(stop)))});
   }

@@ -12,8 +12,6 @@ namespace {
 
 using Lines = std::vector<BoxLine>;
 
-std::string sentence(const Trouble& trouble, const Teller&) { return trouble.words; }
-
 std::string words_of(const Remark& remark, const Teller& teller) {
   const std::string said = std::visit(
       [&teller](const auto& what) {

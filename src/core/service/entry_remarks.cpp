@@ -68,7 +68,14 @@ void tell_of_limits(const Service& service, Findings& found, const EntryTable& l
   bool told_of_doubt = false;
   for (const Trouble& trouble : read_entries(limits, {}, rules).troubles) {
     if (trouble.column == "doubt" && std::exchange(told_of_doubt, true)) continue;
-    found.remarks.push_back({.page = Page::engine, .said = trouble, .grave = trouble.grave});
+    Remark remark{.page = Page::engine, .said = trouble, .grave = trouble.grave};
+    if (trouble.table == "valves") {
+      // Each row stands for a side; the doubt is that of both.
+      const Say side = trouble.row == 1 ? Say::exhaust_side : Say::inlet_side;
+      remark.lead = Told{trouble.column == "doubt" ? Say::name_of_doubt : side};
+      std::get<Trouble>(remark.said).about = {};
+    }
+    found.remarks.push_back(std::move(remark));
   }
   const bool any_reading = std::ranges::any_of(
       found.valves, [](const ValveFindings& valve) { return valve.gap.has_value(); });
@@ -252,6 +259,12 @@ void tell_remarks_on_shims(const Service& service, Findings& found,
       remark.lead = {
           origin.list == List::row_of_sizes ? Say::name_of_row_of_sizes : Say::name_of_row,
           {std::int64_t{origin.row}}};
+    }
+    // The earlier row is one of the table too, which lists rows of sizes last and without doubles.
+    if (trouble.what == Say::spare_twice || trouble.what == Say::sale_twice) {
+      const auto earlier = std::get<std::int64_t>(trouble.words.front());
+      std::get<Trouble>(remark.said).words = {
+          std::int64_t{stock.origins.at(static_cast<std::size_t>(earlier) - 1).row}};
     }
     found.remarks.push_back(std::move(remark));
   }

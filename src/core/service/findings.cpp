@@ -52,7 +52,7 @@ class Finder {
     unit_ = same_word(word_in(service_.unit), "inch") ? Unit::inch : Unit::mm;
     const std::string half = word_in(service_.half);
     const std::string_view mark = half.find(',') == std::string::npos ? "." : ",";
-    found_.teller = Teller(language_named(word_in(service_.language)), unit_, mark);
+    found_.teller = Teller(language_named(word_in(service_.language)), unit_, mark, Terms::book);
     const auto doubt = length_entered(service_.doubt, unit_);
     found_.doubt_given = doubt.has_value();
     if (doubt && *doubt >= Length()) found_.doubt = *doubt;

@@ -6,12 +6,13 @@
 #include <cmath>
 
 #include "core/values/bad_input.hpp"
+#include "core/values/bounds.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
 namespace {
 
-constexpr double largest_nm = 100e6;
+constexpr double largest_nm = largest_length_mm * 1e6;
 
 double nanometres_in(Unit unit) {
   switch (unit) {

@@ -108,7 +108,6 @@ constexpr std::array texts{
          "(These steps are safe, but there may be a way with fewer turns.)"},
     Text{Say::bought, "bought"},
     Text{Say::stand_in, "stand-in"},
-    Text{Say::turn, "turn"},
     Text{Say::mend_entries, "correct entries"},
     Text{Say::gap_unknown, "gap?"},
     // ---- Said once for the book.
@@ -160,7 +159,6 @@ constexpr std::array texts{
     Text{Say::sizes_none, "gives no size: from, to and step"},
     Text{Say::sizes_beyond, "too many sizes"},
     // ---- Sheets.
-    Text{Say::sheet_read_me, "Read me first"},
     Text{Say::sheet_engine, "Engine"},
     Text{Say::sheet_head, "Head"},
     Text{Say::sheet_shims, "Shims"},
@@ -244,7 +242,6 @@ constexpr std::array texts{
     Text{Say::known_by_mark,
          "Known by the mark alone: the shim of {0}. Measure it when it comes out, before it goes "
          "into another valve."},
-    Text{Say::still_to_measure, "{0} {0?is|are} still to be measured"},
     // ---- Fit.
     Text{Say::bench_no_plan, "No steps yet: correct the entries first, as Plan says."},
     Text{Say::bench_no_stop,
@@ -530,6 +527,106 @@ constexpr std::array texts{
     Text{Say::read_me_done, "steps done"},
     Text{Say::read_me_result, "What the plan comes to"},
     Text{Say::read_me_remarks, "remarks on the entries"},
+
+    Text{Say::and_last, "{0} and {1}"},
+
+    // ---- Numbers that are entered, as a sentence calls them.
+    Text{Say::the_clearance, "the clearance||the gap"},
+    Text{Say::the_shim, "the shim"},
+    Text{Say::the_min, "the minimum clearance||the smallest gap allowed"},
+    Text{Say::the_max, "the maximum clearance||the largest gap allowed"},
+    Text{Say::the_aim, "the aim"},
+    Text{Say::the_doubt, "the doubt"},
+    Text{Say::the_size, "the size"},
+    Text{Say::the_count, "the count||the quantity"},
+    Text{Say::the_price, "the price||the price each"},
+    Text{Say::the_work, "the price of work"},
+
+    // ---- What a sentence is about, and where.
+    Text{Say::told_of, "{0}: {1}"},
+    Text{Say::told_of_row, "{0}, row {1}: {2}"},
+    Text{Say::told_of_cell, "{0}, row {1}, {2}: {3}"},
+    Text{Say::valve_named, "valve {0}||Valve {0}"},
+    Text{Say::spare_of, "spare {0}"},
+    Text{Say::sale_of, "sale {0}"},
+    Text{Say::shim_of, "shim {0}"},
+    Text{Say::rule_touch_good, "rule \"touch good\"||Change shims of good valves too"},
+    Text{Say::rule_doubt, "rule \"doubt\"||Stay clear of the limits by the doubt"},
+    Text{Say::rule_work, "rule \"work\"||Work for each shim changed"},
+    Text{Say::rule_first, "rule \"first\"||Put first"},
+    Text{Say::rule_named, "rule \"{0}\""},
+
+    // ---- Remarks on entries, any table.
+    Text{Say::too_few_columns, "the table has {0} {0?column|columns}; at least {1} are due: {2}"},
+    Text{Say::text_where_number_due,
+         "{0}, \"{1}\", is text where a number is due: it does not count"},
+    Text{Say::not_finite, "{0} is no number that can be"},
+    Text{Say::negative, "{0}, {1}, is negative"},
+    Text{Say::too_large, "{0}, {1}, is too large to be true: check the unit and the decimal mark"},
+    Text{Say::unlikely, "{0}, {1}, is unlikely: are unit and decimal mark right?"},
+    Text{Say::no_shim_size, "{0} is no shim size: check the unit and the decimal mark"},
+    Text{Say::no_shim_size_but_mark, "{0} is no shim size. Did you mean {1}?"},
+    Text{Say::more_than_a_million, "{0}, {1}, is more than a million"},
+    Text{Say::not_whole, "{0}, {1}, is not a whole number"},
+    Text{Say::neither_yes_nor_no, "\"{0}\" is neither yes nor no"},
+
+    // ---- Remarks on valves.
+    Text{Say::valve_without_name, "the valve has no name: give it one of its own"},
+    Text{Say::name_twice, "the name stands in row {0} too: give each valve a name of its own"},
+    Text{Say::reading_without_min,
+         "it is measured, but has no minimum clearance to be judged by||"
+         "it is measured, but has no smallest gap allowed to be judged by"},
+    Text{Say::reading_without_max,
+         "it is measured, but has no maximum clearance to be judged by||"
+         "it is measured, but has no largest gap allowed to be judged by"},
+    Text{Say::min_above_max,
+         "the minimum clearance, {0}, is above the maximum, {1}||"
+         "the smallest gap allowed, {0}, is above the largest, {1}"},
+    Text{Say::aim_outside, "the aim, {0}, is outside the limits {1} to {2}"},
+    Text{Say::clearance_zero,
+         "the clearance is 0, no blade goes: the valve may even be held open, so the clearance "
+         "after fitting is only the most it can be||"
+         "the gap is 0, no blade goes: the valve may even be held open, so the gap after fitting "
+         "is only the most it can be"},
+    Text{Say::clearance_twice_max,
+         "the clearance, {0}, is at least twice the largest allowed, {1}: measure it again||"
+         "the gap, {0}, is at least twice the largest allowed, {1}: measure it again"},
+    Text{Say::clearance_fifth_min,
+         "the clearance, {0}, is at most a fifth of the smallest allowed, {1}: measure it again||"
+         "the gap, {0}, is at most a fifth of the smallest allowed, {1}: measure it again"},
+    Text{Say::doubt_leaves_no_room,
+         "a doubt of {0} either way is too much for limits only {1} apart: no reading can prove "
+         "the clearance good||"
+         "a doubt of {0} either way is too much for limits only {1} apart: no reading can prove "
+         "the gap good"},
+
+    // ---- Remarks on shims.
+    Text{Say::too_many_rows, "there are more than {0} rows: leave out sizes that cannot serve"},
+    Text{Say::size_missing, "no size is given: the row does not count"},
+    Text{Say::kind_missing, "the kind is missing: enter spare or sale"},
+    Text{Say::neither_spare_nor_sale, "\"{0}\" is neither spare nor sale"},
+    Text{Say::series_missing, "no series is given: the valves have {0}"},
+    Text{Say::series_unknown, "no valve takes series \"{0}\": the valves have {1}"},
+    Text{Say::no_series, "no series"},
+    Text{Say::other_series, "others"},
+    Text{Say::spare_twice, "it stands in row {0} too: counted as one more"},
+    Text{Say::sale_twice, "it is on sale in row {0} already"},
+    Text{Say::price_missing, "no price is given: counted as free"},
+    Text{Say::prices_missing, "no price is given here and in {0} more: counted as free"},
+
+    // ---- Remarks on rules.
+    Text{Say::rule_missing, "there is a value without a rule: the rules are {0}"},
+    Text{Say::rule_unknown, "it is not known: the rules are {0}"},
+    Text{Say::rule_twice, "it stands in row {0} too"},
+    Text{Say::neither_cost_nor_aim, "\"{0}\" is neither cost nor aim"},
+
+    // ---- Remarks on firing angles and on the stops of valves.
+    Text{Say::entry_missing, "it is missing"},
+    Text{Say::not_a_number, "\"{0}\" is not a number"},
+    Text{Say::not_a_stop, "\"{0}\" is not the number of a stop"},
+    Text{Say::not_a_stops_number, "{0} is not the number of a stop: stops count 1, 2, 3 and so on"},
+    Text{Say::stop_without_valve, "there is a stop without a valve"},
+    Text{Say::none_of_the_valves, "\"{0}\" is none of the valves"},
 };
 
 }  // namespace

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// Every text that the book says, by what it means. The texts themselves stand in one file a
-// language; a text has blanks for what it is about, which are filled in order (teller.hpp).
+// Every text that the book and the functions say, by what it means. The texts themselves stand in
+// one file a language; a text has blanks for what it is about, which are filled in order
+// (teller.hpp). What fills them stands beside each meaning here.
 #pragma once
 
 namespace shimwright {
 
 enum class Say {
-  // ---- Remarks on entries, any table.
   // ---- States, actions, trust.
   exhaust,
   inlet,
@@ -84,7 +84,6 @@ enum class Say {
   steps_maybe_fewer,
   bought,
   stand_in,
-  turn,
   mend_entries,
   gap_unknown,
   // ---- Said once for the book.
@@ -129,7 +128,6 @@ enum class Say {
   sizes_none,
   sizes_beyond,
   // ---- Sheets.
-  sheet_read_me,
   sheet_engine,
   sheet_head,
   sheet_shims,
@@ -195,9 +193,8 @@ enum class Say {
   stays_left_alone,   // valves
   stays_none_serves,  // valves
   list_first,
-  near_a_limit,      // how many, how near
-  known_by_mark,     // valves
-  still_to_measure,  // valves
+  near_a_limit,   // how many, how near
+  known_by_mark,  // valves
   // ---- Fit.
   bench_no_plan,
   bench_no_stop,
@@ -376,6 +373,87 @@ enum class Say {
   read_me_done,
   read_me_result,
   read_me_remarks,
+  // ---- How a list of names ends.
+  and_last,  // all but the last, the last
+
+  // ---- Numbers that are entered, as a sentence calls them.
+  the_clearance,
+  the_shim,
+  the_min,
+  the_max,
+  the_aim,
+  the_doubt,
+  the_size,
+  the_count,
+  the_price,
+  the_work,
+
+  // ---- What a sentence is about, and where.
+  told_of,       // what, the sentence
+  told_of_row,   // table, row, the sentence
+  told_of_cell,  // table, row, column, the sentence
+  valve_named,   // its name
+  spare_of,      // size
+  sale_of,       // size
+  shim_of,       // size
+  rule_touch_good,
+  rule_doubt,
+  rule_work,
+  rule_first,
+  rule_named,  // its name, known to nobody
+
+  // ---- Remarks on entries, any table.
+  too_few_columns,        // how many, how many are due, their names
+  text_where_number_due,  // name of the field, the text
+  not_finite,             // name of the field
+  negative,               // name of the field, the number
+  too_large,              // name of the field, the length
+  unlikely,               // name of the field, the length
+  no_shim_size,           // the length
+  no_shim_size_but_mark,  // the length, the size it is the mark for
+  more_than_a_million,    // name of the field, the number
+  not_whole,              // name of the field, the number
+  neither_yes_nor_no,     // the text
+
+  // ---- Remarks on valves.
+  valve_without_name,
+  name_twice,  // the earlier row
+  reading_without_min,
+  reading_without_max,
+  min_above_max,  // min, max
+  aim_outside,    // aim, min, max
+  clearance_zero,
+  clearance_twice_max,   // clearance, max
+  clearance_fifth_min,   // clearance, min
+  doubt_leaves_no_room,  // doubt, what lies between the limits
+
+  // ---- Remarks on shims.
+  too_many_rows,  // how many are taken
+  size_missing,
+  kind_missing,
+  neither_spare_nor_sale,  // the text
+  series_missing,          // those of the valves
+  series_unknown,          // series, those of the valves
+  no_series,               // in such a list
+  other_series,            // at its end
+  spare_twice,             // the earlier row
+  sale_twice,              // the earlier row
+  price_missing,
+  prices_missing,  // in how many more rows
+
+  // ---- Remarks on rules.
+  rule_missing,          // those known
+  rule_unknown,          // those known
+  rule_twice,            // the earlier row
+  neither_cost_nor_aim,  // the text
+
+  // ---- Remarks on firing angles and on the stops of valves.
+  entry_missing,
+  not_a_number,        // the text
+  not_a_stop,          // the text
+  not_a_stops_number,  // the number
+  stop_without_valve,
+  none_of_the_valves,  // the text
 
   count  // of them all: keep it last
 };

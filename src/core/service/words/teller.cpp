@@ -41,6 +41,7 @@ constexpr int column_decimals(Unit unit) { return unit == Unit::inch ? 4 : 3; }
 bool is_one(const Word& word) {
   if (const auto* count = std::get_if<std::int64_t>(&word)) return *count == 1;
   if (const auto* names = std::get_if<std::vector<std::string>>(&word)) return names->size() == 1;
+  if (const auto* names = std::get_if<Names>(&word)) return names->size() == 1;
   return false;
 }
 
@@ -48,12 +49,16 @@ bool is_one(const Word& word) {
 
 Language language_named(std::string_view) { return Language::english; }
 
-std::string_view text_of(Say what, Language language) {
-  return texts_in(language).at(static_cast<std::size_t>(what));
+std::string_view text_of(Say what, Language language, Terms terms) {
+  constexpr std::string_view parting = "||";
+  const std::string_view text = texts_in(language).at(static_cast<std::size_t>(what));
+  const std::size_t end = text.find(parting);
+  if (end == std::string_view::npos) return text;
+  return terms == Terms::functions ? text.substr(0, end) : text.substr(end + parting.size());
 }
 
 std::string Teller::say(Say what, std::span<const Word> words) const {
-  const std::string_view text = text_of(what, language_);
+  const std::string_view text = text_of(what, language_, terms_);
   std::string told;
   for (std::size_t i = 0; i < text.size(); ++i) {
     if (text[i] != '{') {
@@ -88,9 +93,36 @@ std::string Teller::filled(const Word& word) const {
     std::string operator()(double value) const { return teller.number(value); }
     std::string operator()(const std::string& text) const { return text; }
     std::string operator()(Say what) const { return teller.say(what); }
-    std::string operator()(const std::vector<std::string>& names) const { return listed(names); }
+    std::string operator()(const std::vector<std::string>& names) const {
+      return teller.listed(names);
+    }
+    std::string operator()(TypedLength typed) const {
+      const double value = teller.unit_ == Unit::inch ? typed.mm / 25.4 : typed.mm;
+      return teller.number(value) + " " + std::string(teller.unit_word());
+    }
+    std::string operator()(LengthToType to_type) const {
+      const std::string told = teller.with_unit(to_type.length);
+      return told.substr(0, told.rfind(' '));
+    }
+    std::string operator()(const Names& names) const {
+      std::vector<std::string> told;
+      for (const auto& name : names) {
+        const auto* what = std::get_if<Say>(&name);
+        told.push_back(what ? teller.say(*what) : std::get<std::string>(name));
+      }
+      return teller.listed(told);
+    }
   };
   return std::visit(Filler{*this}, word);
+}
+
+std::string Teller::listed(std::span<const std::string> names) const {
+  std::string list;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (i > 0 && i + 1 == names.size()) return say(Say::and_last, {list, names[i]});
+    list += (i > 0 ? ", " : "") + names[i];
+  }
+  return list;
 }
 
 std::string Teller::fixed(Length length, int decimals) const {
