@@ -63,7 +63,8 @@ constexpr TableDescription layout{"rules", columns, value + 1};
 constexpr std::string_view known = "the rules are touch good, work, doubt and first";
 }  // namespace rule
 
-constexpr std::size_t most_stock_rows = 10'000;
+constexpr std::size_t most_valves = 1'000;
+constexpr std::size_t most_stock_rows = 20'000;
 constexpr double most_shims = 1e6;  // of one size
 
 // Series are compared byte by byte further on, so all who mean one series get one spelling.
@@ -81,7 +82,7 @@ class Reader {
  public:
   Entries read(const EntryTable& valves, const EntryTable& shims, const EntryTable& rules) && {
     if (const auto first = first_row(valve::layout, valves, entries_.troubles))
-      for (std::size_t i = *first; i < valves.size(); ++i)
+      for (std::size_t i = *first; i < valves.size() && !too_many_valves_; ++i)
         read_valve({valve::layout, i + 1, valves[i], entries_.troubles});
     while (!entries_.valve_rows.empty() && !entries_.valve_rows.back())
       entries_.valve_rows.pop_back();
@@ -110,6 +111,12 @@ class Reader {
     const auto shim = row.length_at(valve::shim);
     if (name.empty() && !clearance.entered && !shim.entered) {
       entries_.valve_rows.emplace_back();
+      return;
+    }
+    if (entries_.question.valves.size() == most_valves) {
+      too_many_valves_ = true;
+      tell_of_table(valve::layout, "there are more than " + std::to_string(most_valves) +
+                                       " valves: ask for one engine at a time");
       return;
     }
     Valve read{.name = name,
@@ -360,6 +367,7 @@ class Reader {
   Spellings series_;
   std::map<std::string, std::size_t> valve_names_;  // to the row
   std::set<std::string> valve_series_;
+  bool too_many_valves_ = false;
   bool told_of_zero_ = false;
   std::set<std::tuple<Length, Length, Length>> no_room_;  // limits and doubt already told of
   std::size_t stock_rows_ = 0;
