@@ -2,13 +2,13 @@
 //
 // The add-in Calc talks to: each function decodes its arguments, asks the core, encodes the
 // answer. Whatever goes wrong leaves as one kind of exception, which Calc shows as Err:502.
-#include <com/sun/star/lang/IllegalArgumentException.hpp>
 #include <com/sun/star/lang/XServiceInfo.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 #include <cppuhelper/implbase2.hxx>
 #include <cppuhelper/supportsservice.hxx>
 #include <org/shimwright/XCells.hpp>
 
+#include "cells/answer.hpp"
 #include "cells/book.hpp"
 #include "cells/each.hpp"
 #include "cells/tables.hpp"
@@ -224,18 +224,9 @@ class AddIn : public cppu::WeakImplHelper2<org::shimwright::XCells, css::lang::X
   }
 
  private:
-  // The one way out for trouble: nothing else may ever reach the office.
   template <class Function>
   Any answer(Function function) {
-    std::string sentence = "something went wrong that has no name";
-    try {
-      return function();
-    } catch (const std::exception& trouble) {
-      sentence = trouble.what();
-    } catch (...) {
-    }
-    throw css::lang::IllegalArgumentException(office::to_office(sentence),
-                                              static_cast<cppu::OWeakObject*>(this), 0);
+    return cells::answer(std::move(function), static_cast<cppu::OWeakObject*>(this));
   }
 };
 

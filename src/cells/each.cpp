@@ -15,8 +15,8 @@ Shape common_shape(std::initializer_list<const Argument*> arguments) {
     const Shape shape = argument->shape();
     if (shape.single()) continue;
     if (shape.rows * shape.columns > most_cells)
-      throw BadInput(argument->name() + " has " + text_of(shape) +
-                     ": at most 100000 cells can be answered at once");
+      throw BadInput(argument->name() + " has " + text_of(shape) + ": at most " +
+                     std::to_string(most_cells) + " cells can be answered at once");
     if (first == nullptr)
       first = argument;
     else if (shape != first->shape())

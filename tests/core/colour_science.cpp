@@ -35,7 +35,8 @@ LinearRgb applied(const Matrix& m, const LinearRgb& c) {
   return {row(0), row(1), row(2)};
 }
 
-// Machado, Oliveira & Fernandes 2009, severity 1.0 (numbers from memory).
+// Machado, Oliveira & Fernandes 2009, severity 1.0: read in public programs that quote them and
+// agree to every figure, not in the paper itself.
 constexpr Matrix protanopia{{{0.152286, 1.052583, -0.204868},
                              {0.114503, 0.786281, 0.099216},
                              {-0.003882, -0.048116, 1.051998}}};

@@ -313,18 +313,17 @@ TEST(CrankBruteForce, sixteen_cylinders) {
   }
 }
 
-TEST(CrankBruteForce, the_same_engine_always_gets_the_same_stops) {
-  Engines engines(20240606);
-  engines.timing_between(0, 120, 110);
-  for (int i = 0; i < 200; ++i) {
-    const Engine engine = engines.uneven(16);
-    const auto once = crank_stops(engine.firing, engine.timing, engine.margin);
-    const auto again = crank_stops(engine.firing, engine.timing, engine.margin);
-    ASSERT_EQ(once.size(), again.size());
-    for (std::size_t stop = 0; stop < once.size(); ++stop)
-      EXPECT_EQ(once[stop].angle, again[stop].angle);
-    expect_sound(engine, once);
-  }
+// What they were when this was written: whoever changes them means to. Long cams, so that several
+// stops are needed and many sets of them would do.
+TEST(CrankBruteForce, a_known_engine_gets_the_known_stops) {
+  const std::vector<FiringRow> fires{{1, 0},   {2, 90},  {3, 170}, {4, 250},
+                                     {5, 360}, {6, 430}, {7, 540}, {8, 650}};
+  const Engine engine{Firing::at_angles(fires), {40_deg, 80_deg, 80_deg, 40_deg}, 60_deg};
+  const auto stops = crank_stops(engine.firing, engine.timing, engine.margin);
+  expect_sound(engine, stops);
+  std::vector<double> angles;
+  for (const CrankStop& stop : stops) angles.push_back(stop.angle.degrees());
+  EXPECT_EQ(angles, (std::vector<double>{0, 170, 430}));
 }
 
 }  // namespace

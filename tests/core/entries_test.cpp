@@ -533,18 +533,30 @@ TEST(Entries, sizes_are_thicknesses) {
 EntryTable many_sizes(std::size_t count) {
   EntryTable shims{shims_header};
   for (std::size_t i = 0; i < count; ++i)
-    shims.push_back({"sale", "A", 1.0 + 0.001 * static_cast<double>(i), blank, blank});
+    shims.push_back({"sale", "A", 1.0 + 0.0005 * static_cast<double>(i), blank, blank});
   return shims;
 }
 
-TEST(Entries, ten_thousand_shims_are_taken_and_one_more_is_not) {
-  EXPECT_EQ(told(read_entries({sound_valve("V")}, many_sizes(10'000), {})), Told());
+TEST(Entries, twenty_thousand_shims_are_taken_and_one_more_is_not) {
+  EXPECT_EQ(told(read_entries({sound_valve("V")}, many_sizes(20'000), {})), Told());
   EXPECT_EQ(
-      told(read_entries({sound_valve("V")}, many_sizes(10'001), {})),
-      Told{"shims|0||there are more than 10000 rows: leave out sizes that cannot serve|grave"});
+      told(read_entries({sound_valve("V")}, many_sizes(20'001), {})),
+      Told{"shims|0||there are more than 20000 rows: leave out sizes that cannot serve|grave"});
   EntryTable padded = many_sizes(3);
-  padded.resize(20'000, Cells(5));
+  padded.resize(30'000, Cells(5));
   EXPECT_EQ(told(read_entries({sound_valve("V")}, padded, {})), Told()) << "blank rows are none";
+}
+
+TEST(Entries, a_thousand_valves_are_taken_and_one_more_is_not) {
+  EntryTable valves{valves_header};
+  for (int i = 1; i <= 1'000; ++i) valves.push_back(sound_valve(std::to_string(i)));
+  EXPECT_EQ(told(read_entries(valves, {}, {})), Told());
+  valves.push_back(Cells(6));
+  EXPECT_EQ(told(read_entries(valves, {}, {})), Told()) << "a blank row is none";
+  valves.push_back(sound_valve("one more"));
+  valves.push_back(sound_valve("and another"));
+  EXPECT_EQ(told(read_entries(valves, {}, {})),
+            Told{"valves|0||there are more than 1000 valves: ask for one engine at a time|grave"});
 }
 
 TEST(Entries, a_table_too_narrow_is_told_what_is_due) {

@@ -43,8 +43,8 @@ struct Pair {
   double apart;
 };
 
-// Sharma, Wu & Dalal 2005, Table 1, pairs 1 to 34. The first is given with the design; the others
-// are from memory.
+// Sharma, Wu & Dalal 2005, Color Research and Application 30:21-30, pairs 1 to 34: read in a public
+// program's copy of the authors' file of test data (ciede2000testdata.txt).
 TEST(Ciede2000, agrees_with_the_published_pairs_to_four_decimals) {
   const std::vector<Pair> pairs{
       {{50, 2.6772, -79.7751}, {50, 0, -82.7485}, 2.0425},
@@ -89,7 +89,7 @@ TEST(Ciede2000, agrees_with_the_published_pairs_to_four_decimals) {
   }
 }
 
-// sRGB primaries in L*a*b* under D65, as commonly tabulated (from memory).
+// sRGB primaries in L*a*b* under D65: read in the tests of rgb2lab in Octave's package image.
 TEST(Lab, of_the_primaries_is_as_tabulated) {
   const Lab red = lab(linear({255, 0, 0}));
   EXPECT_NEAR(red.lightness, 53.24, 0.02);
@@ -130,7 +130,8 @@ TEST(Sight, red_and_a_dark_yellow_look_much_nearer_without_red_cones) {
   EXPECT_LT(difference(red, olive, Sight::protanopia), 0.5 * difference(red, olive, Sight::normal));
 }
 
-// WCAG 2: black on white is 21 to 1; #767676 on white is 4.54 to 1 (from memory).
+// WCAG 2: black on white is 21 to 1; #767676 on white is 4.54 to 1
+// (auditbuffet.com/patterns/ab-000065).
 TEST(Contrast, is_that_of_the_web_guidelines) {
   EXPECT_NEAR(contrast({0, 0, 0}, {255, 255, 255}), 21, 1e-9);
   EXPECT_NEAR(contrast({0x76, 0x76, 0x76}, {255, 255, 255}), 4.54, 0.005);

@@ -68,8 +68,8 @@ TEST(State, the_middle_alone_is_good_where_the_guard_bands_meet) {
   EXPECT_EQ(state_of(0.180001_mm, limits, 0.02_mm), State::loose_doubtful);
 }
 
-// JCGM 106:2012, 8.3: where 2w exceeds the tolerance, there is no acceptance interval (section
-// number from memory).
+// Where 2w exceeds max - min, the acceptance limits min + w and max - w cross, so that no reading
+// lies between them: arithmetic, no source needed.
 TEST(State, where_the_guard_bands_overlap_nothing_is_good_and_a_tie_is_tight) {
   EXPECT_EQ(state_of(0.18_mm, limits, 0.03_mm), State::tight_doubtful);
   EXPECT_EQ(state_of(0.180001_mm, limits, 0.03_mm), State::loose_doubtful);

@@ -7,11 +7,14 @@
 
 #include <com/sun/star/lang/IllegalArgumentException.hpp>
 #include <com/sun/star/lang/XServiceInfo.hpp>
+#include <com/sun/star/uno/RuntimeException.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 #include <functional>
 #include <limits>
 #include <org/shimwright/XCells.hpp>
+#include <stdexcept>
 
+#include "cells/answer.hpp"
 #include "office/text.hpp"
 
 namespace shimwright::tests {
@@ -177,6 +180,17 @@ TEST(Refusal, of_what_calc_never_hands_over_leaves_as_the_one_exception) {
   EXPECT_EQ(state_sentence(range({{Any(0.1), Any(0.1)}, {Any(0.1)}}), Any(0.16), Any(0.2)),
             "clearance is a range whose rows are not of one length");
   EXPECT_EQ(state_sentence(range({}), Any(0.16), Any(0.2)), "clearance is a range without cells");
+}
+
+TEST(Refusal, keeps_the_words_of_whatever_was_thrown) {
+  const auto sentence = [](const auto& thrown) {
+    return sentence_of([&] { return cells::answer([&]() -> Any { throw thrown; }, the_cells()); });
+  };
+  EXPECT_EQ(sentence(std::runtime_error("the core said so")), "the core said so");
+  EXPECT_EQ(sentence(css::uno::RuntimeException(office::to_office("the office said so"))),
+            "the office said so");
+  EXPECT_EQ(sentence(css::uno::RuntimeException()), "something went wrong that has no name");
+  EXPECT_EQ(sentence(5), "something went wrong that has no name");
 }
 
 TEST(Values, of_every_kind_of_number_are_taken) {

@@ -23,7 +23,8 @@ void check_number(double cylinder) {
                    ": cylinders count 1, 2, 3 and so on");
   if (cylinder > Firing::most_cylinders)
     throw BadInput("the firing order names cylinder " + text_of(cylinder) +
-                   ": an engine may have 1 to 16 cylinders");
+                   ": an engine may have 1 to " + std::to_string(Firing::most_cylinders) +
+                   " cylinders");
 }
 
 void check_each_once(const std::vector<int>& named, std::optional<int> cylinders) {

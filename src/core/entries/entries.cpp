@@ -66,7 +66,8 @@ constexpr TableDescription layout{"rules", columns, value + 1};
 const std::vector<std::string> known{"touch good", "work", "doubt", "first"};
 }  // namespace rule
 
-constexpr std::size_t most_stock_rows = 10'000;
+constexpr std::size_t most_valves = 1'000;
+constexpr std::size_t most_stock_rows = 20'000;
 
 Word counted(std::size_t count) { return static_cast<std::int64_t>(count); }
 
@@ -85,7 +86,7 @@ class Reader {
  public:
   Entries read(const EntryTable& valves, const EntryTable& shims, const EntryTable& rules) && {
     if (const auto first = first_row(valve::layout, valves, entries_.troubles))
-      for (std::size_t i = *first; i < valves.size(); ++i)
+      for (std::size_t i = *first; i < valves.size() && !too_many_valves_; ++i)
         read_valve({valve::layout, i + 1, valves[i], entries_.troubles});
     while (!entries_.valve_rows.empty() && !entries_.valve_rows.back())
       entries_.valve_rows.pop_back();
@@ -110,6 +111,12 @@ class Reader {
     const auto shim = row.length_at(valve::shim);
     if (name.empty() && !clearance.entered && !shim.entered) {
       entries_.valve_rows.emplace_back();
+      return;
+    }
+    if (entries_.question.valves.size() == most_valves) {
+      too_many_valves_ = true;
+      entries_.troubles.push_back(
+          trouble_with_table(valve::layout.table, Say::too_many_valves, {counted(most_valves)}));
       return;
     }
     Valve read{.name = name,
@@ -368,6 +375,7 @@ class Reader {
   Spellings series_;
   std::map<std::string, std::size_t> valve_names_;  // to the row
   std::set<std::string> valve_series_;
+  bool too_many_valves_ = false;
   bool told_of_zero_ = false;
   std::set<std::tuple<Length, Length, Length>> no_room_;  // limits and doubt already told of
   std::size_t stock_rows_ = 0;

@@ -35,8 +35,9 @@ struct Entries {
 // Lengths in mm. A first row is a heading, and skipped, where each of clearance, shim, min and max
 // (size, and count and price where the table has them) holds text that is no length, and no kind of
 // shim stands before them; any other is data. Text where a number is due and blanks count as not
-// given; from aim on a blank takes its default. A number that cannot be is a grave trouble. Never
-// throws for what the tables hold.
+// given; from aim on a blank takes its default. A number that cannot be is a grave trouble, and so
+// are more than 1 000 valves or 20 000 rows of shims, of which no more are read. Never throws for
+// what the tables hold.
 Entries read_entries(const EntryTable& valves, const EntryTable& shims, const EntryTable& rules);
 
 // The question, or BadInput with the first grave trouble and its place.

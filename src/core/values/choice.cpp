@@ -50,7 +50,8 @@ std::vector<Length> ladder(Length from, Length to, Length step) {
       static_cast<std::size_t>((to - from).nanometres() / step.nanometres()) + std::size_t{1};
   if (count > longest_ladder)
     throw BadInput("from " + text_of(from) + " to " + text_of(to) + " by " + text_of(step) +
-                   " makes " + std::to_string(count) + " sizes; at most 10000 are allowed");
+                   " makes " + std::to_string(count) + " sizes; at most " +
+                   std::to_string(longest_ladder) + " are allowed");
   std::vector<Length> sizes;
   sizes.reserve(count);
   for (std::size_t i = 0; i < count; ++i)

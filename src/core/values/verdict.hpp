@@ -2,9 +2,9 @@
 //
 // The verdict on a clearance. Too little (tight) is the dangerous side: the valve may not close
 // and burns; too much (loose) is noisy and wears. With a doubt U (expanded uncertainty, k = 2) a
-// guard band w = U lies inside each limit (ILAC-G8:09/2019, ISO 14253-1): good is said only where
-// the reading proves it, tight or loose only where the reading proves that; between, the state is
-// doubtful and carries a question mark.
+// guard band w = U lies inside each limit (ILAC-G8:09/2019; ISO 14253-1:2017 is content with 0.825
+// U at its default of 95 %): good is said only where the reading proves it, tight or loose only
+// where the reading proves that; between, the state is doubtful and carries a question mark.
 #pragma once
 
 #include <array>

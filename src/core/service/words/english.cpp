@@ -601,6 +601,7 @@ constexpr std::array texts{
          "the gap good"},
 
     // ---- Remarks on shims.
+    Text{Say::too_many_valves, "there are more than {0} valves: ask for one engine at a time"},
     Text{Say::too_many_rows, "there are more than {0} rows: leave out sizes that cannot serve"},
     Text{Say::size_missing, "no size is given: the row does not count"},
     Text{Say::kind_missing, "the kind is missing: enter spare or sale"},

@@ -428,7 +428,8 @@ enum class Say {
   doubt_leaves_no_room,  // doubt, what lies between the limits
 
   // ---- Remarks on shims.
-  too_many_rows,  // how many are taken
+  too_many_valves,  // most
+  too_many_rows,    // how many are taken
   size_missing,
   kind_missing,
   neither_spare_nor_sale,  // the text
