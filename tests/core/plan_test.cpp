@@ -19,10 +19,11 @@ using questions::sale;
 using questions::spare;
 
 constexpr Limits usual{0.16_mm, 0.20_mm};
+constexpr Length usual_aim = 0.18_mm;  // clang 14 takes no consteval literal as a default
 const Money five = Money::of(5);
 
 Valve valve(std::string name, Length clearance, Length shim, Limits limits = usual,
-            Length aim = 0.18_mm) {
+            Length aim = usual_aim) {
   Valve v;
   v.name = std::move(name);
   v.clearance = clearance;

@@ -1,7 +1,4 @@
 // SPDX-License-Identifier: MPL-2.0
-// GCC 12 warns of its own library where it inlines "v" + std::to_string(...) (GCC bug 105329).
-#pragma GCC diagnostic ignored "-Wrestrict"
-
 #include "steps_questions.hpp"
 
 #include <string>
