@@ -194,6 +194,8 @@ class RequestReader {
       miss(blank_min ? fields.min : fields.max,
            "the " + std::string(blank_min ? "smallest " : "largest ") + name +
                " clearance is still missing");
+    if (max && *max == Length())
+      refuse(fields.max, "the largest " + name + " clearance is 0: every engine has some");
     if (min && max && *min > *max)
       refuse(fields.min, "the smallest " + name + " clearance, " + text(fields.min) +
                              ", is above the largest, " + text(fields.max));

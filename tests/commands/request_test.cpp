@@ -147,6 +147,12 @@ TEST(Request, a_clearance_that_cannot_be_is_told) {
             "0.1969 inch.");
 }
 
+TEST(Request, a_largest_clearance_of_nothing_is_refused) {
+  EXPECT_EQ(refusal_of({{Field::inlet_min, "0"}, {Field::inlet_max, "0"}}).sentence,
+            "The largest inlet clearance is 0: every engine has some.");
+  EXPECT_EQ(request_for({{Field::inlet_min, "0"}}).inlet.min, "0");
+}
+
 TEST(Request, a_clearance_may_be_as_wide_as_the_cells_of_engine_take_it) {
   EXPECT_EQ(request_for({{Field::inlet_max, "5"}}).inlet.max, "5");
   EXPECT_EQ(refusal_of({{Field::inlet_max, "5.001"}}).field, Field::inlet_max);

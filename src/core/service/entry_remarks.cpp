@@ -207,8 +207,7 @@ void tell_of_narrow_limits(const Service& service, Findings& found, const StockF
     if (!step || width >= *step || !told.insert({width, *step}).second) continue;
     add(found, Page::shims,
         {Say::sizes_narrow,
-         {side_word(side), width, *step,
-          gaps_served(*own.limits, *step, doubt).of_a_hundred()}});
+         {side_word(side), width, *step, gaps_served(*own.limits, *step, doubt).of_a_hundred()}});
   }
   (void)service;
 }
