@@ -17,6 +17,8 @@
 #include <vector>
 
 #include "book/fit_map.hpp"
+#include "book/gathered.hpp"
+#include "book/layouter.hpp"
 #include "book/look/styles.hpp"
 #include "book/office/views.hpp"
 #include "book/sheets.hpp"
@@ -27,16 +29,16 @@ namespace {
 
 using Document = Ref<css::sheet::XSpreadsheetDocument>;
 
+// A sheet that is described, or one that still lays itself out.
 struct SheetPlan {
   std::string_view name;
-  void (*make)(Sheet&, const Places&);
-  At (*cursor)(const Places&);  // where one begins to type
-  int frozen_rows;
+  SheetDescription (*describe)(const Places&) = nullptr;
+  void (*make)(Sheet&, const Places&) = nullptr;
+  At (*cursor)(const Places&) = nullptr;  // where one begins to type
+  int frozen_rows = 0;
 };
 
 At top(const Places&) { return {0, 0}; }
-At engine_top(const Places&) { return engine_place::name; }
-At shims_top(const Places&) { return shims_place::first_spare; }
 At fit_top(const Places& places) { return FitMap(places).at(0, FitMap::done); }
 At head_top(const Places& places) {
   const auto above = [](const Card& a, const Card& b) {
@@ -47,13 +49,13 @@ At head_top(const Places& places) {
 
 // Left to right.
 constexpr SheetPlan sheet_plans[] = {
-    {sheet_name::read_me, make_read_me, top, 0},
-    {sheet_name::engine, make_engine, engine_top, engine_place::first_row},
-    {sheet_name::head, make_head, head_top, HeadMap::first_deck_row - 1},
-    {sheet_name::shims, make_shims, shims_top, shims_place::first_row},
-    {sheet_name::plan, make_plan, top, plan_place::first_row},
-    {sheet_name::fit, make_fit, fit_top, FitMap::first_row},
-    {sheet_name::workings, make_workings, top, 0},
+    {sheet_name::read_me, describe_read_me},
+    {sheet_name::engine, describe_engine},
+    {sheet_name::head, nullptr, make_head, head_top, HeadMap::first_deck_row - 1},
+    {sheet_name::shims, describe_shims},
+    {sheet_name::plan, nullptr, make_plan, top, plan_place::first_row},
+    {sheet_name::fit, nullptr, make_fit, fit_top, FitMap::first_row},
+    {sheet_name::workings, nullptr, make_workings, top, 0},
 };
 
 Document new_document(const Ref<css::uno::XComponentContext>& context) {
@@ -83,13 +85,16 @@ void make_sheets(const Document& book) {
   sal_Int16 position = 0;
   for (const SheetPlan& plan : sheet_plans)
     sheets->insertNewByName(to_office(plan.name), position++);
+  sheets->insertNewByName(to_office(sheet_name::entries), position);
   for (const rtl::OUString& name : old) sheets->removeByName(name);
 }
 
-void name_ranges(const Document& book, const Places& places) {
+using Names = std::vector<std::pair<std::string, std::string>>;
+
+void name_ranges(const Document& book, const Names& ranges) {
   const auto names = as<css::sheet::XNamedRanges>(
       as<css::beans::XPropertySet>(book)->getPropertyValue("NamedRanges"));
-  for (const auto& [name, range] : named_ranges(places))
+  for (const auto& [name, range] : ranges)
     names->addNewByName(to_office(name), to_office(range), css::table::CellAddress(), 0);
 }
 
@@ -102,7 +107,15 @@ void set_properties(const Document& book, std::string_view title) {
   properties->setModifiedBy(rtl::OUString());
 }
 
-void lay_out(const Document& book, const EngineLayout& layout, std::string_view title) {
+void lay_out_sheet(const Document& book, const SheetDescription& description,
+                   const Gathered& gathered) {
+  Sheet sheet(book, description.name);
+  if (description.name == sheet_name::entries) sheet.paper();
+  lay_out(sheet, description, gathered);
+  finish(sheet, description);
+}
+
+void lay_out_book(const Document& book, const EngineLayout& layout, std::string_view title) {
   const Places places(layout);
   const auto calculation = as<css::sheet::XCalculatable>(book);
   calculation->enableAutomaticCalculation(false);
@@ -111,17 +124,30 @@ void lay_out(const Document& book, const EngineLayout& layout, std::string_view 
   set(book, "IsUndoEnabled", false);
   style::make_styles(book);
   make_sheets(book);
-  name_ranges(book, places);
+  const std::vector<SheetDescription> described = descriptions(places);
+  const Gathered gathered(described);
+  const SheetDescription entries = gathered.sheet();
+  name_ranges(book, named_ranges(places));
+  name_ranges(book, gathered.names());
   for (const SheetPlan& plan : sheet_plans) {
     Sheet sheet(book, plan.name);
     sheet.paper();
-    plan.make(sheet, places);
+    if (plan.make != nullptr) plan.make(sheet, places);
   }
+  for (const SheetDescription& each : described) lay_out_sheet(book, each, gathered);
+  lay_out_sheet(book, entries, gathered);
   as<css::frame::XModel>(book)->unlockControllers();
   std::vector<SheetView> views;
-  for (const SheetPlan& plan : sheet_plans)
-    views.push_back({plan.name, plan.cursor(places), plan.frozen_rows});
+  for (const SheetPlan& plan : sheet_plans) {
+    const auto own = std::ranges::find(described, plan.name, &SheetDescription::name);
+    if (own != described.end())
+      views.push_back({plan.name, own->cursor, own->frozen_rows});
+    else
+      views.push_back({plan.name, plan.cursor(places), plan.frozen_rows});
+  }
+  views.push_back({sheet_name::entries, entries.cursor, entries.frozen_rows});
   set_views(book, views);
+  Sheet(book, entries.name).hide();
   set_properties(book, title);
   calculation->enableAutomaticCalculation(true);
   calculation->calculateAll();
@@ -131,11 +157,18 @@ void lay_out(const Document& book, const EngineLayout& layout, std::string_view 
 
 }  // namespace
 
+std::vector<SheetDescription> descriptions(const Places& places) {
+  std::vector<SheetDescription> described;
+  for (const SheetPlan& plan : sheet_plans)
+    if (plan.describe != nullptr) described.push_back(plan.describe(places));
+  return described;
+}
+
 Document build_book(const Ref<css::uno::XComponentContext>& context, const EngineLayout& layout,
                     std::string_view title) {
   const Document book = new_document(context);
   try {
-    lay_out(book, layout, title);
+    lay_out_book(book, layout, title);
   } catch (...) {
     discard(book);
     throw;

@@ -7,8 +7,11 @@
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 #include <string_view>
+#include <vector>
 
+#include "book/description.hpp"
 #include "book/office/uno.hpp"
+#include "book/places.hpp"
 #include "core/engine/layout.hpp"
 
 namespace shimwright::book {
@@ -19,6 +22,9 @@ namespace shimwright::book {
 Ref<css::sheet::XSpreadsheetDocument> build_book(const Ref<css::uno::XComponentContext>& context,
                                                  const EngineLayout& layout,
                                                  std::string_view title);
+
+// The sheets of the book that are described, left to right.
+std::vector<SheetDescription> descriptions(const Places& places);
 
 // Closes a book that could not be finished; hidden, it would keep the office from ending.
 void discard(const Ref<css::sheet::XSpreadsheetDocument>& book) noexcept;

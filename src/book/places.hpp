@@ -23,7 +23,18 @@ inline constexpr std::string_view shims = "Shims";
 inline constexpr std::string_view plan = "Plan";
 inline constexpr std::string_view fit = "Fit";
 inline constexpr std::string_view workings = "Workings";
+inline constexpr std::string_view entries = "Entries";  // hidden: what every sheet takes
 }  // namespace sheet_name
+
+// Which value of its row an entry is (service.hpp): of a side, a valve, a spare, a row of sizes, a
+// size on sale by itself.
+namespace entry_value {
+enum Side { min, max, bias, series, opens, closes };
+enum Valve { gap, mark, micrometer, alone, cylinder, side };
+enum Spare { spare_series, spare_size, spare_count, spare_note };
+enum Sizes { sizes_series, from, to, step, sizes_price };
+enum Single { single_series, single_size, single_count, single_price };
+}  // namespace entry_value
 
 namespace engine_place {
 inline constexpr int first_row = 3;  // above it: the title and what is amiss
@@ -35,7 +46,7 @@ inline constexpr int inlet_column = 4;  // also the column of all that is said o
 inline constexpr int exhaust_series_column = 6;
 inline constexpr int exhaust_column = 7;
 inline constexpr At name{words_column, 4};
-inline constexpr At unit{inlet_column, 5};
+inline constexpr At unit{words_column, 5};  // below the name, where Enter leads
 inline constexpr int min_row = 11;
 inline constexpr int max_row = 12;
 inline constexpr int bias_row = 13;

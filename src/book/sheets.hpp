@@ -1,31 +1,29 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// Each sheet is laid out by one function, in a file of its own.
+// Each sheet is described by one function, in a file of its own; what is drawn on it comes from
+// another. Sheets that are still laid out by a function of their own: make_...
 #pragma once
 
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "book/description.hpp"
 #include "book/office/sheet.hpp"
 #include "book/places.hpp"
 
 namespace shimwright::book {
 
-void make_read_me(Sheet& sheet, const Places& places);
-void make_engine(Sheet& sheet, const Places& places);
+SheetDescription describe_read_me(const Places& places);
+SheetDescription describe_engine(const Places& places);
+SheetDescription describe_shims(const Places& places);
+
 void make_head(Sheet& sheet, const Places& places);
-void make_shims(Sheet& sheet, const Places& places);
 void make_plan(Sheet& sheet, const Places& places);
 void make_fit(Sheet& sheet, const Places& places);
 
 // `"Quillfen 1.4 · Head"`, or the sheet's own name until the engine has one.
 std::string titled(std::string_view sheet);
-
-// A plain paste brings the other sheet's look, its locks and no checks along.
-inline constexpr std::string_view words_of_pasting =
-    "Spares from another sheet are pasted with Ctrl+Shift+V, then Values Only; Ctrl+V takes looks, "
-    "locks and checks from the cells (Undo cures it).";
 
 // Where to read what a box has no room for.
 inline constexpr std::string_view words_of_the_rest = "more: all stand on Read me first";

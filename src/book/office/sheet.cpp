@@ -54,6 +54,22 @@ css::table::CellAddress address(const Ref<css::sheet::XSpreadsheet>& sheet, At a
   return css::table::CellAddress(whole.Sheet, at.column, at.row);
 }
 
+css::sheet::ValidationType type_of(EntryCheck::Kind kind) {
+  switch (kind) {
+    case EntryCheck::Kind::choice:
+      return css::sheet::ValidationType_LIST;
+    case EntryCheck::Kind::number:
+      return css::sheet::ValidationType_DECIMAL;
+    case EntryCheck::Kind::whole_number:
+      return css::sheet::ValidationType_WHOLE;
+    case EntryCheck::Kind::text_length:
+      return css::sheet::ValidationType_TEXT_LEN;
+    case EntryCheck::Kind::condition:
+      break;
+  }
+  return css::sheet::ValidationType_CUSTOM;
+}
+
 }  // namespace
 
 Sheet::Sheet(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_view name)
@@ -137,8 +153,7 @@ void Sheet::row_heights(int first, int last, double mm) {
 void Sheet::check(const Area& area, const EntryCheck& check) {
   const auto cells = as<css::beans::XPropertySet>(range(area));
   const auto rule = as<css::beans::XPropertySet>(cells->getPropertyValue("Validation"));
-  const bool choice = check.kind == EntryCheck::Kind::choice;
-  set(rule, "Type", choice ? css::sheet::ValidationType_LIST : css::sheet::ValidationType_CUSTOM);
+  set(rule, "Type", type_of(check.kind));
   set(rule, "IgnoreBlankCells", true);
   set(rule, "ShowInputMessage", !check.help.empty());
   set(rule, "InputTitle", to_office(check.title));
@@ -151,8 +166,12 @@ void Sheet::check(const Area& area, const EntryCheck& check) {
                      : css::sheet::ValidationAlertStyle_STOP);
   const auto condition = as<css::sheet::XSheetCondition>(rule);
   // Saved and read again it would be a formula anyhow; until then it is what is said here.
-  if (!choice) condition->setOperator(css::sheet::ConditionOperator_FORMULA);
+  if (check.kind == EntryCheck::Kind::condition)
+    condition->setOperator(css::sheet::ConditionOperator_FORMULA);
+  else if (check.kind != EntryCheck::Kind::choice)
+    condition->setOperator(css::sheet::ConditionOperator_BETWEEN);
   condition->setFormula1(to_office(check.rule));
+  condition->setFormula2(to_office(check.most));
   condition->setSourcePosition(address(sheet_, area.from));
   set(cells, "Validation", rule);
 }
@@ -239,6 +258,8 @@ void Sheet::repeat_rows(int first, int last) {
   areas->setTitleRows(rows);
   areas->setPrintTitleRows(true);
 }
+
+void Sheet::hide() { set(sheet_, "IsVisible", false); }
 
 void Sheet::keep_off_paper() { as<css::sheet::XPrintAreas>(sheet_)->setPrintAreas({}); }
 

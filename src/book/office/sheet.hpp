@@ -20,12 +20,14 @@ namespace shimwright::book {
 
 // What may be typed into a cell, and what the person is told.
 struct EntryCheck {
-  enum class Kind { choice, condition };
+  enum class Kind { choice, condition, number, whole_number, text_length };
   Kind kind = Kind::condition;
   // choice: `"yes";"no"` or the name of a range. condition: a formula that is TRUE for a sound
-  // entry, written for the first cell of the area.
-  std::string rule;
-  std::string title;
+  // entry, written for the first cell of the area. Else the least that may stand there, as a
+  // formula; `most` likewise.
+  std::string rule = {};
+  std::string most = {};
+  std::string title = {};
   std::string help = {};     // shown beside the cell while it is selected; empty: nothing is shown
   std::string refusal = {};  // what is wrong, when the rule is broken
   bool may_keep = false;     // only a warning: the entry may stay
@@ -69,6 +71,10 @@ class Sheet {
   // A number from 0 to 1 is shown as a bar of this colour instead.
   void bar(At at, std::int32_t colour);
 
+  // A push button over the cells that runs a command by its URL; it stays off paper. It works once
+  // the book has left design mode (book.cpp).
+  void button(const Area& area, std::string_view words, std::string_view url);
+
   // Text and style in one; merged where the area has more than one cell.
   void label(const Area& area, std::string_view words, std::string_view style);
   void result(const Area& area, std::string_view formula, std::string_view style);
@@ -82,6 +88,7 @@ class Sheet {
   // Prints this area and nothing else, as the page style says.
   void print(const Area& area, std::string_view page_style);
   void keep_off_paper();
+  void hide();
   void new_page(int first_row);
   void repeat_rows(int first, int last);  // on top of every page
   // Without a password: it keeps the hand from slipping, no more.

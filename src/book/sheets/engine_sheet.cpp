@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MPL-2.0
 //
 // Engine: what is true of the engine as a whole, entered once before the first reading.
-#include "book/formula.hpp"
-#include "book/look/styles.hpp"
+#include <utility>
+
+#include "book/look/style_names.hpp"
+#include "book/places.hpp"
 #include "book/sheets.hpp"
-#include "book/workings.hpp"
 
 namespace shimwright::book {
 namespace {
@@ -13,271 +14,288 @@ namespace place = engine_place;
 
 constexpr int label_column = 1;
 constexpr int note_column = 9;
-constexpr double row_mm = 8;
+constexpr int last_row = place::opened.row + 1;
+constexpr double most_gap_mm = 5;
+constexpr double most_doubt_mm = 0.2;
+constexpr double most_money = 1'000'000;
 
-class EngineMaker {
+Area whole_line(int row) { return {{label_column, row}, {note_column, row}}; }
+
+// Words reach as far as the last column of numbers.
+Area wide(At words) { return {words, {place::exhaust_column, words.row}}; }
+
+Say word_of(Side side) { return side == Side::exhaust ? Say::engine_exhaust : Say::engine_inlet; }
+
+std::string one_of(const Choice& choice) {
+  std::string words;
+  for (std::size_t i = 0; i < choice.options.size(); ++i) {
+    if (i > 0) words += i + 1 == choice.options.size() ? " or " : ", ";
+    words += choice.options[i].shown;
+  }
+  return said(Say::choice_due, {words});
+}
+
+class EngineDescription {
  public:
-  EngineMaker(Sheet& sheet, const Places& places) : sheet_(sheet), places_(places) {}
+  explicit EngineDescription(const Places& places) : places_(places) {}
 
-  void make() {
+  SheetDescription made() && {
+    sheet_.name = sheet_name::engine;
     constexpr double none = 0.1;
-    const double widths[] = {3, 72, none, none, 25.5, 5, none, 25.5, 7, 90};
-    for (int column = 0; column <= note_column; ++column)
-      sheet_.column_width(column, widths[column]);
-    sheet_.row_heights(0, last_row, row_mm);
-    for (const int gap : {9, 21, 28}) sheet_.row_height(gap, 4);
-    sheet_.row_height(0, 11);
-    sheet_.row_height(1, 5);
-    sheet_.result({{label_column, 0}, {note_column, 0}}, titled(sheet_.name()), style::title);
-    make_banner(sheet_, {{label_column, 1}, {note_column, 1}});
-    troubles();
+    sheet_.column_mm = {3, 72, none, none, 25.5, 5, none, 25.5, 7, 90};
+    sheet_.row_mm = 8;
+    sheet_.row_heights = {{0, 11}, {1, 5},  {2, 18},         {9, 4},
+                          {21, 4}, {28, 4}, {doubt_row, 11}, {place::opens_row - 1, 6}};
+    sheet_.last_row = last_row;
+    sheet_.frozen_rows = place::first_row;
+    sheet_.cursor = place::name;
+    sheet_.printed = Area({0, 0}, {note_column, last_row});
+    sheet_.page_style = style::portrait;
+    sheet_.fields = {title_field("engine", whole_line(0)), banner_field(whole_line(1)),
+                     box_field("engine", whole_line(2))};
     engine();
     limits();
     readings();
     plan();
     crank();
-    sheet_.print({{0, 0}, {note_column, last_row}}, style::portrait);
-    sheet_.protect();
+    return std::move(sheet_);
   }
 
  private:
-  static constexpr int last_row = place::opened.row + 1;
-  static constexpr int doubt_said_row = place::series_row + 1;
+  static constexpr int doubt_row = place::series_row + 1;
 
-  // In the rows that stay in sight while the rest is scrolled.
-  void troubles() {
-    sheet_.row_height(2, 16);
-    make_trouble_box(
-        sheet_, {{label_column, 2}, {note_column, 2}},
-        {.told = in_workings(WorkingsMap(places_.count()).box_lines(WorkingsMap::engine_box))});
+  void add(std::string name, const Area& where, std::string_view look, Content content) {
+    sheet_.fields.push_back({.name = std::move(name),
+                             .where = where,
+                             .style = std::string(look),
+                             .content = std::move(content)});
   }
 
-  void heading(int row, std::string_view words) {
-    sheet_.style({{label_column, row}, {note_column, row}}, style::heading);
-    sheet_.text({label_column, row}, words);
+  void heading(std::string name, int row, Say words) {
+    for (Field& field : heading_fields(name + ".heading", whole_line(row), said(words)))
+      sheet_.fields.push_back(std::move(field));
   }
 
-  void line(int row, std::string_view label, std::string_view note) {
-    sheet_.label(At{label_column, row}, label, style::label);
-    sheet_.label(At{note_column, row}, note, style::note);
+  void line(const std::string& name, int row, Say label, Content note) {
+    add(name + ".label", At{label_column, row}, style::label, Fixed{said(label)});
+    add(name + ".note", At{note_column, row}, style::note, std::move(note));
   }
 
-  // Of `"yes";"no"`: what may be entered, as a sentence.
-  static std::string one_of(std::string_view rule) {
-    std::string words(rule.substr(1, rule.size() - 2));
-    constexpr std::string_view between = "\";\"";
-    const std::size_t last = words.rfind(between);
-    words.replace(last, between.size(), " or ");
-    for (std::size_t at = 0; (at = words.find(between)) != std::string::npos;)
-      words.replace(at, between.size(), ", ");
-    return "Enter " + words + ", or choose from the list.";
+  void line(const std::string& name, int row, Say label, Say note) {
+    line(name, row, label, Fixed{said(note)});
   }
 
-  void choice(At at, std::string_view rule, std::string_view first, std::string_view title) {
-    sheet_.style(at, style::entry_choice);
-    sheet_.text(at, first);
-    sheet_.check(at, {.kind = EntryCheck::Kind::choice,
-                      .rule = std::string(rule),
-                      .title = std::string(title),
-                      .refusal = one_of(rule)});
+  void fact(const std::string& name, int row, Say label, std::string words) {
+    add(name + ".label", At{label_column, row}, style::label, Fixed{said(label)});
+    add(name, {{place::words_column, row}, {note_column, row}}, style::fact,
+        Fixed{std::move(words)});
   }
 
-  static Area wide(At words) { return {words, {place::exhaust_column, words.row}}; }
-
-  void fact(int row, std::string_view label, std::string_view words) {
-    sheet_.label(At{label_column, row}, label, style::label);
-    sheet_.label({{place::words_column, row}, {note_column, row}}, words, style::fact);
+  void setting(const std::string& name, const Area& where, std::string_view look, Say title,
+               Takes entry) {
+    entry.kind = "setting";
+    entry.name = name;
+    entry.title = entry.place = said(title);
+    add(name, where, look, std::move(entry));
   }
 
-  void engine() {
-    heading(3, "This engine");
-    line(place::name.row, "Name of the engine", "Heads every sheet.");
-    sheet_.label(wide(place::name), "", style::entry_text);
-    line(place::unit.row, "Unit",
-         "Of every length in this book. Numbers already typed are not "
-         "converted: choose first.");
-    choice(place::unit, "\"mm\";\"inch\"", "mm", "Unit");
-    const EngineLayout& layout = places_.layout;
-    const int cylinders = cylinders_of(layout);
-    fact(6, "EngineLayout",
-         cylinders == 1
-             ? "single cylinder"
-             : word_for(layout.arrangement) + ", " + std::to_string(cylinders) + " cylinders");
-    fact(7, "Valves",
-         std::to_string(places_.count()) + ": " + std::to_string(layout.inlet_valves) +
-             " inlet and " + std::to_string(layout.exhaust_valves) + " exhaust to each cylinder");
-    fact(8, "Cylinders as drawn on Head", numbering());
+  void choice(const std::string& name, const Area& where, Say title, Say help,
+              std::vector<Choice::Option> options) {
+    Choice check{std::move(options)};
+    const std::string first = check.options.front().shown;
+    const std::string due = one_of(check);
+    setting(name, where, style::entry_choice, title,
+            {.check = std::move(check), .help = said(help), .due = due, .at_first = first});
   }
 
-  void limits() {
-    heading(10, "Valve clearance, engine cold");
-    for (const Side side : {Side::exhaust, Side::inlet})
-      sheet_.label(place::of(side, 10), word_for(side), style::table_head_centre);
-    line(place::min_row, "Smallest gap allowed", "From the engine\u2019s own manual.");
-    line(place::max_row, "Largest gap allowed", "From the engine\u2019s own manual.");
-    line(place::bias_row, "Where to aim",
-         "0 is the smallest, 1 the largest. Gaps mostly close up with use, hence 0.75.");
-    line(place::aim_row, "Gap aimed at", "What that comes to.");
-    say_that_readings_have_a_doubt();
-    line(place::series_row, "Shim series",
-         "Any word. A shim fits only valves of its own series; the same word for both if every "
-         "shim fits every valve.");
+  // A value of both sides, exhaust and inlet.
+  void sides(const std::string& name, int row, std::string_view look, Say title,
+             entry_value::Side value, const Takes& entry) {
     for (const Side side : {Side::exhaust, Side::inlet}) {
-      for (const int row : {place::min_row, place::max_row}) {
-        const At at = place::of(side, row);
-        sheet_.style(at, style::entry_length);
-        sheet_.check(at, length_check(at, 0, 5, "Gap allowed", "",
-                                      "A gap from 0 to 5 mm (0.2 in), in the unit chosen above."));
-      }
-      inches(place::of(side, place::min_row), place::of(side, place::max_row));
-      const At bias = place::of(side, place::bias_row);
-      sheet_.style(bias, style::entry_factor);
-      sheet_.number(bias, 0.75);
-      sheet_.check(bias,
-                   {.rule = written("AND(ISNUMBER({x});{x}>=0;{x}<=1)", {{"x", relative(bias)}}),
-                    .title = "Where to aim",
-                    .refusal = "A number from 0 (at the smallest) to 1 (at the largest)."});
-      const At aim = place::of(side, place::aim_row);
-      sheet_.result(
-          aim,
-          written("=IF(ISNUMBER({x});{x}/mm_each;\"\u2013\")",
-                  {{"x", in_workings(WorkingsMap(places_.count()).limit(side, WorkingsMap::aim))}}),
-          style::table_length);
-      inches(aim, aim);
-      const At series = place::of(side, place::series_row);
-      sheet_.label({series, right_of(series)}, "A", style::entry_choice);
+      const At at = place::of(side, row);
+      Takes taken = entry;
+      taken.kind = "side";
+      taken.name = word_for(side);
+      taken.value = value;
+      taken.title = said(title);
+      taken.place = said(Say::engine_of_side, {said(title), said(word_of(side))});
+      Field field{.name = std::string(word_for(side)) + "." + name,
+                  .where = at,
+                  .style = std::string(look),
+                  .content = std::move(taken)};
+      if (row == place::series_row) field.where = Area(at, right_of(at));
+      if (look == style::entry_length) field.grades = {in_inches()};
+      sheet_.fields.push_back(std::move(field));
     }
   }
 
-  // Of the gauge: common practice, no source. Said as long as nobody has entered it.
-  void say_that_readings_have_a_doubt() {
-    const Area area{{label_column, doubt_said_row}, {note_column, doubt_said_row}};
-    sheet_.result(area,
-                  written("=IF({doubt}<>\"\";\"\";\"No feeler reading is exact: enter its doubt "
-                          "below (\"&IF(unit=\"inch\";\"0.0004 to 0.0008 in\";\"0.01 to 0.02 "
-                          "mm\")&\" is common practice), and a "
-                          "gap too near a limit to be sure of is marked with a question mark, and "
-                          "the plan keeps that much further inside the limits.\")",
-                          {{"doubt", place::doubt}}),
-                  style::text);
-    sheet_.row_height(doubt_said_row, 11);
+  void side_heads(int row) {
+    for (const Side side : {Side::exhaust, Side::inlet})
+      add(std::string(word_for(side)) + ".head." + std::to_string(row),
+          At{side == Side::exhaust ? place::exhaust_column : place::inlet_column, row},
+          style::table_head_centre, Fixed{said(word_of(side))});
   }
 
-  void inches(At from, At to) {
-    sheet_.grade({from, to}, {{"unit=\"inch\"", std::string(style::in_inches)}});
+  void engine() {
+    heading("this engine", 3, Say::engine_this);
+    line("engine", place::name.row, Say::engine_name, Say::engine_name_note);
+    setting("engine", wide(place::name), style::entry_text, Say::engine_name,
+            {.check = Letters{60},
+             .help = said(Say::engine_name_help),
+             .due = said(Say::engine_name_due)});
+    line("unit", place::unit.row, Say::engine_unit, Say::engine_unit_note);
+    choice("unit", {place::unit, {place::inlet_column, place::unit.row}}, Say::engine_unit,
+           Say::engine_unit_help, {{"mm"}, {"inch"}});
+    const EngineLayout& layout = places_.layout;
+    fact("layout", 6, Say::engine_layout, layout_in_words());
+    fact("valves", 7, Say::engine_valves,
+         said(Say::engine_valves_told,
+              {std::int64_t{layout.inlet_valves}, std::int64_t{layout.exhaust_valves},
+               std::int64_t{places_.count()}}));
+    fact("numbering", 8, Say::engine_numbering, numbering());
   }
 
-  void length_entry(At at, double most_mm, std::string_view title, std::string_view refusal) {
-    sheet_.style(at, style::entry_length);
-    sheet_.check(at, length_check(at, 0, most_mm, title, "", refusal));
-    inches(at, at);
-  }
-
-  void readings() {
-    heading(17, "Readings");
-    line(place::doubt.row, "Doubt of a reading (U)",
-         "The true gap is taken to lie within this much either side of the reading. Blank: exact.");
-    length_entry(place::doubt, 0.2, "Doubt of a reading",
-                 "A number from 0 to 0.2 mm (0.008 in), in the unit chosen above.");
-    line(place::allowed.row, "Mark and micrometer may differ by", "");
-    sheet_.formula({note_column, place::allowed.row},
-                   "=\"Blank: \"&FIXED(0.015/mm_each;decimals;TRUE())&IF(unit=\"inch\";\" in.\";"
-                   "\" mm.\")");
-    length_entry(place::allowed, 0.2, "Mark and micrometer",
-                 "A number from 0 to 0.2 mm (0.008 in), in the unit chosen above.");
-    line(place::scheme.row, "Marks on shims are in", "");
-    sheet_.formula(
-        {note_column, place::scheme.row},
-        "=IF(unit=\"inch\";\"auto: .108 is 0.108 in; 275 is 2.75 mm, 2755 is 2.755 mm.\";"
-        "\"auto: 275 and 2.75 are 2.75 mm, 2755 is 2.755 mm.\")");
-    choice(place::scheme, "\"auto\";\"hundredths\";\"thousandths\";\"mm\";\"in\"", "auto",
-           "Marks on shims");
-  }
-
-  void plan() {
-    heading(22, "What the plan may do");
-    line(place::use_doubt.row, "Stay clear of the limits by the doubt",
-         "yes: a gap must come out good even if the reading is off by U.");
-    choice(place::use_doubt, "\"yes\";\"no\"", "yes", "Doubt");
-    line(place::touch_good.row, "Change shims of good valves too",
-         "yes: a good valve may give its shim to another.");
-    choice(place::touch_good, "\"yes\";\"no\"", "no", "Good valves");
-    line(place::first.row, "Put first",
-         "cost: least money. aim: gaps nearest the aim, whatever they cost.");
-    choice(place::first, "\"cost\";\"aim\"", "cost", "What comes first");
-    line(place::work.row, "Work for each shim changed", "A sum of money. Blank: none.");
-    sheet_.style(place::work, style::entry_money);
-    sheet_.check(place::work, money_check(place::work));
-    line(place::currency.row, "Currency", "A word or sign, shown with sums.");
-    sheet_.style(place::currency, style::entry_choice);
+  std::string layout_in_words() const {
+    const std::int64_t cylinders = cylinders_of(places_.layout);
+    if (cylinders == 1) return said(Say::engine_single);
+    switch (places_.layout.arrangement) {
+      case Arrangement::vee:
+        return said(Say::engine_vee, {cylinders});
+      case Arrangement::flat:
+        return said(Say::engine_flat, {cylinders});
+      case Arrangement::in_line:
+        break;
+    }
+    return said(Say::engine_in_line, {cylinders});
   }
 
   // As they lie on Head.
   std::string numbering() const {
     std::string words;
     for (const Bank& bank : places_.layout.banks) {
-      if (!words.empty()) words += "; ";
-      if (bank.name.empty() && bank.cylinders.size() > 1) words += "from left to right:";
-      if (!bank.name.empty()) words += bank.name + " bank:";
+      std::string cylinders;
       for (const int cylinder : bank.cylinders)
-        words += (words.empty() ? "" : " ") + std::to_string(cylinder);
+        cylinders += (cylinders.empty() ? "" : " ") + std::to_string(cylinder);
+      if (!words.empty()) words += "; ";
+      if (!bank.name.empty())
+        words += said(Say::engine_bank, {bank.name, cylinders});
+      else if (bank.cylinders.size() > 1)
+        words += said(Say::engine_left_to_right, {cylinders});
+      else
+        words += cylinders;
     }
     return words;
   }
 
+  void limits() {
+    heading("limits", 10, Say::engine_limits);
+    side_heads(10);
+    line("min", place::min_row, Say::engine_min, Say::engine_limit_note);
+    line("max", place::max_row, Say::engine_max, Say::engine_limit_note);
+    line("bias", place::bias_row, Say::engine_bias, Say::engine_bias_note);
+    line("aim", place::aim_row, Say::engine_aim, Say::engine_aim_note);
+    line("series", place::series_row, Say::engine_series, Say::engine_series_note);
+    const Takes limit{.check = Number{0, most_gap_mm, true},
+                      .help = said(Say::engine_limit_help),
+                      .due = said(Say::engine_limit_due)};
+    sides("min", place::min_row, style::entry_length, Say::engine_min, entry_value::min, limit);
+    sides("max", place::max_row, style::entry_length, Say::engine_max, entry_value::max, limit);
+    sides("bias", place::bias_row, style::entry_factor, Say::engine_bias, entry_value::bias,
+          {.check = Number{0, 1},
+           .help = said(Say::engine_bias_help),
+           .due = said(Say::engine_bias_due),
+           .at_first = "0.75"});
+    for (const Side side : {Side::exhaust, Side::inlet})
+      add(std::string(word_for(side)) + ".aim", place::of(side, place::aim_row),
+          style::table_length, Shows{"book", "aim " + std::string(word_for(side))});
+    sides("series", place::series_row, style::entry_choice, Say::engine_series, entry_value::series,
+          {.check = Letters{20},
+           .help = said(Say::engine_series_help),
+           .due = said(Say::engine_series_due),
+           .at_first = "A"});
+    // Common practice, no source. Said as long as nobody has entered it.
+    add("doubt hint", whole_line(doubt_row), style::text, Shows{"book", "doubt hint"});
+  }
+
+  void small_length(const std::string& name, At at, Say title, Say help) {
+    setting(name, at, style::entry_length, title,
+            {.check = Number{0, most_doubt_mm, true},
+             .help = said(help),
+             .due = said(Say::engine_small_length_due)});
+    sheet_.fields.back().grades = {in_inches()};
+  }
+
+  void readings() {
+    heading("readings", 17, Say::engine_readings);
+    line("doubt", place::doubt.row, Say::engine_doubt, Say::engine_doubt_note);
+    small_length("doubt", place::doubt, Say::engine_doubt, Say::engine_doubt_help);
+    line("allowed difference", place::allowed.row, Say::engine_allowed,
+         Shows{"book", "allowed note"});
+    small_length("allowed difference", place::allowed, Say::engine_allowed,
+                 Say::engine_allowed_help);
+    line("marks", place::scheme.row, Say::engine_scheme, Shows{"book", "marks note"});
+    choice("marks", place::scheme, Say::engine_scheme, Say::engine_scheme_help,
+           {{"auto"}, {"hundredths"}, {"thousandths"}, {"mm"}, {"in"}});
+  }
+
+  void plan() {
+    heading("plan", 22, Say::engine_plan);
+    line("stay clear", place::use_doubt.row, Say::engine_clear, Say::engine_clear_note);
+    choice("stay clear", place::use_doubt, Say::engine_clear, Say::engine_clear_help,
+           {{"yes"}, {"no"}});
+    line("touch good", place::touch_good.row, Say::engine_touch, Say::engine_touch_note);
+    choice("touch good", place::touch_good, Say::engine_touch, Say::engine_touch_help,
+           {{"yes"}, {"no"}});
+    std::get<Takes>(sheet_.fields.back().content).at_first = "no";
+    line("first", place::first.row, Say::engine_first, Say::engine_first_note);
+    choice("first", place::first, Say::engine_first, Say::engine_first_help, {{"cost"}, {"aim"}});
+    line("work", place::work.row, Say::engine_work, Say::engine_work_note);
+    setting("work", place::work, style::entry_money, Say::engine_work,
+            {.check = Number{0, most_money},
+             .help = said(Say::engine_work_help),
+             .due = said(Say::engine_money_due)});
+    line("currency", place::currency.row, Say::engine_currency, Say::engine_currency_note);
+    setting("currency", place::currency, style::entry_choice, Say::engine_currency,
+            {.check = Letters{8},
+             .help = said(Say::engine_currency_help),
+             .due = said(Say::engine_currency_due)});
+  }
+
   void crank() {
-    heading(29, "Turning the crank");
-    line(place::firing.row, "Firing order",
-         "As the manual says. Uneven firing is told in degrees: 1 at 0, 2 at 270.");
-    sheet_.label(wide(place::firing), places_.layout.firing, style::entry_words);
-    const std::string cylinders = std::to_string(cylinders_of(places_.layout));
-    sheet_.check(
-        place::firing,
-        {.rule = written(
-             "OR(NOT(add_in_there);IFERROR(MAX(CRANK.STOPS({x};;;\"cylinder\"))={n};FALSE()))",
-             {{"x", relative(place::firing)}, {"n", cylinders}}),
-         .title = "Firing order",
-         .refusal = "Name each of the " + cylinders +
-                    " cylinders once in the order of firing, such as 1-3-4-2; or give the degrees "
-                    "of the crank at which each fires, from 0 to below 720: 1 at 0, 2 at 270."});
-    constexpr int heads_row = place::opens_row - 1;
-    sheet_.row_height(heads_row, 6);
-    for (const Side side : {Side::exhaust, Side::inlet})
-      sheet_.label(place::of(side, heads_row), word_for(side), style::table_head_centre);
-    line(place::opens_row, "Opens, degrees before dead centre",
-         "Inlet before top, exhaust before bottom. Blank: 20 and 60.");
-    line(place::closes_row, "Closes, degrees after dead centre",
-         "Inlet after bottom, exhaust after top. Blank: 60 and 20.");
-    for (const Side side : {Side::exhaust, Side::inlet})
-      for (const int row : {place::opens_row, place::closes_row})
-        degrees(place::of(side, row), -180, "Valve timing");
-    line(place::margin.row, "Clear of the lobe by, degrees",
-         "At both ends, as the crank is set by eye. Blank: 10.");
-    degrees(place::margin, 0, "Clear of the lobe");
-    line(place::opened.row, "How shims are changed",
-         "With the camshafts out every shim can be reached at once.");
-    sheet_.style(wide(place::opened), style::entry_choice);
-    sheet_.merge(wide(place::opened));
-    choice(place::opened,
-           written("\"{in}\";\"{out}\"", {{"in", place::cams_in_place}, {"out", place::cams_out}}),
-           place::cams_in_place, "How shims are changed");
+    heading("crank", 29, Say::engine_crank);
+    line("firing", place::firing.row, Say::engine_firing, Say::engine_firing_note);
+    // What is wrong with it, the box says: its rule is no plain one.
+    setting("firing", wide(place::firing), style::entry_words, Say::engine_firing,
+            {.check = Letters{200},
+             .help = said(Say::engine_firing_help),
+             .due = said(Say::engine_firing_due),
+             .at_first = places_.layout.firing});
+    side_heads(place::opens_row - 1);
+    line("opens", place::opens_row, Say::engine_opens, Say::engine_opens_note);
+    line("closes", place::closes_row, Say::engine_closes, Say::engine_closes_note);
+    const Takes timing{.check = Number{-180, 180},
+                       .help = said(Say::engine_timing_help),
+                       .due = said(Say::engine_timing_due)};
+    sides("opens", place::opens_row, style::entry_choice, Say::engine_opens, entry_value::opens,
+          timing);
+    sides("closes", place::closes_row, style::entry_choice, Say::engine_closes, entry_value::closes,
+          timing);
+    line("margin", place::margin.row, Say::engine_margin, Say::engine_margin_note);
+    setting("margin", place::margin, style::entry_choice, Say::engine_margin,
+            {.check = Number{0, 180},
+             .help = said(Say::engine_margin_help),
+             .due = said(Say::engine_margin_due)});
+    line("camshafts out", place::opened.row, Say::engine_opened, Say::engine_opened_note);
+    choice("camshafts out", wide(place::opened), Say::engine_opened, Say::engine_opened_help,
+           {{std::string(place::cams_in_place), "no"}, {std::string(place::cams_out), "yes"}});
   }
 
-  void degrees(At at, int least, std::string_view title) {
-    const std::string from = std::to_string(least);
-    sheet_.style(at, style::entry_choice);
-    sheet_.check(at, {.rule = written("AND(ISNUMBER({x});{x}>={least};{x}<=180)",
-                                      {{"x", relative(at)}, {"least", from}}),
-                      .title = std::string(title),
-                      .refusal = "Degrees of the crank: a number from " + from + " to 180."});
-  }
-
-  Sheet& sheet_;
   const Places& places_;
+  SheetDescription sheet_;
 };
 
 }  // namespace
 
-void make_engine(Sheet& sheet, const Places& places) { EngineMaker(sheet, places).make(); }
+SheetDescription describe_engine(const Places& places) { return EngineDescription(places).made(); }
 
 }  // namespace shimwright::book

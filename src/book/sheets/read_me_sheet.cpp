@@ -1,241 +1,186 @@
 // SPDX-License-Identifier: MPL-2.0
 //
 // Read me first: what the book is for, what must never be done, the steps, and how far one is.
-#include "book/formula.hpp"
-#include "book/look/styles.hpp"
+#include <utility>
+
+#include "book/look/style_names.hpp"
+#include "book/places.hpp"
 #include "book/sheets.hpp"
-#include "book/steps_map.hpp"
-#include "book/workings.hpp"
 
 namespace shimwright::book {
 namespace {
 
-using Map = WorkingsMap;
-
 constexpr int last_column = 4;
+constexpr int remarks_listed = 40;
 
-constexpr const char* cautions[] = {
-    "The engine\u2019s own manual, the local rules and a licensed mechanic come first. "
-    "Nothing here replaces them.",
-    "Engine cold, best left overnight. Ignition off, spark plugs out.",
-    "Turn the crank only by hand, and only in the direction in which the engine runs.",
-    "Never turn it while a valve is without its shim or a cam is not bolted down as the manual "
-    "says.",
-    "Keep shims clean and each in its marked place. Oil every shim before it goes in.",
-    "After fitting, turn the crank by hand through two full turns and measure every gap again.",
-};
+constexpr Say cautions[] = {Say::caution_manual, Say::caution_cold,  Say::caution_by_hand,
+                            Say::caution_shim,   Say::caution_clean, Say::caution_after};
 
 struct Step {
   std::string_view sheet;
-  const char* words;
+  Say words;
 };
 
 constexpr Step steps[] = {
-    {sheet_name::engine,
-     "Name the engine, choose the unit, and enter the limits from its own manual. Check the shim "
-     "series there too, and the firing order and angles: the crank stops follow from these."},
-    {sheet_name::head,
-     "With the engine cold, measure the gap at every valve with the cam\u2019s lobe away from it, "
-     "and type it on the valve\u2019s card."},
-    {sheet_name::head,
-     "Take out the shims, one valve at a time, and put each back before you turn the crank. Type "
-     "the mark; measure each with the micrometer and type that too: marks wear off, and shims wear "
-     "thin. The shim of a good valve may stay in and unread, unless Engine has shims of good "
-     "valves changed too."},
-    {sheet_name::shims,
-     "List the spares in the drawer and the sizes you can buy. Spares that stand in another sheet "
-     "are pasted with Ctrl+Shift+V, then Values Only: Ctrl+V takes looks, locks and checks from "
-     "the cells. Undo cures it."},
-    {sheet_name::plan,
-     "Read what to keep, move, fit or buy. If a dark box speaks, mend what it names first."},
-    {sheet_name::plan,
-     "Order what it says. Measure every shim that comes before you trust its mark: one of another "
-     "size goes on Shims as a spare, and the plan is read anew."},
-    {sheet_name::fit,
-     "Fit the shims step by step, in this order and no other. Tick each step as you go."},
-    {sheet_name::head,
-     "Turn the crank by hand through two full turns and measure every gap again. In a copy of this "
-     "book, clear every tick on Fit and type the new gaps, each with the mark and micrometer size "
-     "of the shim now in that valve. On Shims, strike off the spares that went in and add the "
-     "shims left over."},
+    {sheet_name::engine, Say::step_engine}, {sheet_name::head, Say::step_gaps},
+    {sheet_name::head, Say::step_shims},    {sheet_name::shims, Say::step_spares},
+    {sheet_name::plan, Say::step_plan},     {sheet_name::plan, Say::step_order},
+    {sheet_name::fit, Say::step_fit},       {sheet_name::head, Say::step_again},
 };
 
-class ReadMeMaker {
+class ReadMeDescription {
  public:
-  ReadMeMaker(Sheet& sheet, const Places& places)
-      : sheet_(sheet),
-        layout_(places.layout),
-        map_(places.count()),
-        steps_(places),
-        count_(places.count()) {}
+  explicit ReadMeDescription(const Places& places) : places_(places) {}
 
-  void make() {
-    const double widths[] = {3, 12, 30, 128, 34};
-    for (int column = 0; column <= last_column; ++column)
-      sheet_.column_width(column, widths[column]);
-    sheet_.row_height(0, 14);
-    sheet_.result(line(0), "=IF(engine_name=\"\";\"Valve service\";engine_name)", style::title);
-    sheet_.label(line(1),
-                 "From feeler gauge to order list: enter what you measure, and this book tells "
-                 "which valves are tight, good or loose, which shims to keep and move, and which "
-                 "few to buy.",
-                 style::text);
-    sheet_.row_height(1, 11);
-    make_banner(sheet_, line(2));
-    sheet_.row_height(2, 5.5);
+  SheetDescription made() && {
+    sheet_.name = sheet_name::read_me;
+    sheet_.column_mm = {3, 12, 30, 128, 34};
+    sheet_.page_style = style::portrait;
+    height(14);
+    sheet_.fields.push_back(title_field("read me", line(row_++)));
+    height(11);
+    add("purpose", line(row_++), style::text, Fixed{said(Say::read_me_purpose)});
+    height(5.5);
+    sheet_.fields.push_back(banner_field(line(row_++)));
     write_cautions();
     write_steps();
     write_stops();
     write_progress();
-    sheet_.print({{0, 0}, {last_column, row_}}, style::portrait);
+    write_result();
+    sheet_.printed = Area({0, 0}, {last_column, row_});
     list_remarks();
-    sheet_.protect();
+    sheet_.last_row = row_;
+    return std::move(sheet_);
   }
 
  private:
   static Area line(int row) { return {{1, row}, {last_column, row}}; }
 
-  void heading(std::string_view words) {
-    sheet_.row_height(row_++, 5);
-    sheet_.style(line(row_), style::heading);
-    sheet_.text({1, row_}, words);
-    sheet_.row_height(row_++, 7);
+  void height(double mm) { sheet_.row_heights.emplace_back(row_, mm); }
+
+  void add(std::string name, const Area& where, std::string_view look, Content content,
+           std::vector<Wears> grades = {}) {
+    sheet_.fields.push_back({.name = std::move(name),
+                             .where = where,
+                             .style = std::string(look),
+                             .content = std::move(content),
+                             .grades = std::move(grades)});
+  }
+
+  void heading(const std::string& name, Say words) {
+    height(5);
+    ++row_;
+    for (Field& field : heading_fields(name + ".heading", line(row_), said(words)))
+      sheet_.fields.push_back(std::move(field));
+    height(7);
+    ++row_;
   }
 
   void write_cautions() {
-    heading("Before you begin");
-    for (const char* words : cautions) {
-      sheet_.label(line(row_), words, style::caution);
-      sheet_.row_height(row_++, 7);
+    heading("cautions", Say::read_me_before);
+    for (const Say words : cautions) {
+      add("caution." + std::to_string(row_), line(row_), style::caution, Fixed{said(words)});
+      height(7);
+      ++row_;
     }
   }
 
   void write_steps() {
-    heading("The steps");
+    heading("steps", Say::read_me_steps);
     int number = 0;
     for (const Step& step : steps) {
-      sheet_.label(At{1, row_}, std::to_string(++number), style::number);
-      sheet_.result(At{2, row_},
-                    written("=HYPERLINK(\"#'{sheet}'.A1\";\"{sheet}\")", {{"sheet", step.sheet}}),
-                    style::link);
-      sheet_.label({{3, row_}, {last_column, row_}}, step.words, style::text);
+      const std::string name = "step." + std::to_string(++number);
+      const std::string words = said(step.words);
+      add(name + ".number", At{1, row_}, style::number, Fixed{std::to_string(number)});
+      add(name + ".sheet", At{2, row_}, style::link, Link{std::string(step.sheet)});
+      add(name, {{3, row_}, {last_column, row_}}, style::text, Fixed{words});
       constexpr std::size_t one_line = 90;  // letters
-      constexpr std::size_t two_lines = 185;
-      const std::size_t letters = std::string_view(step.words).size();
-      sheet_.row_height(row_++, letters <= one_line ? 7.5 : letters <= two_lines ? 10.5 : 14.5);
+      constexpr std::size_t two_lines = 180;
+      height(words.size() <= one_line ? 7.5 : words.size() <= two_lines ? 10.5 : 14.5);
+      ++row_;
     }
   }
 
   void write_stops() {
-    heading("Where to stop the crank");
-    const Area area{{1, row_}, {last_column, row_}};
-    const std::string wrong = in_workings(steps_.fact(StepsMap::crank_wrong));
-    sheet_.result(
-        area,
-        written("=IF({wrong}<>\"\";{wrong};{said})",
-                {{"wrong", wrong}, {"said", in_workings(steps_.fact(StepsMap::stops_said))}}),
-        style::text);
+    heading("stops", Say::read_me_stops);
+    add("stops", line(row_), style::text, Shows{"book", "stops"});
     constexpr double line_mm = 4.4;
     constexpr int letters = 110;
-    sheet_.row_height(row_++, 2 + line_mm * lines_of_stops(layout_, letters));
-    sheet_.label(
-        line(row_),
-        "Firing dead centre: the piston at the top with all its cylinder\u2019s valves shut "
-        "(top of compression).",
-        style::text);
-    sheet_.row_height(row_++, 6);
+    height(2 + line_mm * lines_of_stops(places_.layout, letters));
+    ++row_;
+    add("tdc", line(row_), style::text, Fixed{said(Say::read_me_tdc)});
+    height(6);
+    ++row_;
   }
 
-  void bar(std::string_view words, const std::string& done, const std::string& of) {
-    sheet_.label({{1, row_}, {2, row_}}, words, style::label);
-    sheet_.result(At{3, row_}, written("=IFERROR({done}/{of};0)", {{"done", done}, {"of", of}}),
-                  style::bar);
-    sheet_.bar({3, row_}, style::bar_colour);
-    sheet_.result(At{4, row_},
-                  written("=IFERROR(IF({of}=0;\"\u2013\";{done}&\" of \"&{of});\"\u2013\")",
-                          {{"done", done}, {"of", of}}),
-                  style::tally);
-    sheet_.row_height(row_++, 5);
-    sheet_.row_height(row_++, 2.5);
-  }
-
-  // The words may be a formula. With a look of its own where the figure is not 0.
-  void figure(std::string_view words, const std::string& formula, std::string_view look = {},
-              std::vector<Grade> grades = {}) {
-    const At at{3, row_};
-    sheet_.result({{1, row_}, {2, row_}}, words, style::label);
-    sheet_.result(at, "=IFERROR(" + formula + ";\"\u2013\")", style::answer);
-    if (!look.empty())
-      grades.push_back(
-          {written("AND(ISNUMBER({x});{x}>0)", {{"x", relative(at)}}), std::string(look)});
-    if (!grades.empty()) sheet_.grade(at, grades);
-    sheet_.row_height(row_++, 7);
+  // The piece of that name as words, and the piece `... share` as a bar.
+  void bar(const std::string& piece, Say words) {
+    add(piece + ".label", {{1, row_}, {2, row_}}, style::label, Fixed{said(words)});
+    add(piece + ".bar", At{3, row_}, style::bar, Progress{{"book", piece + " share"}});
+    add(piece, At{4, row_}, style::tally, Shows{"book", piece});
+    height(5);
+    ++row_;
+    height(2.5);
+    ++row_;
   }
 
   void write_progress() {
-    heading("How far you are");
-    sheet_.row_height(row_++, 2.5);
-    const std::string all = std::to_string(count_);
-    const auto known = [this](Map::Valve column) {
-      return written("COUNT({x})", {{"x", in_workings(map_.all(column))}});
-    };
-    bar("gaps measured", known(Map::clearance), all);
-    // A shim that stays in its valve whatever its size is not waited for.
-    bar("needed shims known", known(Map::shim),
-        written("({all}-SUMPRODUCT(0+({kept}<>\"\")))",
-                {{"all", all}, {"kept", in_workings(map_.all(Map::kept))}}));
-    const auto steps = [this](StepsMap::Fact which) { return in_workings(steps_.fact(which)); };
-    bar("steps done", steps(StepsMap::steps_ticked), steps(StepsMap::steps_count));
-    figure("remarks on the entries", remarks(), style::remark_found);
-    const std::string to_list = in_workings(map_.fact(Map::to_list));
-    figure("=IF(" + to_list + ";\"valves that want a shim\";\"valves left outside\")",
-           written("SUMPRODUCT((actions=\"none\")+NOT({to_list})*({left}<>\"\"))",
-                   {{"to_list", to_list}, {"left", in_workings(map_.all(Map::left_outside))}}),
-           style::trouble_found, {{to_list, std::string(style::remark_found)}});
-    const std::string done = steps(StepsMap::all_ticked);
-    figure("=IF(" + done + ";\"shims changed\";\"shims to change\")",
-           "SUMPRODUCT((actions=\"move\")+(actions=\"spare\")+(actions=\"buy\"))");
-    figure("=IF(" + done + ";\"of these bought\";\"shims to buy\")",
-           written("IF(plan_stands;SUM({x});NA())",
-                   {{"x", in_workings(map_.order(Map::order_count))}}));
+    heading("progress", Say::read_me_progress);
+    height(2.5);
+    ++row_;
+    bar("gaps measured", Say::read_me_gaps);
+    bar("shims known", Say::read_me_shims);
+    bar("steps done", Say::read_me_done);
   }
 
-  std::string remarks() const { return in_workings(map_.trouble_lines(Map::all_count)); }
+  void figure(const std::string& piece, Content label, std::vector<Wears> grades = {}) {
+    add(piece + ".label", {{1, row_}, {2, row_}}, style::label, std::move(label));
+    add(piece, At{3, row_}, style::answer, Shows{"book", piece}, std::move(grades));
+    height(7);
+    ++row_;
+  }
+
+  static Wears more_than_none(const std::string& piece, std::string_view look) {
+    return {.piece = {"book", piece},
+            .words = {"", "0", "\u2013"},
+            .style = std::string(look),
+            .unless = true};
+  }
+
+  // Apart from the progress: a valve left outside its limits is none.
+  void write_result() {
+    heading("result", Say::read_me_result);
+    figure("remarks count", Fixed{said(Say::read_me_remarks)},
+           {more_than_none("remarks count", style::remark_found)});
+    // While no shims are listed nobody knows yet whether one fits.
+    figure("outside count", Shows{"book", "outside label"},
+           {{{"book", "to list"}, {"yes"}, std::string(style::remark_found)},
+            more_than_none("outside count", style::trouble_found)});
+    figure("change count", Shows{"book", "change label"});
+    figure("buy count", Shows{"book", "buy label"});
+  }
 
   // All that the boxes may have no room for, below what goes on paper.
   void list_remarks() {
-    constexpr int most = 40;
-    const std::string all = in_workings(map_.trouble_lines(Map::all_box));
     row_ += 2;
-    sheet_.result(
-        line(row_),
-        written(
-            "=IF({all}=\"\";\"No remarks on the entries\";\"Remarks on the entries, all of them\")",
-            {{"all", all}}),
-        style::heading);
-    for (int i = 1; i <= most; ++i) {
-      ++row_;
-      sheet_.result(
-          line(row_),
-          written(i < most ? "=IF({all}=\"\";\"\";IFERROR(REGEX({all};\"[^\\n]+\";;{i});\"\"))"
-                           : "=IF({all}=\"\";\"\";IF({lines}<{i};\"\";\"and \"&({lines}-{i}+1)&"
-                             "\" more: mend these first\"))",
-                  {{"all", all}, {"i", i}, {"lines", lines_in(all)}}),
-          style::text);
-      sheet_.row_height(row_, 9);
-    }
+    add("remarks heading", line(row_), style::heading, Shows{"book", "remarks heading"});
+    Table remarks{.name = "remarks", .first = {1, ++row_}, .row_mm = 9};
+    for (int i = 1; i <= remarks_listed; ++i) remarks.rows.push_back(std::to_string(i));
+    remarks.columns = {{.name = "words",
+                        .style = std::string(style::text),
+                        .content = Shows{"remarks", "words"},
+                        .cells = last_column}};
+    row_ += remarks_listed;
+    sheet_.tables.push_back(std::move(remarks));
   }
 
-  Sheet& sheet_;
-  const EngineLayout& layout_;
-  Map map_;
-  StepsMap steps_;
-  int count_;
-  int row_ = 3;
+  const Places& places_;
+  SheetDescription sheet_;
+  int row_ = 0;
 };
 
 }  // namespace
 
-void make_read_me(Sheet& sheet, const Places& places) { ReadMeMaker(sheet, places).make(); }
+SheetDescription describe_read_me(const Places& places) { return ReadMeDescription(places).made(); }
 
 }  // namespace shimwright::book

@@ -2,193 +2,172 @@
 //
 // Shims: the spares in the drawer, and the sizes that can be bought, as whole rows of sizes (from,
 // to, step) or singly.
-#include "book/formula.hpp"
-#include "book/look/styles.hpp"
+#include <utility>
+
+#include "book/look/style_names.hpp"
+#include "book/places.hpp"
 #include "book/sheets.hpp"
-#include "book/workings.hpp"
 
 namespace shimwright::book {
 namespace {
 
 namespace place = shims_place;
-using Map = WorkingsMap;
 
-constexpr double row_mm = 6.2;
 constexpr int last_column = 13;
 constexpr int last_row = 29;
+constexpr Number size_mm{0.3, 20, true};
+constexpr Number step_mm{0.001, 5, true};
+constexpr Number quantity{.least = 0, .most = 1000, .whole = true};
+constexpr Number price{0, 1'000'000};
 
-void heading(Sheet& sheet, const Area& area, std::string_view words) {
-  sheet.style(area, style::heading);
-  sheet.text(area.from, words);
+std::vector<std::string> numbered(int from, int rows) {
+  std::vector<std::string> names;
+  for (int i = 0; i < rows; ++i) names.push_back(std::to_string(from + i));
+  return names;
 }
 
-void heads(Sheet& sheet, At from, const std::vector<std::string>& words) {
-  for (std::size_t i = 0; i < words.size(); ++i)
-    sheet.label(right_of(from, static_cast<int>(i)), words[i],
-                words[i] == "series"                           ? style::table_head_centre
-                : words[i] == "note" || words[i] == "comes to" ? style::table_head_left
-                                                               : style::table_head);
+// What is taken in one column of a table of shims: what its rows are called as entries, and where
+// one is to go back to.
+class Entries {
+ public:
+  Entries(std::string kind, Say place) : kind_(std::move(kind)), place_(place) {}
+
+  Column column(Say heading, std::string_view look, int value, Check check, Say title, Say help,
+                Say due) const {
+    Column column{.name = said(heading),
+                  .heading = said(heading),
+                  .style = std::string(look),
+                  .content = Takes{.kind = kind_,
+                                   .value = value,
+                                   .check = std::move(check),
+                                   .title = said(title),
+                                   .help = said(help),
+                                   .due = said(due),
+                                   .place = said(place_, {"{0}"})}};
+    if (look == style::entry_length) column.grades = {in_inches()};
+    return column;
+  }
+
+  Column series(int value) const {
+    Column made = column(Say::shims_series, style::entry_choice, value, SeriesChoice{},
+                         Say::shims_series_title, Say::shims_series_help, Say::shims_series_due);
+    made.heading_style = style::table_head_centre;
+    return made;
+  }
+  Column size(int value) const {
+    return column(Say::shims_size, style::entry_length, value, size_mm, Say::shims_size_title,
+                  Say::shims_size_help, Say::shims_size_due);
+  }
+  Column count(int value, Say help) const {
+    return column(Say::shims_count, style::entry_count, value, quantity, Say::shims_count_title,
+                  help, Say::shims_count_due);
+  }
+  Column price_each(int value) const {
+    return column(Say::shims_price, style::entry_money, value, price, Say::shims_price_title,
+                  Say::shims_price_help, Say::engine_money_due);
+  }
+
+ private:
+  std::string kind_;
+  Say place_;
+};
+
+Column row_number() {
+  return {.name = "row", .style = std::string(style::row_number), .content = Fixed{"{0}"}};
 }
 
-void series_entry(Sheet& sheet, const Area& area) {
-  sheet.style(area, style::entry_choice);
-  sheet.check(area, {.kind = EntryCheck::Kind::choice,
-                     // Once where both sides take the same.
-                     .rule = "IF(one_series=\"\";series;one_series)",
-                     .title = "Shim series",
-                     .refusal = "One of the two series named on Engine, or blank where both are "
-                                "the same."});
+Table spares() {
+  using enum entry_value::Spare;
+  const Entries entries("spare", Say::shims_spare_row);
+  Column note = entries.column(Say::shims_note, style::entry_text, spare_note, Letters{80},
+                               Say::shims_note_title, Say::shims_note_help, Say::shims_note_due);
+  note.heading_style = style::table_head_left;
+  return {.name = "spares",
+          .first = right_of(place::first_spare, -1),
+          .rows = numbered(1, place::spares),
+          .columns = {row_number(), entries.series(spare_series), entries.size(spare_size),
+                      entries.count(spare_count, Say::shims_spare_count_help), std::move(note)}};
 }
 
-void size_entry(Sheet& sheet, const Area& area) {
-  sheet.style(area, style::entry_length);
-  sheet.check(area, length_check(area.from, 0.3, 20, "Thickness", "",
-                                 "A shim is between 0.3 and 20 mm thick (0.012 to 0.787 in), in "
-                                 "the unit chosen on Engine. 275 is a mark: its size is 2.75 mm."));
-  sheet.grade(area, {{"unit=\"inch\"", std::string(style::in_inches)}});
-}
-
-void count_entry(Sheet& sheet, const Area& area) {
-  sheet.style(area, style::entry_count);
-  sheet.check(area, {.rule = written("IFERROR(AND({x}>=0;{x}<=1000;{x}=INT({x}));FALSE())",
-                                     {{"x", relative(area.from)}}),
-                     .title = "How many",
-                     .refusal = "A whole number of shims, from 0 to 1000."});
-}
-
-void money_entry(Sheet& sheet, const Area& area) {
-  sheet.style(area, style::entry_money);
-  sheet.check(area, money_check(area.from));
-}
-
-void make_spares(Sheet& sheet) {
-  const At first = place::first_spare;
-  heading(sheet, block({first.column - 1, first.row - 2}, 5, 1), "Spares at hand");
-  heads(sheet, {first.column - 1, first.row - 1}, {"", "series", "size", "how many", "note"});
-  for (int i = 0; i < place::spares; ++i)
-    sheet.label(At{first.column - 1, first.row + i}, std::to_string(i + 1), style::row_number);
-  series_entry(sheet, block(first, 1, place::spares));
-  size_entry(sheet, block(right_of(first), 1, place::spares));
-  count_entry(sheet, block(right_of(first, 2), 1, place::spares));
-  sheet.style(block(right_of(first, 3), 1, place::spares), style::entry_text);
-}
-
-// What a row of sizes comes to, in words.
-std::string tally(int index, const Map& map) {
-  const At first = below(place::first_ladder, index);
-  return written(
-      "=IF(COUNTA({entries})=0;\"\";IF(NOT(add_in_there);\"\";IF({sizes}=0;"
-      "\"gives no size: from, to and step\";IF({start}+{sizes}-1>{most};"
-      "\"too many: the list holds {most}\";{sizes}&IF({sizes}=1;\" size\";\" sizes\")))))",
-      {{"entries", block(right_of(first), 3, 1)},
-       {"sizes", in_workings(map.ladder(index, Map::sizes))},
-       {"start", in_workings(map.ladder(index, Map::start))},
-       {"most", Map::sale_rows}});
-}
-
-void make_ladders(Sheet& sheet, const Map& map) {
-  const At first = place::first_ladder;
-  heading(sheet, {{first.column, first.row - 2}, {last_column, first.row - 2}},
-          "On sale, as rows of sizes");
-  heads(sheet, below(first, -1), {"series", "from", "to", "step", "price", "comes to"});
-  for (int i = 0; i < place::ladders; ++i)
-    sheet.label(At{first.column - 1, first.row + i}, std::to_string(i + 1), style::row_number);
-  series_entry(sheet, block(first, 1, place::ladders));
-  size_entry(sheet, block(right_of(first), 2, place::ladders));
-  const Area step = block(right_of(first, 3), 1, place::ladders);
-  sheet.style(step, style::entry_length);
-  sheet.check(step, length_check(step.from, 0.001, 5, "Step", "",
-                                 "From one size to the next: 0.001 to 5 mm (0.2 in), in the unit "
-                                 "chosen on Engine."));
-  sheet.grade(step, {{"unit=\"inch\"", std::string(style::in_inches)}});
-  money_entry(sheet, block(right_of(first, 4), 1, place::ladders));
-  for (int i = 0; i < place::ladders; ++i)
-    sheet.result(right_of(below(first, i), 5), tally(i, map), style::table_tally);
-}
-
-// What one row of sizes offers to the plan: `28 mm: 21 sizes, 2.200 to 3.200 by 0.050`.
-std::string offered(int index, const Map& map) {
-  const auto sales = [&map](Map::Stock column) {
-    return in_workings({map.sale(0, column), map.sale(Map::sale_rows - 1, column)});
+Table rows_of_sizes() {
+  using enum entry_value::Sizes;
+  const Entries entries("sizes", Say::shims_sizes_row);
+  const auto length = [&](Say heading, int value, Say help) {
+    return entries.column(heading, style::entry_length, value, size_mm, Say::shims_size_title, help,
+                          Say::shims_size_due);
   };
-  const auto length = [](const std::string& x) {
-    return written("FIXED({x}/mm_each;decimals;TRUE())", {{"x", x}});
-  };
-  const auto end = [&](std::string_view which) {
-    return length(written("{which}IFS({sizes};{rows};{row})", {{"which", which},
-                                                               {"sizes", sales(Map::raw_size)},
-                                                               {"rows", sales(Map::raw_ladder)},
-                                                               {"row", index + 1}}));
-  };
-  const auto count = [&](Map::Stock column) {
-    return written("COUNTIF({rows};{row})", {{"rows", sales(column)}, {"row", index + 1}});
-  };
-  return written(
-      "IF({n}=0;\"\";IF({series}=\"\";\"\";{series}&\": \")&{n}&IF({n}=1;\" size, \"&{from};\" "
-      "sizes, \"&{from}&\" to \"&{to}&\" by \"&{step})&IF({cheaper}=0;\"\";\"; \"&{cheaper}&"
-      "\" cheaper in another row\"))",
-      {{"n", count(Map::raw_ladder)},
-       {"series", in_workings(map.ladder(index, Map::ladder_series))},
-       {"from", end("MIN")},
-       {"to", end("MAX")},
-       {"step", length(in_workings(map.ladder(index, Map::ladder_step)))},
-       {"cheaper", "(" + count(Map::raw_ladder) + "-" + count(Map::which_ladder) + ")"}});
+  return {
+      .name = "sizes",
+      .first = right_of(place::first_ladder, -1),
+      .rows = numbered(1, place::ladders),
+      .columns = {row_number(),
+                  entries.series(sizes_series),
+                  length(Say::shims_from, from, Say::shims_from_help),
+                  length(Say::shims_to, to, Say::shims_to_help),
+                  entries.column(Say::shims_step, style::entry_length, step, step_mm,
+                                 Say::shims_step_title, Say::shims_step_help, Say::shims_step_due),
+                  entries.price_each(sizes_price),
+                  {.name = "comes to",
+                   .heading = said(Say::shims_comes_to),
+                   .style = std::string(style::table_tally),
+                   .content = Shows{"sizes", "comes to"},
+                   .heading_style = std::string(style::table_head_left)}}};
 }
 
-// What the rows above come to, a line each, so that there is always room.
-void make_list(Sheet& sheet, const Map& map) {
-  std::string rows;
-  for (int i = 0; i < place::ladders; ++i) rows += ";" + offered(i, map);
-  sheet.result(
-      {below(place::first_ladder, place::ladders), {last_column, place::first_single.row - 3}},
-      written("=IFERROR(IF({none};\"No rows of sizes are listed yet.\";\"Offered to the "
-              "plan:\"&CHAR(10)&"
-              "TEXTJOIN(CHAR(10);TRUE(){rows}));\"\")",
-              {{"none", in_workings(map.fact(Map::sales)) + "=0"}, {"rows", rows}}),
-      style::list);
-}
-
-void make_singles(Sheet& sheet) {
-  const At first = place::first_single;
-  heading(sheet, {{first.column, first.row - 2}, {last_column, first.row - 2}},
-          "On sale singly, used ones too; numbered on from the spares");
-  heads(sheet, below(first, -1), {"series", "size", "how many", "price"});
-  // Counted on from the spares, as the check counts them.
-  for (int i = 0; i < place::singles; ++i)
-    sheet.label(At{first.column - 1, first.row + i}, std::to_string(place::spares + i + 1),
-                style::row_number);
-  series_entry(sheet, block(first, 1, place::singles));
-  size_entry(sheet, block(right_of(first), 1, place::singles));
-  count_entry(sheet, block(right_of(first, 2), 1, place::singles));
-  money_entry(sheet, block(right_of(first, 3), 1, place::singles));
-  sheet.label({{last_column, first.row}, {last_column, first.row + 5}},
-              "How many: blank means one for a spare, and as many as you like for a size on sale. "
-              "Leave price blank everywhere and the plan buys as few as it can.",
-              style::list);
+// Numbered on from the spares, as remarks number them.
+Table singles() {
+  using enum entry_value::Single;
+  const Entries entries("single", Say::shims_single_row);
+  return {.name = "singles",
+          .first = right_of(place::first_single, -1),
+          .rows = numbered(place::spares + 1, place::singles),
+          .columns = {row_number(), entries.series(single_series), entries.size(single_size),
+                      entries.count(single_count, Say::shims_single_count_help),
+                      entries.price_each(single_price)}};
 }
 
 }  // namespace
 
-void make_shims(Sheet& sheet, const Places& places) {
-  const Map map(places.count());
-  const double widths[] = {2, 7, 20, 20, 18, 48, 2, 6, 22, 21, 21, 21, 21, 44};
-  for (int column = 0; column <= last_column; ++column) sheet.column_width(column, widths[column]);
-  sheet.row_heights(0, last_row, row_mm);
-  sheet.row_height(0, 11);
-  sheet.row_height(3, 3);
-  sheet.result({{1, 0}, {7, 0}}, titled(sheet.name()), style::title);
-  sheet.result({{1, 1}, {7, 2}},
-               written("=\"All sizes in \"&IF(unit=\"inch\";\"inches\";\"mm\")&\". {paste}\"",
-                       {{"paste", words_of_pasting}}),
-               style::list);
-  make_trouble_box(sheet, {{8, 0}, {last_column, 2}},
-                   {.told = in_workings(map.box_lines(Map::shims_box))});
-  make_spares(sheet);
-  make_ladders(sheet, map);
-  make_list(sheet, map);
-  make_singles(sheet);
-  sheet.print({{0, 0}, {last_column, last_row}}, style::landscape);
-  sheet.protect();
+SheetDescription describe_shims(const Places&) {
+  SheetDescription sheet;
+  sheet.name = sheet_name::shims;
+  sheet.column_mm = {2, 7, 20, 20, 18, 48, 2, 6, 22, 21, 21, 21, 21, 44};
+  sheet.row_mm = 6.2;
+  sheet.row_heights = {{0, 11}, {1, 5}, {2, 9}, {3, 3}};
+  sheet.last_row = last_row;
+  sheet.frozen_rows = place::first_row;
+  sheet.cursor = place::first_spare;
+  sheet.printed = Area({0, 0}, {last_column, last_row});
+  sheet.page_style = style::landscape;
+  sheet.tables = {spares(), rows_of_sizes(), singles()};
+
+  const auto add = [&sheet](std::string name, const Area& where, std::string_view look,
+                            Content content) {
+    sheet.fields.push_back({.name = std::move(name),
+                            .where = where,
+                            .style = std::string(look),
+                            .content = std::move(content)});
+  };
+  const auto heading = [&sheet](const std::string& name, At from, int last, Say words) {
+    for (Field& field : heading_fields(name, {from, {last, from.row}}, said(words)))
+      sheet.fields.push_back(std::move(field));
+  };
+  sheet.fields = {title_field("shims", {{1, 0}, {7, 0}}),
+                  box_field("shims", {{8, 0}, {last_column, 2}})};
+  add("unit", {{1, 1}, {7, 1}}, style::list, Shows{"book", "sizes in"});
+  add("paste", {{1, 2}, {7, 2}}, style::list, Fixed{said(Say::shims_paste)});
+  const At spare = place::first_spare;
+  heading("spares.heading", {spare.column - 1, spare.row - 2}, spare.column + 3, Say::shims_spares);
+  heading("sizes.heading", below(place::first_ladder, -2), last_column, Say::shims_sizes);
+  heading("singles.heading", below(place::first_single, -2), last_column, Say::shims_singles);
+  // A line for each row of sizes, so that there is always room.
+  add("listed",
+      {below(place::first_ladder, place::ladders), {last_column, place::first_single.row - 3}},
+      style::list, Shows{"book", "listed"});
+  const int beside = place::first_single.row;
+  add("about counts", {{last_column, beside}, {last_column, beside + 6}}, style::list,
+      Fixed{said(Say::shims_about_counts)});
+  return sheet;
 }
 
 }  // namespace shimwright::book

@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// What a sheet is, as plain data: where it shows a piece of the View, where it takes an entry, and
+// what it says in fixed words. The layouter makes cells of it, the hidden sheet gathers its entries
+// from it, and the tests walk it. No formula stands in it, and no sentence: words come from the
+// catalogue (said()).
+#pragma once
+
+#include <cstdint>
+#include <initializer_list>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "book/area.hpp"
+#include "core/service/words/teller.hpp"
+
+namespace shimwright::book {
+
+// A text of the catalogue in the language of the books that are built.
+std::string said(Say what, std::initializer_list<shimwright::Word> words = {});
+
+// A piece of the View. In a column of a table, `row` is that of the first line.
+struct Shows {
+  std::string table = {};
+  std::string column = {};
+  int row = 1;
+  bool as_number = false;  // for a bar or a chart; 0 where there is none
+  bool operator==(const Shows&) const = default;
+};
+
+// What may be typed. A blank may always stand. Checks need no add-in, so that they hold in .xlsx,
+// and refuse text where a number is due: Calc would complete the next number from it.
+struct Number {
+  double least = 0;
+  double most = 0;
+  bool length = false;  // in mm, and typed in the book's unit
+  bool whole = false;
+};
+struct Letters {
+  int most = 0;
+};
+struct Choice {
+  struct Option {
+    std::string shown = {};
+    std::string entered = {};  // what it stands for among the entries; blank: the same
+  };
+  std::vector<Option> options = {};
+};
+// One of the two shim series named on Engine, offered once where both are the same.
+struct SeriesChoice {};
+using Check = std::variant<Number, Letters, Choice, SeriesChoice>;
+
+// One value of the entries (service.hpp): `setting | unit | mm` is value 0 of setting, unit.
+struct Takes {
+  std::string kind = {};
+  std::string name = {};  // in a column of a table: left blank, the name of the row
+  int value = 0;
+  Check check = Number{};
+  std::string title = {};  // above help and refusal
+  std::string help = {};
+  std::string due = {};       // what is due, for the refusal
+  std::string place = {};     // where to go back to; in a column {0} is the name of the row
+  std::string at_first = {};  // as typed
+};
+
+// `words` may hold {0} in a column: the name of the row.
+struct Fixed {
+  std::string words = {};
+};
+// As a person would type it: a number where it is one.
+struct Typed {
+  std::string words = {};
+};
+struct Link {
+  std::string sheet = {};
+};
+// Runs a command of ours (`org.shimwright:...`), and stays off paper.
+struct Button {
+  std::string words = {};
+  std::string command = {};
+};
+// A share from 0 to 1 as a bar.
+struct Progress {
+  Shows share = {};
+};
+// The version of the add-in, or that it is missing.
+struct Banner {
+  std::string missing = {};
+};
+// Of the hidden sheet: the entry in that cell, and one table of the View.
+struct Copies {
+  std::string sheet = {};
+  At at = {};
+  std::vector<Choice::Option> options = {};
+};
+struct Tells {
+  std::string table = {};
+};
+using Content = std::variant<std::monostate, Fixed, Typed, Shows, Takes, Link, Button, Progress,
+                             Banner, Copies, Tells>;
+
+// Where the piece is one of the words, the cell wears the style; the first that holds wins. Without
+// words: where there is any text at all. `unless` turns it round.
+struct Wears {
+  Shows piece = {};
+  std::vector<std::string> words = {};
+  std::string style = {};
+  bool unless = false;
+};
+
+struct Field {
+  std::string name = {};  // stable: tests find the field by it
+  Area where = At{};      // merged where it has more than one cell
+  std::string style = {};
+  Content content = {};
+  std::vector<Wears> grades = {};
+};
+
+struct Column {
+  std::string name = {};
+  std::string heading = {};
+  double width_mm = 0;  // 0: as the sheet says
+  std::string style = {};
+  Content content = {};
+  std::vector<Wears> grades = {};
+  std::string heading_style = {};  // blank: as that of a column of numbers
+  int cells = 1;                   // merged across, from its first
+};
+
+// Rows alike: a name for each, which stands for {0} in the columns.
+struct Table {
+  std::string name = {};
+  At first = {};                       // the first cell below the headings
+  std::vector<std::string> rows = {};  // their names
+  std::vector<Column> columns = {};
+  double row_mm = 0;  // 0: as the sheet says
+};
+
+// An entry that the engine's layout gives, not a person.
+struct Constant {
+  std::string kind = {};
+  std::string name = {};
+  int value = 0;
+  std::string what = {};
+};
+
+struct SheetDescription {
+  std::string name = {};
+  std::vector<double> column_mm = {};
+  double row_mm = 0;  // of rows to `last_row` that `row_heights` does not name
+  std::vector<std::pair<int, double>> row_heights = {};
+  int last_row = 0;
+  std::vector<Field> fields = {};
+  std::vector<Table> tables = {};
+  std::vector<Constant> constants = {};
+  int frozen_rows = 0;
+  At cursor = {};                    // where one begins to type
+  std::optional<Area> printed = {};  // nothing: it is kept off paper
+  std::string page_style = {};
+  std::optional<std::pair<int, int>> repeated_rows = {};  // on top of every page
+  std::vector<int> page_breaks = {};                      // rows that begin a page
+  bool is_protected = true;
+  bool hidden = false;
+};
+
+// Every cell of the sheet, with those of its tables written out row by row.
+std::vector<Field> all_fields(const SheetDescription& sheet);
+
+// A column's content in a row counted from 0.
+Content content_in(const Table& table, const Column& column, int row);
+
+// Where a column begins, its headings left out.
+At top_of(const Table& table, std::size_t column);
+
+// What is told when the check refuses: what is due, that nothing was kept, where to go back to.
+std::string refusal_of(const Takes& entry);
+
+// The decimals of inches in a book in inches.
+Wears in_inches();
+
+// What stands at the head of every sheet: the engine's name, the version of the add-in, and the box
+// that says what is amiss, which is coloured no more than it has to say. `sheet` is its word in the
+// View's columns: `title engine`, `box engine`, `mood engine`.
+Field title_field(std::string_view sheet, const Area& where);
+Field banner_field(const Area& where);
+Field box_field(std::string_view sheet, const Area& where);
+
+// A heading over one row of cells, which are not merged: its line reaches to their end.
+std::vector<Field> heading_fields(const std::string& name, const Area& where, std::string words);
+
+}  // namespace shimwright::book

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "book/gathered.hpp"
+
+#include <algorithm>
+#include <stdexcept>
+
+#include "book/look/style_names.hpp"
+#include "book/places.hpp"
+
+namespace shimwright::book {
+namespace {
+
+constexpr int first_row = 3;  // below the title and the headings
+constexpr double row_mm = 5;
+
+constexpr std::string_view tables[] = {"book",  "valves",  "order", "left over", "stops",
+                                       "sizes", "remarks", "bench", "steps"};
+
+Field field(std::string name, At at, Content content, std::string_view look = style::working) {
+  return {.name = std::move(name),
+          .where = at,
+          .style = std::string(look),
+          .content = std::move(content)};
+}
+
+const Shows* shown_by(const Content& content) { return std::get_if<Shows>(&content); }
+
+}  // namespace
+
+std::string tells_name(std::string_view table) {
+  return table == "left over" ? "tells_surplus" : "tells_" + std::string(table);
+}
+
+Gathered::Gathered(std::span<const SheetDescription> sheets) {
+  for (const SheetDescription& sheet : sheets) {
+    for (const Field& field : all_fields(sheet)) {
+      if (const auto* entry = std::get_if<Takes>(&field.content)) {
+        Copies copy{sheet.name, field.where.from};
+        if (const auto* choice = std::get_if<Choice>(&entry->check)) copy.options = choice->options;
+        row(entry->kind, entry->name).values[entry->value] = std::move(copy);
+        values_ = std::max(values_, entry->value + 1);
+      }
+      watch(field);
+    }
+    for (const Constant& constant : sheet.constants) {
+      row(constant.kind, constant.name).values[constant.value] = Typed{constant.what};
+      values_ = std::max(values_, constant.value + 1);
+    }
+  }
+}
+
+Gathered::Row& Gathered::row(const std::string& kind, const std::string& name) {
+  const auto [known, is_new] = index_.emplace(std::pair(kind, name), rows_.size());
+  if (is_new) rows_.push_back({kind, name, {}});
+  return rows_[known->second];
+}
+
+// A cell that shows the piece itself is looked at where it is.
+void Gathered::watch(const Field& field) {
+  for (const Wears& grade : field.grades) {
+    if (const auto* shown = shown_by(field.content); shown != nullptr && *shown == grade.piece)
+      continue;
+    const Watched one(grade.piece.table, grade.piece.column);
+    const auto known = std::ranges::find(watched_, one, &std::pair<Watched, int>::first);
+    if (known == watched_.end())
+      watched_.emplace_back(one, grade.piece.row);
+    else
+      known->second = std::max(known->second, grade.piece.row);
+  }
+}
+
+At Gathered::entry(std::string_view kind, std::string_view name, int value) const {
+  const auto known = index_.find(std::pair(std::string(kind), std::string(name)));
+  if (known == index_.end() || !rows_[known->second].values.contains(value))
+    throw std::out_of_range("no sheet takes " + std::string(kind) + ", " + std::string(name));
+  return {2 + value, first_row + static_cast<int>(known->second)};
+}
+
+At Gathered::piece(const Shows& piece) const {
+  const auto known = std::ranges::find(watched_, Watched(piece.table, piece.column),
+                                       &std::pair<Watched, int>::first);
+  if (known == watched_.end())
+    throw std::out_of_range("no format looks at " + piece.table + ", " + piece.column);
+  return {first_piece_column() + static_cast<int>(known - watched_.begin()),
+          first_row + piece.row - 1};
+}
+
+SheetDescription Gathered::sheet() const {
+  SheetDescription made{.name = std::string(sheet_name::entries), .row_mm = row_mm};
+  const int columns = first_piece_column() + static_cast<int>(watched_.size());
+  made.column_mm.assign(static_cast<std::size_t>(columns), 22);
+  made.hidden = true;
+  auto& fields = made.fields;
+  fields.push_back(field("title", {0, 0}, Fixed{said(Say::entries_title)}, style::title));
+  fields.push_back(field("note", {0, 1}, Fixed{said(Say::entries_note)}, style::subtitle));
+  int at = first_row;
+  for (const Row& row : rows_) {
+    const std::string name = row.kind + "." + row.name;
+    fields.push_back(field(name + ".kind", {0, at}, Fixed{row.kind}));
+    fields.push_back(field(name + ".name", {1, at}, Fixed{row.name}));
+    for (const auto& [value, content] : row.values)
+      fields.push_back(field(name + "." + std::to_string(value), {2 + value, at}, content));
+    ++at;
+  }
+  made.last_row = at;
+  at = first_row;
+  for (const std::string_view table : tables) {
+    const std::string name(table);
+    fields.push_back(field("tells." + name + ".name", {first_tells_column(), at}, Fixed{name}));
+    fields.push_back(field("tells." + name, {first_tells_column() + 1, at}, Tells{name}));
+    ++at;
+  }
+  for (const auto& [one, rows] : watched_) {
+    const auto& [table, column] = one;
+    const At top = piece({table, column});
+    const std::string name = table + "." + column;
+    fields.push_back(field(name + ".heading", below(top, -1), Fixed{name}, style::working_head));
+    for (int i = 0; i < rows; ++i)
+      fields.push_back(
+          field(name + "." + std::to_string(i + 1), below(top, i), Shows{table, column, i + 1}));
+    made.last_row = std::max(made.last_row, top.row + rows);
+  }
+  return made;
+}
+
+std::vector<std::pair<std::string, std::string>> Gathered::names() const {
+  const int rows = std::max(1, static_cast<int>(rows_.size()));
+  std::vector<std::pair<std::string, std::string>> named{
+      {"entries", on(sheet_name::entries, block({0, first_row}, 2 + values_, rows))}};
+  At at{first_tells_column() + 1, first_row};
+  for (const std::string_view table : tables) {
+    named.emplace_back(tells_name(table), on(sheet_name::entries, at));
+    at = below(at);
+  }
+  return named;
+}
+
+}  // namespace shimwright::book

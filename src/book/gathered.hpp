@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// What the hidden sheet holds, derived from the descriptions of all other sheets: the entries, a
+// row for each kind and name (the protocol of service.hpp); one answer for each table of the View;
+// and the pieces of these that conditional formats look at. Nothing is decided there.
+#pragma once
+
+#include <map>
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "book/description.hpp"
+
+namespace shimwright::book {
+
+class Gathered {
+ public:
+  explicit Gathered(std::span<const SheetDescription> sheets);
+
+  // The hidden sheet itself.
+  SheetDescription sheet() const;
+
+  // By which names formulas call its cells, and what each stands for: `entries`, `tells_book`, ...
+  std::vector<std::pair<std::string, std::string>> names() const;
+
+  // Where an entry's copy stands. Throws std::out_of_range where no sheet takes it.
+  At entry(std::string_view kind, std::string_view name, int value) const;
+
+  // Where a piece stands that a format looks at; of a column, in its row.
+  At piece(const Shows& piece) const;
+
+ private:
+  struct Row {
+    std::string kind;
+    std::string name;
+    std::map<int, Content> values;
+  };
+  using Watched = std::pair<std::string, std::string>;  // table and column
+
+  Row& row(const std::string& kind, const std::string& name);
+  void watch(const Field& field);
+
+  int first_tells_column() const { return 2 + values_ + 1; }
+  int first_piece_column() const { return first_tells_column() + 3; }
+
+  std::vector<Row> rows_;
+  int values_ = 0;  // of the longest row
+  std::map<std::pair<std::string, std::string>, std::size_t, std::less<>> index_;
+  std::vector<std::pair<Watched, int>> watched_;  // and how many rows of it
+};
+
+// The name by which formulas call that table of the View.
+std::string tells_name(std::string_view table);
+
+}  // namespace shimwright::book
