@@ -91,11 +91,15 @@ class EngineDescription {
         Fixed{std::move(words)});
   }
 
+  Takes& last_entry() { return std::get<Takes>(sheet_.fields.back().content); }
+
+  // The label is the title too, where it is short enough for one.
   void setting(const std::string& name, const Area& where, std::string_view look, Say title,
                Takes entry) {
     entry.kind = "setting";
     entry.name = name;
-    entry.title = entry.place = said(title);
+    entry.place = said(title);
+    if (entry.title.empty()) entry.title = entry.place;
     add(name, where, look, std::move(entry));
   }
 
@@ -117,7 +121,7 @@ class EngineDescription {
       taken.kind = "side";
       taken.name = word_for(side);
       taken.value = value;
-      taken.title = said(title);
+      if (taken.title.empty()) taken.title = said(title);
       taken.place = said(Say::engine_of_side, {said(title), said(word_of(side))});
       Field field{.name = std::string(word_for(side)) + "." + name,
                   .where = at,
@@ -129,11 +133,14 @@ class EngineDescription {
     }
   }
 
+  // In the line of a heading, in place of its own cells.
   void side_heads(int row) {
-    for (const Side side : {Side::exhaust, Side::inlet})
-      add(std::string(word_for(side)) + ".head." + std::to_string(row),
-          At{side == Side::exhaust ? place::exhaust_column : place::inlet_column, row},
+    for (const Side side : {Side::exhaust, Side::inlet}) {
+      const At at{side == Side::exhaust ? place::exhaust_column : place::inlet_column, row};
+      std::erase_if(sheet_.fields, [at](const Field& field) { return field.where.from == at; });
+      add(std::string(word_for(side)) + ".head." + std::to_string(row), at,
           style::table_head_centre, Fixed{said(word_of(side))});
+    }
   }
 
   void engine() {
@@ -233,6 +240,7 @@ class EngineDescription {
          Shows{"book", "allowed note"});
     small_length("allowed difference", place::allowed, Say::engine_allowed,
                  Say::engine_allowed_help);
+    last_entry().title = said(Say::engine_allowed_title);
     line("marks", place::scheme.row, Say::engine_scheme, Shows{"book", "marks note"});
     choice("marks", place::scheme, Say::engine_scheme, Say::engine_scheme_help,
            {{"auto"}, {"hundredths"}, {"thousandths"}, {"mm"}, {"in"}});
@@ -243,10 +251,11 @@ class EngineDescription {
     line("stay clear", place::use_doubt.row, Say::engine_clear, Say::engine_clear_note);
     choice("stay clear", place::use_doubt, Say::engine_clear, Say::engine_clear_help,
            {{"yes"}, {"no"}});
+    last_entry().title = said(Say::engine_clear_title);
     line("touch good", place::touch_good.row, Say::engine_touch, Say::engine_touch_note);
     choice("touch good", place::touch_good, Say::engine_touch, Say::engine_touch_help,
            {{"yes"}, {"no"}});
-    std::get<Takes>(sheet_.fields.back().content).at_first = "no";
+    last_entry().at_first = "no";
     line("first", place::first.row, Say::engine_first, Say::engine_first_note);
     choice("first", place::first, Say::engine_first, Say::engine_first_help, {{"cost"}, {"aim"}});
     line("work", place::work.row, Say::engine_work, Say::engine_work_note);
@@ -274,6 +283,7 @@ class EngineDescription {
     line("opens", place::opens_row, Say::engine_opens, Say::engine_opens_note);
     line("closes", place::closes_row, Say::engine_closes, Say::engine_closes_note);
     const Takes timing{.check = Number{-180, 180},
+                       .title = said(Say::engine_timing_title),
                        .help = said(Say::engine_timing_help),
                        .due = said(Say::engine_timing_due)};
     sides("opens", place::opens_row, style::entry_choice, Say::engine_opens, entry_value::opens,
