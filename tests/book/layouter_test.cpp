@@ -99,8 +99,9 @@ TEST(DescribedSheets, show_no_error_where_an_entry_holds_one) {
       const rtl::OUString before = cell->getFormula();
       cell->setFormula("=1/0");
       for (const SheetDescription& other : book::descriptions(the_places()))
-        EXPECT_EQ(book.errors(other.name),
-                  other.name == sheet.name ? book::absolute(field.where.from) : "")
+        EXPECT_EQ(book.errors(other.name), other.name == sheet.name
+                                               ? sheet.name + "." + book::relative(field.where.from)
+                                               : "")
             << field.name << " on " << other.name;
       cell->setFormula(before);
     }

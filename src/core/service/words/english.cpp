@@ -347,8 +347,7 @@ constexpr std::array texts{
     Text{Say::engine_aim_note, "What that comes to."},
     Text{Say::engine_series, "Shim series"},
     Text{Say::engine_series_note,
-         "Any word. A shim fits only valves of its own series. If every shim fits every valve, "
-         "enter the same word for both sides."},
+         "Any word. The same for both sides if every shim fits every valve."},
     Text{Say::engine_series_help,
          "A word for the shims that fit this side, such as their diameter. Enter the same word for "
          "both sides if every shim fits every valve."},
