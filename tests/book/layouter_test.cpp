@@ -8,8 +8,14 @@
 #include <cmath>
 #include <com/sun/star/awt/FontWeight.hpp>
 #include <com/sun/star/awt/Size.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/drawing/XControlShape.hpp>
+#include <com/sun/star/drawing/XDrawPagesSupplier.hpp>
+#include <com/sun/star/form/FormButtonType.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 
 #include "book/book.hpp"
+#include "book/office/sheet.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
 
@@ -126,6 +132,36 @@ TEST(DescribedSheets, parse_no_sentence_in_any_formula) {
 
 TEST(DescribedSheets, lead_from_the_name_of_the_engine_to_the_unit_by_enter) {
   EXPECT_EQ(below(book::engine_place::name), book::engine_place::unit);
+}
+
+Ref<css::beans::XPropertySet> model_of_last_control(const OpenBook& book, std::string_view sheet) {
+  const auto pages = as<css::drawing::XDrawPagesSupplier>(book.document())->getDrawPages();
+  const auto own =
+      as<css::sheet::XCellRangeAddressable>(book.sheet(sheet))->getRangeAddress().Sheet;
+  const auto shapes = as<css::container::XIndexAccess>(pages->getByIndex(own));
+  return as<css::beans::XPropertySet>(
+      as<css::drawing::XControlShape>(shapes->getByIndex(shapes->getCount() - 1))->getControl());
+}
+
+TEST(Buttons, run_their_command_and_stay_off_paper_in_a_book_saved_and_opened_again) {
+  const auto file = the_office().profile().folder() / "button.ods";
+  {
+    const OpenBook book(the_office(), the_places().layout);
+    book::Sheet(book.document(), book::sheet_name::engine)
+        .button({{1, 2}, {1, 3}}, "Go", "vnd.org.shimwright:new-book");
+    book.save(file);
+  }
+  const OpenBook book(the_office(), file);
+  const auto model = model_of_last_control(book, book::sheet_name::engine);
+  EXPECT_EQ(office::from_office(model->getPropertyValue("Label").get<rtl::OUString>()), "Go");
+  EXPECT_EQ(office::from_office(model->getPropertyValue("TargetURL").get<rtl::OUString>()),
+            "vnd.org.shimwright:new-book");
+  EXPECT_EQ(model->getPropertyValue("ButtonType").get<css::form::FormButtonType>(),
+            css::form::FormButtonType_URL);
+  EXPECT_FALSE(model->getPropertyValue("Printable").get<bool>());
+  EXPECT_FALSE(as<css::beans::XPropertySet>(book.document())
+                   ->getPropertyValue("ApplyFormDesignMode")
+                   .get<bool>());
 }
 
 TEST(HiddenSheet, is_hidden_and_not_printed) {

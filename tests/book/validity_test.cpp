@@ -125,7 +125,7 @@ TEST(Validity, offers_what_the_functions_take) {
   EXPECT_EQ(offered(on_engine, engine::use_doubt), (Words{"yes", "no"}));
   EXPECT_EQ(offered(on_engine, engine::touch_good), (Words{"yes", "no"}));
   const Words schemes = offered(on_engine, engine::scheme);
-  EXPECT_EQ(schemes.size(), 5);
+  EXPECT_EQ(schemes.size(), 6);
   for (const std::string& word : schemes) EXPECT_NO_THROW(mark_scheme_named(word)) << word;
   for (const book::Card& one : the_places().head.cards)
     EXPECT_EQ(offered(book::sheet_name::head, one.value(card::alone)), (Words{"yes"}));

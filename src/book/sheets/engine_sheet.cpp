@@ -24,7 +24,7 @@ Area whole_line(int row) { return {{label_column, row}, {note_column, row}}; }
 // Words reach as far as the last column of numbers.
 Area wide(At words) { return {words, {place::exhaust_column, words.row}}; }
 
-Say word_of(Side side) { return side == Side::exhaust ? Say::engine_exhaust : Say::engine_inlet; }
+Say word_of(Side side) { return side == Side::exhaust ? Say::exhaust : Say::inlet; }
 
 std::string one_of(const Choice& choice) {
   std::string words;
@@ -44,15 +44,22 @@ class EngineDescription {
     constexpr double none = 0.1;
     sheet_.column_mm = {3, 72, none, none, 25.5, 5, none, 25.5, 7, 90};
     sheet_.row_mm = 8;
-    sheet_.row_heights = {{0, 11}, {1, 5},  {2, 18},         {9, 4},
-                          {21, 4}, {28, 4}, {doubt_row, 11}, {place::opens_row - 1, 6}};
+    sheet_.row_heights = {{0, 11},
+                          {1, 5},
+                          {row(6), 4},
+                          {row(18), 4},
+                          {row(25), 4},
+                          {doubt_row, 11},
+                          {place::opens_row - 1, 6}};
+    for (int line = 0; line < place::box_lines; ++line)
+      sheet_.row_heights.emplace_back(2 + line, 5);
     sheet_.last_row = last_row;
     sheet_.frozen_rows = place::first_row;
     sheet_.cursor = place::name;
     sheet_.printed = Area({0, 0}, {note_column, last_row});
     sheet_.page_style = style::portrait;
-    sheet_.fields = {title_field("engine", whole_line(0)), banner_field(whole_line(1)),
-                     box_field("engine", whole_line(2))};
+    sheet_.fields = {title_field("engine", whole_line(0)), banner_field(whole_line(1))};
+    add_box(sheet_, "engine", {whole_line(2).from, whole_line(1 + place::box_lines).to});
     engine();
     limits();
     readings();
@@ -62,6 +69,7 @@ class EngineDescription {
   }
 
  private:
+  static constexpr int row(int below) { return place::first_row + below; }
   static constexpr int doubt_row = place::series_row + 1;
 
   void add(std::string name, const Area& where, std::string_view look, Content content) {
@@ -144,7 +152,7 @@ class EngineDescription {
   }
 
   void engine() {
-    heading("this engine", 3, Say::engine_this);
+    heading("this engine", row(0), Say::engine_this);
     line("engine", place::name.row, Say::engine_name, Say::engine_name_note);
     setting("engine", wide(place::name), style::entry_text, Say::engine_name,
             {.check = Letters{60},
@@ -154,12 +162,12 @@ class EngineDescription {
     choice("unit", {place::unit, {place::inlet_column, place::unit.row}}, Say::engine_unit,
            Say::engine_unit_help, {{"mm"}, {"inch"}});
     const EngineLayout& layout = places_.layout;
-    fact("layout", 6, Say::engine_layout, layout_in_words());
-    fact("valves", 7, Say::engine_valves,
+    fact("layout", row(3), Say::engine_layout, layout_in_words());
+    fact("valves", row(4), Say::engine_valves,
          said(Say::engine_valves_told,
               {std::int64_t{layout.inlet_valves}, std::int64_t{layout.exhaust_valves},
                std::int64_t{places_.count()}}));
-    fact("numbering", 8, Say::engine_numbering, numbering());
+    fact("numbering", row(5), Say::engine_numbering, numbering());
   }
 
   std::string layout_in_words() const {
@@ -195,8 +203,8 @@ class EngineDescription {
   }
 
   void limits() {
-    heading("limits", 10, Say::engine_limits);
-    side_heads(10);
+    heading("limits", row(7), Say::engine_limits);
+    side_heads(row(7));
     line("min", place::min_row, Say::engine_min, Say::engine_limit_note);
     line("max", place::max_row, Say::engine_max, Say::engine_limit_note);
     line("bias", place::bias_row, Say::engine_bias, Say::engine_bias_note);
@@ -233,7 +241,7 @@ class EngineDescription {
   }
 
   void readings() {
-    heading("readings", 17, Say::engine_readings);
+    heading("readings", row(14), Say::engine_readings);
     line("doubt", place::doubt.row, Say::engine_doubt, Say::engine_doubt_note);
     small_length("doubt", place::doubt, Say::engine_doubt, Say::engine_doubt_help);
     line("allowed difference", place::allowed.row, Say::engine_allowed,
@@ -243,11 +251,11 @@ class EngineDescription {
     last_entry().title = said(Say::engine_allowed_title);
     line("marks", place::scheme.row, Say::engine_scheme, Shows{"book", "marks note"});
     choice("marks", place::scheme, Say::engine_scheme, Say::engine_scheme_help,
-           {{"auto"}, {"hundredths"}, {"thousandths"}, {"mm"}, {"in"}});
+           {{"auto"}, {"hundredths"}, {"thousandths"}, {"mm"}, {"in"}, {"thou"}});
   }
 
   void plan() {
-    heading("plan", 22, Say::engine_plan);
+    heading("plan", row(19), Say::engine_plan);
     line("stay clear", place::use_doubt.row, Say::engine_clear, Say::engine_clear_note);
     choice("stay clear", place::use_doubt, Say::engine_clear, Say::engine_clear_help,
            {{"yes"}, {"no"}});
@@ -271,7 +279,7 @@ class EngineDescription {
   }
 
   void crank() {
-    heading("crank", 29, Say::engine_crank);
+    heading("crank", row(26), Say::engine_crank);
     line("firing", place::firing.row, Say::engine_firing, Say::engine_firing_note);
     // What is wrong with it, the box says: its rule is no plain one.
     setting("firing", wide(place::firing), style::entry_words, Say::engine_firing,

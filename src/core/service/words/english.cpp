@@ -288,8 +288,6 @@ constexpr std::array texts{
     Text{Say::bench_taken, "on the bench since {0}"},
     Text{Say::bench_done_count, "{0} of {1} done"},
     // Remarks on entries, any table.
-    Text{Say::text_where_number_due, "{0}: {1} is text where a number is due: not counted"},
-    Text{Say::error_in_entry, "{0} holds an error: mend or clear that cell"},
     // Cells that take entries, on any sheet.
     Text{Say::entry_refused, "{0} Nothing was kept: go back to {1}."},
     Text{Say::number_refused,
@@ -326,8 +324,6 @@ constexpr std::array texts{
     Text{Say::engine_left_to_right, "from left to right: {0}"},
     Text{Say::engine_bank, "{0} bank: {1}"},
     Text{Say::engine_limits, "Valve clearance, engine cold"},
-    Text{Say::engine_exhaust, "exhaust"},
-    Text{Say::engine_inlet, "inlet"},
     Text{Say::engine_of_side, "{0}, {1} side"},
     Text{Say::engine_min, "Smallest gap allowed"},
     Text{Say::engine_max, "Largest gap allowed"},

@@ -7,7 +7,6 @@
 namespace shimwright {
 
 enum class Say {
-  // ---- Remarks on entries, any table.
   // ---- States, actions, trust.
   exhaust,
   inlet,
@@ -247,8 +246,6 @@ enum class Say {
   engine_left_to_right,
   engine_bank,
   engine_limits,
-  engine_exhaust,
-  engine_inlet,
   engine_of_side,
   engine_min,
   engine_max,
