@@ -25,18 +25,6 @@
 #include "book/workings.hpp"
 
 namespace shimwright::book {
-namespace {
-
-using Document = Ref<css::sheet::XSpreadsheetDocument>;
-
-// A sheet that is described, or one that still lays itself out.
-struct SheetPlan {
-  std::string_view name;
-  SheetDescription (*describe)(const Places&) = nullptr;
-  void (*make)(Sheet&, const Places&) = nullptr;
-  At (*cursor)(const Places&) = nullptr;  // where one begins to type
-  int frozen_rows = 0;
-};
 
 At top(const Places&) { return {0, 0}; }
 At fit_top(const Places& places) { return FitMap(places).at(0, FitMap::done); }
@@ -47,16 +35,9 @@ At head_top(const Places& places) {
   return std::ranges::min(places.head.cards, above).value(card::gap);
 }
 
-// Left to right.
-constexpr SheetPlan sheet_plans[] = {
-    {sheet_name::read_me, describe_read_me},
-    {sheet_name::engine, describe_engine},
-    {sheet_name::head, nullptr, make_head, head_top, HeadMap::first_deck_row - 1},
-    {sheet_name::shims, describe_shims},
-    {sheet_name::plan, nullptr, make_plan, top, plan_place::first_row},
-    {sheet_name::fit, nullptr, make_fit, fit_top, FitMap::first_row},
-    {sheet_name::workings, nullptr, make_workings, top, 0},
-};
+namespace {
+
+using Document = Ref<css::sheet::XSpreadsheetDocument>;
 
 Document new_document(const Ref<css::uno::XComponentContext>& context) {
   const auto desktop =

@@ -136,11 +136,10 @@ EntryCheck length_check(At first, double least_mm, double most_mm, std::string_v
   return {.kind = EntryCheck::Kind::condition,
           // Without the add-in nothing can be judged, and nothing is refused.
           // Text is refused: Calc would complete the next number in the column from it.
-          .rule = written("OR(NOT(add_in_there);IFERROR(AND(ISNUMBER({x});LENGTH.MM({x};unit)>="
-                          "{least};LENGTH.MM({x};unit)<={most});FALSE()))",
-                          {{"x", relative(first)},
-                           {"least", text_of(least_mm)},
-                           {"most", text_of(most_mm)}}),
+          .rule = written(
+              "OR(NOT(add_in_there);IFERROR(AND(ISNUMBER({x});LENGTH.MM({x};unit)>="
+              "{least};LENGTH.MM({x};unit)<={most});FALSE()))",
+              {{"x", relative(first)}, {"least", text_of(least_mm)}, {"most", text_of(most_mm)}}),
           .title = std::string(title),
           .help = std::string(help),
           .refusal = std::string(refusal) +

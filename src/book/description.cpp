@@ -90,14 +90,24 @@ Field banner_field(const Area& where) {
           .content = Banner{said(Say::add_in_missing)}};
 }
 
-Field box_field(std::string_view sheet, const Area& where) {
-  const Shows mood{"book", "mood " + std::string(sheet)};
-  return {.name = "box",
-          .where = where,
-          .style = std::string(style::remark_box),
-          .content = Shows{"book", "box " + std::string(sheet)},
-          .grades = {{mood, {"remark"}, std::string(style::remark_told)},
-                     {mood, {"loud"}, std::string(style::remark_loud)}}};
+void add_box(SheetDescription& to, const std::string& sheet, const Area& where) {
+  constexpr double letter_mm = 1.85;  // of the box's letters, on the average and rather too wide
+  constexpr double edges_mm = 5;
+  double width = -edges_mm;
+  for (int column = where.from.column; column <= where.to.column; ++column)
+    width += to.column_mm[static_cast<std::size_t>(column)];
+  to.constants.push_back({"box", sheet, 0, std::to_string(static_cast<int>(width / letter_mm))});
+  to.constants.push_back({"box", sheet, 1, std::to_string(where.rows())});
+  const Shows mood{"boxes", "mood " + sheet};
+  Table lines{.name = "box", .first = where.from};
+  for (int i = 1; i <= where.rows(); ++i) lines.rows.push_back(std::to_string(i));
+  lines.columns = {{.name = "words",
+                    .style = std::string(style::remark_box),
+                    .content = Shows{"boxes", sheet},
+                    .grades = {{mood, {"remark"}, std::string(style::remark_told)},
+                               {mood, {"loud"}, std::string(style::remark_loud)}},
+                    .cells = where.columns()}};
+  to.tables.push_back(std::move(lines));
 }
 
 std::vector<Field> heading_fields(const std::string& name, const Area& where, std::string words) {

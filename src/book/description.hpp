@@ -99,8 +99,10 @@ struct Copies {
 struct Tells {
   std::string table = {};
 };
+// A half as this office writes it, from which the answers take their decimal mark.
+struct Half {};
 using Content = std::variant<std::monostate, Fixed, Typed, Shows, Takes, Link, Button, Progress,
-                             Banner, Copies, Tells>;
+                             Banner, Copies, Tells, Half>;
 
 // Where the piece is one of the words, the cell wears the style; the first that holds wins. Without
 // words: where there is any text at all. `unless` turns it round.
@@ -181,12 +183,14 @@ std::string refusal_of(const Takes& entry);
 // The decimals of inches in a book in inches.
 Wears in_inches();
 
-// What stands at the head of every sheet: the engine's name, the version of the add-in, and the box
-// that says what is amiss, which is coloured no more than it has to say. `sheet` is its word in the
-// View's columns: `title engine`, `box engine`, `mood engine`.
+// What stands at the head of every sheet: the engine's name, and the version of the add-in. `sheet`
+// is its word in the View's columns: `title engine`.
 Field title_field(std::string_view sheet, const Area& where);
 Field banner_field(const Area& where);
-Field box_field(std::string_view sheet, const Area& where);
+
+// The box that says what is amiss, a line in each row of the area, and coloured no further than it
+// has words. The widths of the sheet's columns are to be set before.
+void add_box(SheetDescription& to, const std::string& sheet, const Area& where);
 
 // A heading over one row of cells, which are not merged: its line reaches to their end.
 std::vector<Field> heading_fields(const std::string& name, const Area& where, std::string words);

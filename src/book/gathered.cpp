@@ -13,8 +13,8 @@ namespace {
 constexpr int first_row = 3;  // below the title and the headings
 constexpr double row_mm = 5;
 
-constexpr std::string_view tables[] = {"book",  "valves",  "order", "left over", "stops",
-                                       "sizes", "remarks", "bench", "steps"};
+constexpr std::string_view tables[] = {"book",  "valves", "order",   "left over", "stops",
+                                       "sizes", "boxes",  "remarks", "bench",     "steps"};
 
 Field field(std::string name, At at, Content content, std::string_view look = style::working) {
   return {.name = std::move(name),
@@ -32,6 +32,9 @@ std::string tells_name(std::string_view table) {
 }
 
 Gathered::Gathered(std::span<const SheetDescription> sheets) {
+  row("setting", "language").values[0] = Fixed{"en"};
+  row("setting", "half").values[0] = Half{};
+  values_ = 1;
   for (const SheetDescription& sheet : sheets) {
     for (const Field& field : all_fields(sheet)) {
       if (const auto* entry = std::get_if<Takes>(&field.content)) {

@@ -37,7 +37,8 @@ enum Single { single_series, single_size, single_count, single_price };
 }  // namespace entry_value
 
 namespace engine_place {
-inline constexpr int first_row = 3;  // above it: the title and what is amiss
+inline constexpr int box_lines = 4;
+inline constexpr int first_row = 2 + box_lines;  // above it: title, banner, what is amiss
 // Words that a person chooses freely begin in columns of their own, of no width: Calc would
 // complete other entries of the column from them.
 inline constexpr int words_column = 2;
@@ -45,26 +46,28 @@ inline constexpr int inlet_series_column = 3;
 inline constexpr int inlet_column = 4;  // also the column of all that is said once
 inline constexpr int exhaust_series_column = 6;
 inline constexpr int exhaust_column = 7;
-inline constexpr At name{words_column, 4};
-inline constexpr At unit{words_column, 5};  // below the name, where Enter leads
-inline constexpr int min_row = 11;
-inline constexpr int max_row = 12;
-inline constexpr int bias_row = 13;
-inline constexpr int aim_row = 14;
-inline constexpr int series_row = 15;
-inline constexpr At doubt{inlet_column, 18};
-inline constexpr At allowed{inlet_column, 19};
-inline constexpr At scheme{inlet_column, 20};
-inline constexpr At use_doubt{inlet_column, 23};
-inline constexpr At touch_good{inlet_column, 24};
-inline constexpr At first{inlet_column, 25};
-inline constexpr At work{inlet_column, 26};
-inline constexpr At currency{inlet_column, 27};
-inline constexpr At firing{words_column, 30};
-inline constexpr int opens_row = 32;   // degrees before dead centre: exhaust bottom, inlet top
-inline constexpr int closes_row = 33;  // degrees after: exhaust top, inlet bottom
-inline constexpr At margin{inlet_column, 34};
-inline constexpr At opened{words_column, 35};
+inline constexpr At name{words_column, first_row + 1};
+inline constexpr At unit{words_column, first_row + 2};  // below the name, where Enter leads
+inline constexpr int min_row = first_row + 8;
+inline constexpr int max_row = first_row + 9;
+inline constexpr int bias_row = first_row + 10;
+inline constexpr int aim_row = first_row + 11;
+inline constexpr int series_row = first_row + 12;
+inline constexpr At doubt{inlet_column, first_row + 15};
+inline constexpr At allowed{inlet_column, first_row + 16};
+inline constexpr At scheme{inlet_column, first_row + 17};
+inline constexpr At use_doubt{inlet_column, first_row + 20};
+inline constexpr At touch_good{inlet_column, first_row + 21};
+inline constexpr At first{inlet_column, first_row + 22};
+inline constexpr At work{inlet_column, first_row + 23};
+inline constexpr At currency{inlet_column, first_row + 24};
+inline constexpr At firing{words_column, first_row + 27};
+// Degrees before and after dead centre: the exhaust opens about the bottom, the inlet about the
+// top.
+inline constexpr int opens_row = first_row + 29;
+inline constexpr int closes_row = first_row + 30;
+inline constexpr At margin{inlet_column, first_row + 31};
+inline constexpr At opened{words_column, first_row + 32};
 inline constexpr std::string_view cams_in_place = "valve by valve, cams in place";
 inline constexpr std::string_view cams_out = "camshafts out";
 constexpr At of(Side side, int row) {
@@ -79,13 +82,14 @@ inline constexpr int first_row = 8;  // the valves, under their heads
 }  // namespace plan_place
 
 namespace shims_place {
-inline constexpr int first_row = 3;  // below the title and the box
+inline constexpr int box_lines = 5;
+inline constexpr int first_row = box_lines;  // below the title and the box
 inline constexpr int spares = 20;
 inline constexpr int ladders = 4;  // rows of sizes on sale
 inline constexpr int singles = 10;
-inline constexpr At first_spare{2, 6};    // series, size, count, note
-inline constexpr At first_ladder{8, 6};   // series, from, to, step, price
-inline constexpr At first_single{8, 17};  // series, size, count, price
+inline constexpr At first_spare{2, first_row + 3};    // series, size, count, note
+inline constexpr At first_ladder{8, first_row + 3};   // series, from, to, step, price
+inline constexpr At first_single{8, first_row + 14};  // series, size, count, price
 }  // namespace shims_place
 
 struct Places {

@@ -9,8 +9,10 @@
 #include <vector>
 
 #include "book/description.hpp"
+#include "book/fit_map.hpp"
 #include "book/office/sheet.hpp"
 #include "book/places.hpp"
+#include "book/workings.hpp"
 
 namespace shimwright::book {
 
@@ -21,6 +23,31 @@ SheetDescription describe_shims(const Places& places);
 void make_head(Sheet& sheet, const Places& places);
 void make_plan(Sheet& sheet, const Places& places);
 void make_fit(Sheet& sheet, const Places& places);
+
+// Where one begins to type on these.
+At top(const Places& places);
+At fit_top(const Places& places);
+At head_top(const Places& places);
+
+// A sheet that is described, or one that still lays itself out.
+struct SheetPlan {
+  std::string_view name;
+  SheetDescription (*describe)(const Places&) = nullptr;
+  void (*make)(Sheet&, const Places&) = nullptr;
+  At (*cursor)(const Places&) = nullptr;  // where one begins to type
+  int frozen_rows = 0;
+};
+
+// Left to right.
+inline constexpr SheetPlan sheet_plans[] = {
+    {sheet_name::read_me, describe_read_me},
+    {sheet_name::engine, describe_engine},
+    {sheet_name::head, nullptr, make_head, head_top, HeadMap::first_deck_row - 1},
+    {sheet_name::shims, describe_shims},
+    {sheet_name::plan, nullptr, make_plan, top, plan_place::first_row},
+    {sheet_name::fit, nullptr, make_fit, fit_top, FitMap::first_row},
+    {sheet_name::workings, nullptr, make_workings, top, 0},
+};
 
 // `"Quillfen 1.4 · Head"`, or the sheet's own name until the engine has one.
 std::string titled(std::string_view sheet);

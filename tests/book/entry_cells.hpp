@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// Every cell a person may type into, by the book's own map.
+// Every cell a person may type into, by the descriptions of the sheets.
 #pragma once
 
-#include <string_view>
+#include <string>
 #include <vector>
 
 #include "book/places.hpp"
@@ -11,9 +11,9 @@
 namespace shimwright::tests {
 
 struct EntryCell {
-  std::string_view sheet;
+  std::string sheet;
   book::At at;
-  bool free_text = false;  // any word will do there, so nothing is checked
+  bool free_text = false;  // any word will do there
 };
 
 std::vector<EntryCell> entry_cells(const book::Places& places);

@@ -3,14 +3,18 @@
 // What the entry cells let pass when a person types, and what they say.
 #include <gtest/gtest.h>
 
+#include <cmath>
+#include <com/sun/star/sheet/ValidationAlertStyle.hpp>
 #include <com/sun/star/sheet/ValidationType.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XSheetCellRange.hpp>
 #include <com/sun/star/sheet/XSheetCondition.hpp>
 #include <com/sun/star/table/XColumnRowRange.hpp>
 #include <sstream>
+#include <tuple>
 #include <variant>
 
+#include "book/book.hpp"
 #include "core/entries/entries.hpp"
 #include "core/values/mark.hpp"
 #include "entry_cells.hpp"
@@ -34,19 +38,38 @@ class Rule {
       : rule_(as<css::beans::XPropertySet>(
             as<css::beans::XPropertySet>(book.cell(sheet, at))->getPropertyValue("Validation"))) {}
 
-  bool is_there() const {
-    return rule_->getPropertyValue("Type").get<css::sheet::ValidationType>() !=
-           css::sheet::ValidationType_ANY;
+  css::sheet::ValidationType type() const {
+    return rule_->getPropertyValue("Type").get<css::sheet::ValidationType>();
   }
-  bool is_a_choice() const {
-    return rule_->getPropertyValue("Type").get<css::sheet::ValidationType>() ==
-           css::sheet::ValidationType_LIST;
+  bool is_there() const { return type() != css::sheet::ValidationType_ANY; }
+  bool is_a_choice() const { return type() == css::sheet::ValidationType_LIST; }
+  bool stops() const {
+    return rule_->getPropertyValue("ErrorAlertStyle").get<css::sheet::ValidationAlertStyle>() ==
+           css::sheet::ValidationAlertStyle_STOP;
   }
   bool speaks() const { return rule_->getPropertyValue("ShowErrorMessage").get<bool>(); }
   std::string title() const { return text("ErrorTitle"); }
   std::string message() const { return text("ErrorMessage"); }
+  std::string help() const { return text("InputMessage"); }
   std::string formula() const {
     return from_office(as<css::sheet::XSheetCondition>(rule_)->getFormula1());
+  }
+  std::string most() const {
+    return from_office(as<css::sheet::XSheetCondition>(rule_)->getFormula2());
+  }
+  // What stands in that cell, as a person would have typed it.
+  bool lets_pass(OpenBook& book, std::string_view sheet, At at) const {
+    if (type() == css::sheet::ValidationType_CUSTOM)
+      return book.value_of(sheet, "=" + formula()) != 0;
+    const auto between = [&](double value) {
+      return book.value_of(sheet, "=" + formula()) <= value &&
+             value <= book.value_of(sheet, "=" + most());
+    };
+    if (type() == css::sheet::ValidationType_TEXT_LEN)
+      return between(static_cast<double>(book.shown(sheet, at).size()));
+    const double value = book.number(sheet, at);
+    return book.cell(sheet, at)->getType() == css::table::CellContentType_VALUE && between(value) &&
+           (type() != css::sheet::ValidationType_WHOLE || value == std::floor(value));
   }
   // Words listed in the rule itself: "yes";"no".
   std::vector<std::string> choices() const {
@@ -102,7 +125,7 @@ TEST(Validity, offers_what_the_functions_take) {
   EXPECT_EQ(offered(on_engine, engine::use_doubt), (Words{"yes", "no"}));
   EXPECT_EQ(offered(on_engine, engine::touch_good), (Words{"yes", "no"}));
   const Words schemes = offered(on_engine, engine::scheme);
-  EXPECT_EQ(schemes.size(), 5);
+  EXPECT_EQ(schemes.size(), 6);
   for (const std::string& word : schemes) EXPECT_NO_THROW(mark_scheme_named(word)) << word;
   for (const book::Card& one : the_places().head.cards)
     EXPECT_EQ(offered(book::sheet_name::head, one.value(card::alone)), (Words{"yes"}));
@@ -176,6 +199,11 @@ const Typed typed[] = {
     {"a mark in the micrometer's cell", head, micrometer, 275.0, false},
     {"a mark", head, mark, 275.0, true},
     {"a mark that stands for nothing", head, mark, "Q9", false},
+    {"a limit of 5 mm", on_engine, engine::of(Side::inlet, engine::max_row), 5.0, true},
+    {"a limit above 5 mm", on_engine, engine::of(Side::inlet, engine::max_row), 5.001, false},
+    {"a limit as text", on_engine, engine::of(Side::inlet, engine::max_row), "0.24", false},
+    {"a currency", on_engine, engine::currency, "EUR", true},
+    {"a novel for a currency", on_engine, engine::currency, "a handful of coins", false},
     {"where to aim", on_engine, bias, 1.0, true},
     {"an aim beyond the limits", on_engine, bias, 1.1, false},
     {"a negative limit", on_engine, engine::of(Side::inlet, engine::min_row), -0.1, false},
@@ -194,9 +222,54 @@ TEST(Validity, lets_sound_entries_pass_and_stops_others) {
   for (const auto& [what, sheet, at, entry, passes] : typed) {
     const Rule rule(book, sheet, at);
     std::visit([&](const auto& value) { book.type(sheet, at, value); }, entry);
-    EXPECT_EQ(book.value_of(sheet, "=" + rule.formula()) != 0, passes) << what;
+    EXPECT_EQ(rule.lets_pass(book, sheet, at), passes) << what;
     book.clear(sheet, at);
   }
+}
+
+// The bounds are told in mm and hold in the unit chosen.
+TEST(Validity, takes_bounds_in_inches_in_a_book_in_inches) {
+  OpenBook book(the_office(), template_file());
+  book.type(on_engine, engine::unit, "inch");
+  const At max = engine::of(Side::inlet, engine::max_row);
+  const At size = right_of(shims::first_spare);
+  for (const auto& [sheet, at, inches, passes] :
+       {std::tuple{on_engine, max, 0.196, true}, std::tuple{on_engine, max, 0.198, false},
+        std::tuple{on_shims, size, 0.108, true}, std::tuple{on_shims, size, 2.75, false},
+        std::tuple{on_shims, size, 0.0117, false}}) {
+    book.type(sheet, at, inches);
+    EXPECT_EQ(Rule(book, sheet, at).lets_pass(book, sheet, at), passes) << inches;
+  }
+}
+
+TEST(Validity, holds_in_a_book_saved_as_xlsx_and_opened_again) {
+  const auto file = the_office().profile().folder() / "checks.xlsx";
+  OpenBook(the_office(), template_file()).save(file, xlsx);
+  OpenBook book(the_office(), file);
+  for (const auto& [what, sheet, at, entry, passes] : typed) {
+    if (sheet == head) continue;  // until its checks are plain
+    const Rule rule(book, sheet, at);
+    ASSERT_TRUE(rule.is_there()) << what;
+    std::visit([&](const auto& value) { book.type(sheet, at, value); }, entry);
+    EXPECT_EQ(rule.lets_pass(book, sheet, at), passes) << what << ": " << rule.formula();
+    book.clear(sheet, at);
+  }
+}
+
+TEST(Validity, tells_what_is_due_while_an_entry_is_selected) {
+  OpenBook book(the_office(), template_file());
+  for (const book::SheetDescription& sheet : book::descriptions(the_places()))
+    for (const book::Field& field : all_fields(sheet))
+      if (const auto* entry = std::get_if<book::Takes>(&field.content)) {
+        const ::testing::ScopedTrace place(__FILE__, __LINE__, sheet.name + ": " + field.name);
+        const Rule rule(book, sheet.name, field.where.from);
+        EXPECT_TRUE(rule.is_there());
+        EXPECT_EQ(rule.title(), entry->title);
+        EXPECT_EQ(rule.help(), entry->help);
+        EXPECT_EQ(rule.message(), refusal_of(*entry));
+        EXPECT_TRUE(rule.stops());
+        EXPECT_FALSE(book.locked(sheet.name, field.where.from));
+      }
 }
 
 }  // namespace

@@ -45,7 +45,7 @@ void make_text_styles(Maker& m) {
   m.make(figure, page, {size(20), bold(), text_colour(accent), left()});
   m.make(figure_money, figure, {m.format(money_format), shrinking()});
   m.make(trouble_box, note, {size(8.5), left(), indent(2)});
-  m.make(remark_box, page, {left(), indent(2), wrapped(), upright(upright_at::TOP)});
+  m.make(remark_box, page, {left(), indent(2), shrinking()});
   m.make(remark_told, "", {fill(remark_paper), text_colour(ink), {"LeftBorder", line(accent, 3)}});
   m.make(remark_loud, "", {fill(accent), text_colour(well)});
   m.make(trouble_found, "", {fill(accent), text_colour(well), bold()});

@@ -4,6 +4,7 @@
 #include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
+#include <com/sun/star/view/XFormLayerAccess.hpp>
 #include <string>
 
 #include "book/office/sheet.hpp"
@@ -31,6 +32,9 @@ void set_views(const Ref<css::sheet::XSpreadsheetDocument>& book,
                std::span<const SheetView> views) {
   const auto controller = as<css::frame::XModel>(book)->getCurrentController();
   const auto view = as<css::sheet::XSpreadsheetView>(controller);
+  // In design mode a click on a button would select it.
+  as<css::view::XFormLayerAccess>(controller)->setFormDesignMode(false);
+  set(book, "ApplyFormDesignMode", false);
   for (const SheetView& each : views) {
     view->setActiveSheet(Sheet(book, each.sheet).sheet());
     set(view, "ShowGrid", false);

@@ -24,7 +24,7 @@ Area whole_line(int row) { return {{label_column, row}, {note_column, row}}; }
 // Words reach as far as the last column of numbers.
 Area wide(At words) { return {words, {place::exhaust_column, words.row}}; }
 
-Say word_of(Side side) { return side == Side::exhaust ? Say::engine_exhaust : Say::engine_inlet; }
+Say word_of(Side side) { return side == Side::exhaust ? Say::exhaust : Say::inlet; }
 
 std::string one_of(const Choice& choice) {
   std::string words;
@@ -44,15 +44,22 @@ class EngineDescription {
     constexpr double none = 0.1;
     sheet_.column_mm = {3, 72, none, none, 25.5, 5, none, 25.5, 7, 90};
     sheet_.row_mm = 8;
-    sheet_.row_heights = {{0, 11}, {1, 5},  {2, 18},         {9, 4},
-                          {21, 4}, {28, 4}, {doubt_row, 11}, {place::opens_row - 1, 6}};
+    sheet_.row_heights = {{0, 11},
+                          {1, 5},
+                          {row(6), 4},
+                          {row(18), 4},
+                          {row(25), 4},
+                          {doubt_row, 11},
+                          {place::opens_row - 1, 6}};
+    for (int line = 0; line < place::box_lines; ++line)
+      sheet_.row_heights.emplace_back(2 + line, 5);
     sheet_.last_row = last_row;
     sheet_.frozen_rows = place::first_row;
     sheet_.cursor = place::name;
     sheet_.printed = Area({0, 0}, {note_column, last_row});
     sheet_.page_style = style::portrait;
-    sheet_.fields = {title_field("engine", whole_line(0)), banner_field(whole_line(1)),
-                     box_field("engine", whole_line(2))};
+    sheet_.fields = {title_field("engine", whole_line(0)), banner_field(whole_line(1))};
+    add_box(sheet_, "engine", {whole_line(2).from, whole_line(1 + place::box_lines).to});
     engine();
     limits();
     readings();
@@ -62,6 +69,7 @@ class EngineDescription {
   }
 
  private:
+  static constexpr int row(int below) { return place::first_row + below; }
   static constexpr int doubt_row = place::series_row + 1;
 
   void add(std::string name, const Area& where, std::string_view look, Content content) {
@@ -91,11 +99,15 @@ class EngineDescription {
         Fixed{std::move(words)});
   }
 
+  Takes& last_entry() { return std::get<Takes>(sheet_.fields.back().content); }
+
+  // The label is the title too, where it is short enough for one.
   void setting(const std::string& name, const Area& where, std::string_view look, Say title,
                Takes entry) {
     entry.kind = "setting";
     entry.name = name;
-    entry.title = entry.place = said(title);
+    entry.place = said(title);
+    if (entry.title.empty()) entry.title = entry.place;
     add(name, where, look, std::move(entry));
   }
 
@@ -117,7 +129,7 @@ class EngineDescription {
       taken.kind = "side";
       taken.name = word_for(side);
       taken.value = value;
-      taken.title = said(title);
+      if (taken.title.empty()) taken.title = said(title);
       taken.place = said(Say::engine_of_side, {said(title), said(word_of(side))});
       Field field{.name = std::string(word_for(side)) + "." + name,
                   .where = at,
@@ -129,15 +141,18 @@ class EngineDescription {
     }
   }
 
+  // In the line of a heading, in place of its own cells.
   void side_heads(int row) {
-    for (const Side side : {Side::exhaust, Side::inlet})
-      add(std::string(word_for(side)) + ".head." + std::to_string(row),
-          At{side == Side::exhaust ? place::exhaust_column : place::inlet_column, row},
+    for (const Side side : {Side::exhaust, Side::inlet}) {
+      const At at{side == Side::exhaust ? place::exhaust_column : place::inlet_column, row};
+      std::erase_if(sheet_.fields, [at](const Field& field) { return field.where.from == at; });
+      add(std::string(word_for(side)) + ".head." + std::to_string(row), at,
           style::table_head_centre, Fixed{said(word_of(side))});
+    }
   }
 
   void engine() {
-    heading("this engine", 3, Say::engine_this);
+    heading("this engine", row(0), Say::engine_this);
     line("engine", place::name.row, Say::engine_name, Say::engine_name_note);
     setting("engine", wide(place::name), style::entry_text, Say::engine_name,
             {.check = Letters{60},
@@ -147,12 +162,12 @@ class EngineDescription {
     choice("unit", {place::unit, {place::inlet_column, place::unit.row}}, Say::engine_unit,
            Say::engine_unit_help, {{"mm"}, {"inch"}});
     const EngineLayout& layout = places_.layout;
-    fact("layout", 6, Say::engine_layout, layout_in_words());
-    fact("valves", 7, Say::engine_valves,
+    fact("layout", row(3), Say::engine_layout, layout_in_words());
+    fact("valves", row(4), Say::engine_valves,
          said(Say::engine_valves_told,
               {std::int64_t{layout.inlet_valves}, std::int64_t{layout.exhaust_valves},
                std::int64_t{places_.count()}}));
-    fact("numbering", 8, Say::engine_numbering, numbering());
+    fact("numbering", row(5), Say::engine_numbering, numbering());
   }
 
   std::string layout_in_words() const {
@@ -188,8 +203,8 @@ class EngineDescription {
   }
 
   void limits() {
-    heading("limits", 10, Say::engine_limits);
-    side_heads(10);
+    heading("limits", row(7), Say::engine_limits);
+    side_heads(row(7));
     line("min", place::min_row, Say::engine_min, Say::engine_limit_note);
     line("max", place::max_row, Say::engine_max, Say::engine_limit_note);
     line("bias", place::bias_row, Say::engine_bias, Say::engine_bias_note);
@@ -226,27 +241,29 @@ class EngineDescription {
   }
 
   void readings() {
-    heading("readings", 17, Say::engine_readings);
+    heading("readings", row(14), Say::engine_readings);
     line("doubt", place::doubt.row, Say::engine_doubt, Say::engine_doubt_note);
     small_length("doubt", place::doubt, Say::engine_doubt, Say::engine_doubt_help);
     line("allowed difference", place::allowed.row, Say::engine_allowed,
          Shows{"book", "allowed note"});
     small_length("allowed difference", place::allowed, Say::engine_allowed,
                  Say::engine_allowed_help);
+    last_entry().title = said(Say::engine_allowed_title);
     line("marks", place::scheme.row, Say::engine_scheme, Shows{"book", "marks note"});
     choice("marks", place::scheme, Say::engine_scheme, Say::engine_scheme_help,
-           {{"auto"}, {"hundredths"}, {"thousandths"}, {"mm"}, {"in"}});
+           {{"auto"}, {"hundredths"}, {"thousandths"}, {"mm"}, {"in"}, {"thou"}});
   }
 
   void plan() {
-    heading("plan", 22, Say::engine_plan);
+    heading("plan", row(19), Say::engine_plan);
     line("stay clear", place::use_doubt.row, Say::engine_clear, Say::engine_clear_note);
     choice("stay clear", place::use_doubt, Say::engine_clear, Say::engine_clear_help,
            {{"yes"}, {"no"}});
+    last_entry().title = said(Say::engine_clear_title);
     line("touch good", place::touch_good.row, Say::engine_touch, Say::engine_touch_note);
     choice("touch good", place::touch_good, Say::engine_touch, Say::engine_touch_help,
            {{"yes"}, {"no"}});
-    std::get<Takes>(sheet_.fields.back().content).at_first = "no";
+    last_entry().at_first = "no";
     line("first", place::first.row, Say::engine_first, Say::engine_first_note);
     choice("first", place::first, Say::engine_first, Say::engine_first_help, {{"cost"}, {"aim"}});
     line("work", place::work.row, Say::engine_work, Say::engine_work_note);
@@ -262,7 +279,7 @@ class EngineDescription {
   }
 
   void crank() {
-    heading("crank", 29, Say::engine_crank);
+    heading("crank", row(26), Say::engine_crank);
     line("firing", place::firing.row, Say::engine_firing, Say::engine_firing_note);
     // What is wrong with it, the box says: its rule is no plain one.
     setting("firing", wide(place::firing), style::entry_words, Say::engine_firing,
@@ -274,6 +291,7 @@ class EngineDescription {
     line("opens", place::opens_row, Say::engine_opens, Say::engine_opens_note);
     line("closes", place::closes_row, Say::engine_closes, Say::engine_closes_note);
     const Takes timing{.check = Number{-180, 180},
+                       .title = said(Say::engine_timing_title),
                        .help = said(Say::engine_timing_help),
                        .due = said(Say::engine_timing_due)};
     sides("opens", place::opens_row, style::entry_choice, Say::engine_opens, entry_value::opens,

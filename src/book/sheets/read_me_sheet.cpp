@@ -96,7 +96,11 @@ class ReadMeDescription {
       add(name, {{3, row_}, {last_column, row_}}, style::text, Fixed{words});
       constexpr std::size_t one_line = 90;  // letters
       constexpr std::size_t two_lines = 180;
-      height(words.size() <= one_line ? 7.5 : words.size() <= two_lines ? 10.5 : 14.5);
+      constexpr std::size_t three_lines = 270;
+      height(words.size() <= one_line      ? 7.5
+             : words.size() <= two_lines   ? 10.5
+             : words.size() <= three_lines ? 14.5
+                                           : 18);
       ++row_;
     }
   }

@@ -14,7 +14,7 @@ namespace {
 namespace place = shims_place;
 
 constexpr int last_column = 13;
-constexpr int last_row = 29;
+constexpr int last_row = place::first_single.row + 12;
 constexpr Number size_mm{0.3, 20, true};
 constexpr Number step_mm{0.001, 5, true};
 constexpr Number quantity{.least = 0, .most = 1000, .whole = true};
@@ -133,7 +133,7 @@ SheetDescription describe_shims(const Places&) {
   sheet.name = sheet_name::shims;
   sheet.column_mm = {2, 7, 20, 20, 18, 48, 2, 6, 22, 21, 21, 21, 21, 44};
   sheet.row_mm = 6.2;
-  sheet.row_heights = {{0, 11}, {1, 5}, {2, 9}, {3, 3}};
+  sheet.row_heights = {{0, 6}, {1, 6}, {2, 5}, {3, 5}, {4, 5}, {place::first_row, 3}};
   sheet.last_row = last_row;
   sheet.frozen_rows = place::first_row;
   sheet.cursor = place::first_spare;
@@ -152,10 +152,10 @@ SheetDescription describe_shims(const Places&) {
     for (Field& field : heading_fields(name, {from, {last, from.row}}, said(words)))
       sheet.fields.push_back(std::move(field));
   };
-  sheet.fields = {title_field("shims", {{1, 0}, {7, 0}}),
-                  box_field("shims", {{8, 0}, {last_column, 2}})};
-  add("unit", {{1, 1}, {7, 1}}, style::list, Shows{"book", "sizes in"});
-  add("paste", {{1, 2}, {7, 2}}, style::list, Fixed{said(Say::shims_paste)});
+  sheet.fields = {title_field("shims", {{1, 0}, {7, 1}})};
+  add_box(sheet, "shims", {{8, 0}, {last_column, place::box_lines - 1}});
+  add("unit", {{1, 2}, {7, 2}}, style::list, Shows{"book", "sizes in"});
+  add("paste", {{1, 3}, {7, 4}}, style::list, Fixed{said(Say::shims_paste)});
   const At spare = place::first_spare;
   heading("spares.heading", {spare.column - 1, spare.row - 2}, spare.column + 3, Say::shims_spares);
   heading("sizes.heading", below(place::first_ladder, -2), last_column, Say::shims_sizes);

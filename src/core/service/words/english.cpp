@@ -321,8 +321,6 @@ constexpr std::array texts{
     Text{Say::engine_left_to_right, "from left to right: {0}"},
     Text{Say::engine_bank, "{0} bank: {1}"},
     Text{Say::engine_limits, "Valve clearance, engine cold"},
-    Text{Say::engine_exhaust, "exhaust"},
-    Text{Say::engine_inlet, "inlet"},
     Text{Say::engine_of_side, "{0}, {1} side"},
     Text{Say::engine_min, "Smallest gap allowed"},
     Text{Say::engine_max, "Largest gap allowed"},
@@ -342,8 +340,7 @@ constexpr std::array texts{
     Text{Say::engine_aim_note, "What that comes to."},
     Text{Say::engine_series, "Shim series"},
     Text{Say::engine_series_note,
-         "Any word. A shim fits only valves of its own series. If every shim fits every valve, "
-         "enter the same word for both sides."},
+         "Any word. The same for both sides if every shim fits every valve."},
     Text{Say::engine_series_help,
          "A word for the shims that fit this side, such as their diameter. Enter the same word for "
          "both sides if every shim fits every valve."},
@@ -358,6 +355,7 @@ constexpr std::array texts{
     Text{Say::engine_small_length_due,
          "This is a number from 0 to 0.2 mm (0.008 in), in the unit chosen above."},
     Text{Say::engine_allowed, "Mark and micrometer may differ by"},
+    Text{Say::engine_allowed_title, "Mark and micrometer"},
     Text{Say::engine_allowed_help,
          "A shim further from its mark than this is told to be thinner or thicker. Blank: 0.015 mm "
          "(0.0006 in)."},
@@ -367,6 +365,7 @@ constexpr std::array texts{
          "2.755 mm."},
     Text{Say::engine_plan, "What the plan may do"},
     Text{Say::engine_clear, "Stay clear of the limits by the doubt"},
+    Text{Say::engine_clear_title, "Clear of the limits"},
     Text{Say::engine_clear_note, "yes: a gap must come out good even if the reading is off by U."},
     Text{Say::engine_clear_help,
          "yes: the plan keeps every gap inside its limits by the doubt of a reading. no: it uses "
@@ -403,6 +402,7 @@ constexpr std::array texts{
     Text{Say::engine_opens_note, "Inlet before TDC, exhaust before BDC. Blank: 20 and 60."},
     Text{Say::engine_closes, "Closes, degrees after dead centre"},
     Text{Say::engine_closes_note, "Inlet after BDC, exhaust after TDC. Blank: 60 and 20."},
+    Text{Say::engine_timing_title, "Valve timing"},
     Text{Say::engine_timing_help,
          "Degrees of the crank, from the manual: -180 to 180. Leave it blank for usual timing."},
     Text{Say::engine_timing_due, "This is a number of degrees from -180 to 180."},

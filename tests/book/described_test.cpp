@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// The descriptions of the sheets, walked without an office: what every entry says, what is gathered
+// of it, and which formulas come of it.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <set>
+#include <string>
+#include <tuple>
+#include <vector>
+
+#include "book/book.hpp"
+#include "book/gathered.hpp"
+#include "book/layouter.hpp"
+#include "core/engine/layout.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+using book::At;
+using book::Copies;
+using book::Field;
+using book::Fixed;
+using book::Gathered;
+using book::SheetDescription;
+using book::Shows;
+using book::Takes;
+
+const std::vector<SheetDescription>& sheets() {
+  static const std::vector<SheetDescription> made = book::descriptions(book::Places(inline_four()));
+  return made;
+}
+
+const Gathered& gathered() {
+  static const Gathered made(sheets());
+  return made;
+}
+
+// Calls `with` for every entry of every sheet.
+template <typename With>
+int for_each_entry(With with) {
+  int count = 0;
+  for (const SheetDescription& sheet : sheets())
+    for (const Field& field : all_fields(sheet))
+      if (const auto* entry = std::get_if<Takes>(&field.content)) {
+        const ::testing::ScopedTrace place(__FILE__, __LINE__, sheet.name + ": " + field.name);
+        with(sheet, field, *entry);
+        ++count;
+      }
+  return count;
+}
+
+Field field_named(std::string_view sheet, std::string_view name) {
+  for (const SheetDescription& one : sheets())
+    if (one.name == sheet)
+      for (Field& field : all_fields(one))
+        if (field.name == name) return field;
+  throw std::out_of_range("no field " + std::string(name));
+}
+
+std::size_t letters(std::string_view words) {
+  return static_cast<std::size_t>(std::ranges::count_if(
+      words, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+// As long as .xlsx holds them.
+TEST(Entries, have_a_title_a_help_and_a_refusal_no_longer_than_a_file_holds) {
+  const int count = for_each_entry([](const auto&, const Field&, const Takes& entry) {
+    EXPECT_FALSE(entry.title.empty());
+    EXPECT_LE(letters(entry.title), 32U) << entry.title;
+    EXPECT_FALSE(entry.help.empty());
+    EXPECT_LE(letters(entry.help), 255U) << entry.help;
+    EXPECT_FALSE(entry.due.empty());
+    EXPECT_LE(letters(refusal_of(entry)), 255U) << refusal_of(entry);
+  });
+  EXPECT_GT(count, 100);
+}
+
+TEST(Refusals, say_that_nothing_was_kept_and_where_to_go_back_to) {
+  for_each_entry([](const auto&, const Field&, const Takes& entry) {
+    const std::string refusal = refusal_of(entry);
+    EXPECT_FALSE(entry.place.empty());
+    EXPECT_TRUE(refusal.starts_with(entry.due)) << refusal;
+    EXPECT_NE(refusal.find("Nothing was kept: go back to " + entry.place), std::string::npos)
+        << refusal;
+  });
+}
+
+TEST(Refusals, name_the_row_or_the_side) {
+  const auto refusal = [](std::string_view sheet, std::string_view name) {
+    return refusal_of(std::get<Takes>(field_named(sheet, name).content));
+  };
+  EXPECT_EQ(refusal("Engine", "inlet.max"),
+            "A gap allowed is a number from 0 to 5 mm (0.197 in), in the unit chosen above. Type "
+            "the number alone, with the same decimal mark as the other cells (0.24). Nothing was "
+            "kept: go back to Largest gap allowed, inlet side.");
+  EXPECT_NE(refusal("Shims", "spares.size.7").find("go back to row 7 of the spares."),
+            std::string::npos);
+  EXPECT_NE(refusal("Shims", "singles.quantity.22").find("go back to row 22 of the single sizes."),
+            std::string::npos);
+}
+
+TEST(Fields, have_each_a_name_of_their_own_and_cells_of_their_own) {
+  for (const SheetDescription& sheet : sheets()) {
+    std::set<std::string> names;
+    std::set<std::pair<int, int>> cells;
+    for (const Field& field : all_fields(sheet)) {
+      EXPECT_TRUE(names.insert(field.name).second) << sheet.name << ": " << field.name;
+      for (int row = field.where.from.row; row <= field.where.to.row; ++row)
+        for (int column = field.where.from.column; column <= field.where.to.column; ++column)
+          EXPECT_TRUE(cells.emplace(column, row).second)
+              << sheet.name << ": " << field.name << " lies over another field";
+    }
+  }
+}
+
+TEST(Gathered, holds_every_entry_once) {
+  std::set<std::tuple<std::string, std::string, int>> known;
+  for_each_entry([&known](const auto& sheet, const Field& field, const Takes& entry) {
+    EXPECT_TRUE(known.emplace(entry.kind, entry.name, entry.value).second);
+    const At at = gathered().entry(entry.kind, entry.name, entry.value);
+    for (const Field& cell : gathered().sheet().fields)
+      if (cell.where.from == at) {
+        const auto* copy = std::get_if<Copies>(&cell.content);
+        ASSERT_NE(copy, nullptr);
+        EXPECT_EQ(copy->sheet, sheet.name);
+        EXPECT_EQ(copy->at, field.where.from);
+      }
+  });
+}
+
+TEST(Gathered, refers_plainly_to_each_entry_and_lets_no_error_through) {
+  EXPECT_EQ(book::formula_of(Copies{"Shims", {3, 6}}),
+            "=IFERROR(IF($'Shims'.$D$7=\"\";\"\";$'Shims'.$D$7);\"#error\")");
+}
+
+TEST(Gathered, knows_a_choice_by_what_it_stands_for) {
+  EXPECT_EQ(book::formula_of(Copies{"Engine", {2, 35}, {{"in place", "no"}, {"mm", ""}}}),
+            "=IFERROR(IF($'Engine'.$C$36=\"in place\";\"no\";IF($'Engine'.$C$36=\"\";\"\";"
+            "$'Engine'.$C$36));\"#error\")");
+}
+
+TEST(Shown, is_one_piece_of_an_answer) {
+  EXPECT_EQ(book::formula_of(Shows{"valves", "gap", 3}),
+            "=IFERROR(BOOK.SHOWS(tells_valves;\"gap\";3);\"\")");
+  EXPECT_EQ(book::formula_of(Shows{"left over", "size", 1, true}),
+            "=IFERROR(VALUE(BOOK.SHOWS(tells_surplus;\"size\";1));0)");
+}
+
+TEST(Shown, comes_from_a_table_that_is_asked_for) {
+  std::set<std::string> asked;
+  for (const Field& field : gathered().sheet().fields)
+    if (const auto* answer = std::get_if<book::Tells>(&field.content)) asked.insert(answer->table);
+  EXPECT_EQ(asked.size(), 10U);
+  for (const SheetDescription& sheet : sheets())
+    for (const Field& field : all_fields(sheet)) {
+      if (const auto* piece = std::get_if<Shows>(&field.content)) {
+        EXPECT_TRUE(asked.contains(piece->table)) << field.name;
+      }
+      for (const book::Wears& grade : field.grades)
+        EXPECT_TRUE(asked.contains(grade.piece.table)) << field.name;
+    }
+}
+
+TEST(Formulas, parse_no_sentence) {
+  std::vector<SheetDescription> all = sheets();
+  all.push_back(gathered().sheet());
+  int count = 0;
+  for (const SheetDescription& sheet : all)
+    for (const Field& field : all_fields(sheet)) {
+      const std::string formula = book::formula_of(field.content);
+      if (!formula.starts_with('=')) continue;
+      ++count;
+      for (const char* word : {"TEXTJOIN", "REGEX", "SUBSTITUTE", "MID(", "FIND("})
+        EXPECT_EQ(formula.find(word), std::string::npos) << field.name << ": " << formula;
+    }
+  EXPECT_GT(count, 200);
+}
+
+TEST(Checks, need_no_add_in) {
+  const auto check = [](std::string_view sheet, std::string_view name) {
+    return entry_check(std::get<Takes>(field_named(sheet, name).content), gathered());
+  };
+  EXPECT_EQ(check("Engine", "exhaust.max").rule, "0");
+  EXPECT_EQ(check("Engine", "exhaust.max").most, "5*IF($'Engine'.$C$9=\"inch\";1/25.4;1)");
+  EXPECT_EQ(check("Engine", "inlet.bias").most, "1");
+  EXPECT_EQ(check("Shims", "sizes.step.2").rule, "0.001*IF($'Engine'.$C$9=\"inch\";1/25.4;1)");
+  EXPECT_EQ(check("Engine", "touch good").rule, "\"yes\";\"no\"");
+  for_each_entry([](const auto&, const Field&, const Takes& entry) {
+    const book::EntryCheck made = entry_check(entry, gathered());
+    EXPECT_NE(made.kind, book::EntryCheck::Kind::condition);
+    if (std::holds_alternative<book::Choice>(entry.check)) return;  // words, no formula
+    for (const std::string& formula : {made.rule, made.most})
+      for (const char* word : {"SHIM.", "LENGTH.", "CRANK.", "BOOK.", ","})
+        EXPECT_EQ(formula.find(word), std::string::npos) << formula;
+  });
+}
+
+// It stood in the midst of a formula once.
+TEST(Formulas, keep_a_quotation_mark_in_the_name_of_a_bank) {
+  EngineLayout layout{
+      .name = "V-twin",
+      .arrangement = Arrangement::vee,
+      .banks = {{.name = "le\"ft", .cylinders = {1}}, {.name = "right", .cylinders = {2}}},
+      .firing = "1-2"};
+  const std::vector<SheetDescription> described = book::descriptions(book::Places(layout));
+  int told = 0;
+  for (const SheetDescription& sheet : described)
+    for (const Field& field : all_fields(sheet)) {
+      const std::string content = book::formula_of(field.content);
+      if (content.find("le\"ft") == std::string::npos) continue;
+      EXPECT_FALSE(content.starts_with('=')) << field.name;
+      ++told;
+    }
+  EXPECT_GE(told, 1);
+}
+
+TEST(Headings, stand_on_every_described_sheet) {
+  for (const SheetDescription& sheet : sheets())
+    EXPECT_EQ(std::ranges::count(all_fields(sheet), "title", &Field::name), 1) << sheet.name;
+}
+
+}  // namespace
+}  // namespace shimwright::tests
