@@ -45,7 +45,8 @@ TEST(CrankInTheBook, is_told_on_each_card) {
 TEST(CrankInTheBook, does_not_take_a_firing_order_for_a_date) {
   OpenBook book(the_office(), template_file());
   book.strike(on_engine, engine::firing, "1-2-3");
-  EXPECT_EQ(book.formula(on_engine, engine::firing), "1-2-3");
+  // LibreOffice 25.2 sets an apostrophe before it, as one may type it.
+  EXPECT_TRUE(book.formula(on_engine, engine::firing).ends_with("1-2-3"));
   EXPECT_EQ(book.shown(on_engine, engine::firing), "1-2-3");
 }
 
