@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MPL-2.0
-#include <array>
-
 #include "core/service/words/teller.hpp"
 
 namespace shimwright {
 namespace {
 
-constexpr std::array texts{
+constexpr Text texts[]{
+    // no std::array: clang 14 deduces none of so many
     // ---- States, actions, trust.
     Text{Say::exhaust, "exhaust"},
     Text{Say::inlet, "inlet"},
