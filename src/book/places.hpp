@@ -31,7 +31,7 @@ inline constexpr std::string_view entries = "Entries";  // hidden: what every sh
 namespace entry_value {
 enum Side { min, max, bias, series, opens, closes };
 enum Valve { gap, mark, micrometer, alone, cylinder, side };
-enum Spare { spare_series, spare_size, spare_count, spare_note };
+enum Spare { spare_series, spare_size, spare_count };
 enum Sizes { sizes_series, from, to, step, sizes_price };
 enum Single { single_series, single_size, single_count, single_price };
 }  // namespace entry_value

@@ -79,8 +79,10 @@ Column row_number() {
 Table spares() {
   using enum entry_value::Spare;
   const Entries entries("spare", Say::shims_spare_row);
-  Column note = entries.column(Say::shims_note, style::entry_text, spare_note, Letters{80},
-                               Say::shims_note_title, Say::shims_note_help, Say::shims_note_due);
+  // Nothing is worked out from it.
+  Column note = Entries("note", Say::shims_spare_row)
+                    .column(Say::shims_note, style::entry_text, 0, Letters{80},
+                            Say::shims_note_title, Say::shims_note_help, Say::shims_note_due);
   note.heading_style = style::table_head_left;
   return {.name = "spares",
           .first = right_of(place::first_spare, -1),
@@ -114,6 +116,17 @@ Table rows_of_sizes() {
                    .heading_style = std::string(style::table_head_left)}}};
 }
 
+// What each row of sizes offers to the plan, a line each.
+Table offered() {
+  Table lines{.name = "offered", .first = below(place::first_ladder, place::ladders)};
+  lines.rows = numbered(1, place::ladders);
+  lines.columns = {{.name = "words",
+                    .style = std::string(style::list),
+                    .content = Shows{"sizes", "offered"},
+                    .cells = last_column - place::first_ladder.column + 1}};
+  return lines;
+}
+
 // Numbered on from the spares, as remarks number them.
 Table singles() {
   using enum entry_value::Single;
@@ -139,7 +152,7 @@ SheetDescription describe_shims(const Places&) {
   sheet.cursor = place::first_spare;
   sheet.printed = Area({0, 0}, {last_column, last_row});
   sheet.page_style = style::landscape;
-  sheet.tables = {spares(), rows_of_sizes(), singles()};
+  sheet.tables = {spares(), rows_of_sizes(), offered(), singles()};
 
   const auto add = [&sheet](std::string name, const Area& where, std::string_view look,
                             Content content) {
@@ -160,10 +173,6 @@ SheetDescription describe_shims(const Places&) {
   heading("spares.heading", {spare.column - 1, spare.row - 2}, spare.column + 3, Say::shims_spares);
   heading("sizes.heading", below(place::first_ladder, -2), last_column, Say::shims_sizes);
   heading("singles.heading", below(place::first_single, -2), last_column, Say::shims_singles);
-  // A line for each row of sizes, so that there is always room.
-  add("listed",
-      {below(place::first_ladder, place::ladders), {last_column, place::first_single.row - 3}},
-      style::list, Shows{"book", "listed"});
   const int beside = place::first_single.row;
   add("about counts", {{last_column, beside}, {last_column, beside + 6}}, style::list,
       Fixed{said(Say::shims_about_counts)});

@@ -291,8 +291,8 @@ constexpr Text texts[]{
          "was kept: go back to {1}."},
     Text{Say::choice_due, "Enter {0}, or choose from the list."},
     Text{Say::add_in_missing,
-         "The Shimwright add-in is missing: figures are those of the last calculation, and nothing "
-         "is worked out anew. Install it, then open this book again."},
+         "The Shimwright add-in is missing: figures are those of the last calculation. Install it, "
+         "then open this book again."},
     // The hidden sheet that gathers the entries.
     Text{Say::entries_title, "Entries"},
     Text{Say::entries_note,
