@@ -96,13 +96,16 @@ std::vector<Use> uses() {
     const std::string name = entry.path().filename().string();
     if (name == "say.hpp" || name == "english.cpp") continue;  // the catalogue itself
     const std::string code = without_comments(read(entry.path()));
+    // A description of a sheet lists other things beside a meaning.
+    const bool lists_words = entry.path().string().find("/src/book/") == std::string::npos;
     constexpr std::string_view mark = "Say::";
     for (std::size_t at = code.find(mark); at != std::string::npos; at = code.find(mark, at)) {
       at += mark.size();
       std::size_t end = at;
       while (end < code.size() && in_a_name(code[end])) ++end;
       found.push_back(
-          {code.substr(at, end - at), words_listed(std::string_view(code).substr(end)), name});
+          {code.substr(at, end - at),
+           lists_words ? words_listed(std::string_view(code).substr(end)) : std::nullopt, name});
     }
   }
   return found;
