@@ -19,9 +19,9 @@ namespace shimwright::book {
 SheetDescription describe_read_me(const Places& places);
 SheetDescription describe_engine(const Places& places);
 SheetDescription describe_shims(const Places& places);
+SheetDescription describe_plan(const Places& places);
 
 void make_head(Sheet& sheet, const Places& places);
-void make_plan(Sheet& sheet, const Places& places);
 void make_fit(Sheet& sheet, const Places& places);
 
 // Where one begins to type on these.
@@ -44,7 +44,7 @@ inline constexpr SheetPlan sheet_plans[] = {
     {sheet_name::engine, describe_engine},
     {sheet_name::head, nullptr, make_head, head_top, HeadMap::first_deck_row - 1},
     {sheet_name::shims, describe_shims},
-    {sheet_name::plan, nullptr, make_plan, top, plan_place::first_row},
+    {sheet_name::plan, describe_plan},
     {sheet_name::fit, nullptr, make_fit, fit_top, FitMap::first_row},
     {sheet_name::workings, nullptr, make_workings, top, 0},
 };

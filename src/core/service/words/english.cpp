@@ -472,6 +472,25 @@ constexpr std::array texts{
     Text{Say::shims_about_counts,
          "Quantity: a blank means one for a spare, and as many as you like for a size on sale. "
          "Leave prices blank everywhere and the plan buys as few shims as it can."},
+    // Plan.
+    Text{Say::plan_valve, "valve"},
+    Text{Say::plan_shim_now, "shim now"},
+    Text{Say::plan_action, "action"},
+    Text{Say::plan_from, "from"},
+    Text{Say::plan_new_shim, "new shim"},
+    Text{Say::plan_gap_after, "gap after"},
+    Text{Say::plan_margin, "inside limits by"},
+    Text{Say::plan_result, "result"},
+    Text{Say::plan_cost, "cost"},
+    Text{Say::plan_qty, "qty"},
+    Text{Say::plan_left_over, "Left over"},
+    Text{Say::plan_outside, "left outside"},
+    Text{Say::plan_to_measure, "to measure"},
+    Text{Say::plan_to_pay, "to pay"},
+    Text{Say::plan_caution,
+         "The engine\u2019s own manual comes first. Never turn the crank while a valve is without "
+         "its shim. After fitting, turn it by hand through two full turns and measure every gap "
+         "again."},
     // Read me first.
     Text{Say::read_me_purpose,
          "From feeler gauge to order list: enter what you measure, and this book tells which "

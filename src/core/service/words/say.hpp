@@ -348,6 +348,23 @@ enum class Say {
   shims_note_due,
   shims_about_counts,
 
+  // Plan.
+  plan_valve,
+  plan_shim_now,
+  plan_action,
+  plan_from,
+  plan_new_shim,
+  plan_gap_after,
+  plan_margin,
+  plan_result,
+  plan_cost,
+  plan_qty,
+  plan_left_over,
+  plan_outside,
+  plan_to_measure,
+  plan_to_pay,
+  plan_caution,
+
   // Read me first.
   read_me_purpose,
   read_me_before,
