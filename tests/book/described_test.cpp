@@ -95,6 +95,10 @@ TEST(Refusals, name_the_row_or_the_side) {
             "A gap allowed is a number from 0 to 5 mm (0.197 in), in the unit chosen above. Type "
             "the number alone, with the same decimal mark as the other cells (0.24). Nothing was "
             "kept: go back to Largest gap allowed, inlet side.");
+  EXPECT_EQ(refusal("Head", "1 EX L.gap"),
+            "A gap is 0 (no blade goes) to 5 mm (0.197 in), in the unit chosen on Engine. Type the "
+            "number alone, with the same decimal mark as the other cells (0.24). Nothing was kept: "
+            "go back to the gap of 1 EX L.");
   EXPECT_NE(refusal("Shims", "spares.size.7").find("go back to row 7 of the spares."),
             std::string::npos);
   EXPECT_NE(refusal("Shims", "singles.quantity.22").find("go back to row 22 of the single sizes."),
@@ -112,6 +116,38 @@ TEST(Fields, have_each_a_name_of_their_own_and_cells_of_their_own) {
           EXPECT_TRUE(cells.emplace(column, row).second)
               << sheet.name << ": " << field.name << " lies over another field";
     }
+  }
+}
+
+// So that the largest book stays quick.
+TEST(Head, shows_nine_pieces_a_card) {
+  EngineLayout layout = inline_four();
+  const book::Places places(layout);
+  for (const SheetDescription& sheet : sheets()) {
+    if (sheet.name != "Head") continue;
+    const auto shown_of = [&sheet](std::string_view valve) {
+      return std::ranges::count_if(sheet.fields, [valve](const Field& field) {
+        return field.name.starts_with(std::string(valve) + ".") &&
+               std::holds_alternative<Shows>(field.content);
+      });
+    };
+    for (const ValveId& valve : places.valves) EXPECT_EQ(shown_of(name_of(valve, layout)), 9);
+  }
+}
+
+// The gap of a valve is judged by its side's limits, and measured where its cylinder stops.
+TEST(Head, tells_of_each_valve_its_cylinder_and_side) {
+  for (const SheetDescription& sheet : sheets()) {
+    if (sheet.name != "Head") continue;
+    const auto constant = [&sheet](std::string_view valve, int value) -> std::string {
+      for (const book::Constant& one : sheet.constants)
+        if (one.kind == "valve" && one.name == valve && one.value == value) return one.what;
+      return {};
+    };
+    EXPECT_EQ(constant("1 EX L", book::entry_value::cylinder), "1");
+    EXPECT_EQ(constant("1 EX L", book::entry_value::side), "exhaust");
+    EXPECT_EQ(constant("4 IN R", book::entry_value::cylinder), "4");
+    EXPECT_EQ(constant("4 IN R", book::entry_value::side), "inlet");
   }
 }
 
