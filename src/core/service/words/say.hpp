@@ -127,6 +127,7 @@ enum class Say {
   sizes_counted,   // how many
   sizes_none,
   sizes_beyond,
+  offered_to_plan,  // a line a row of sizes
   // ---- Sheets.
   sheet_engine,
   sheet_head,
@@ -320,7 +321,7 @@ enum class Say {
   head_cylinder,           // number
   head_continued,          // bank
   head_only_continued,
-  head_side,  // side
+  head_side,       // side
   head_gap_title,  // valve, here and below
   head_gap_help,
   head_gap_due,
