@@ -14,6 +14,8 @@
 #include "book/gathered.hpp"
 #include "book/layouter.hpp"
 #include "core/engine/layout.hpp"
+#include "core/engine/presets.hpp"
+#include "core/service/view.hpp"
 
 namespace shimwright::tests {
 namespace {
@@ -151,6 +153,42 @@ TEST(Head, tells_of_each_valve_its_cylinder_and_side) {
   }
 }
 
+SheetDescription plan_of(int cylinders) {
+  const EngineLayout layout{.name = "V",
+                            .arrangement = Arrangement::vee,
+                            .banks = usual_banks(Arrangement::vee, cylinders),
+                            .firing = "1"};
+  for (SheetDescription& sheet : book::descriptions(book::Places(layout)))
+    if (sheet.name == "Plan") return sheet;
+  throw std::out_of_range("no Plan");
+}
+
+TEST(Plan, of_32_valves_goes_on_one_page_and_of_48_on_two_with_its_heads_on_both) {
+  EXPECT_EQ(plan_of(8).page_style, "Book landscape");
+  EXPECT_FALSE(plan_of(8).repeated_rows);
+  const SheetDescription large = plan_of(12);
+  EXPECT_EQ(large.page_style, "Book landscape long");
+  ASSERT_TRUE(large.repeated_rows);
+  EXPECT_EQ(large.repeated_rows->second + 1, book::plan_place::first_row);
+}
+
+TEST(Plan, heads_its_columns_in_the_words_of_the_trade) {
+  const auto headings = [](std::string_view table) {
+    std::vector<std::string> words;
+    for (const SheetDescription& sheet : sheets())
+      if (sheet.name == "Plan")
+        for (const book::Table& one : sheet.tables)
+          if (one.name == table)
+            for (const book::Column& column : one.columns) words.push_back(column.heading);
+    return words;
+  };
+  using Words = std::vector<std::string>;
+  EXPECT_EQ(headings("valves"), (Words{"valve", "gap", "shim now", "action", "from", "new shim",
+                                       "gap after", "inside limits by", "result", "cost"}));
+  EXPECT_EQ(headings("order"), (Words{"series", "size", "qty", "price each", "cost"}));
+  EXPECT_EQ(headings("left over"), (Words{"series", "size", "qty"}));
+}
+
 TEST(Gathered, holds_every_entry_once) {
   std::set<std::tuple<std::string, std::string, int>> known;
   for_each_entry([&known](const auto& sheet, const Field& field, const Takes& entry) {
@@ -196,6 +234,26 @@ TEST(Shown, comes_from_a_table_that_is_asked_for) {
       }
       for (const book::Wears& grade : field.grades)
         EXPECT_TRUE(asked.contains(grade.piece.table)) << field.name;
+    }
+}
+
+// An unknown column would stay blank without a word.
+TEST(Shown, is_a_column_that_the_view_has) {
+  const View view = view_of(service_of({}));
+  const auto expect_known = [&view](const Shows& piece, const std::string& name) {
+    const ShownTable* table = view.table(piece.table);
+    ASSERT_NE(table, nullptr) << name;
+    // Other tables have columns only where they have rows.
+    if (piece.table != "book") return;
+    EXPECT_NE(std::ranges::find(table->columns, piece.column), table->columns.end())
+        << name << ": " << piece.column;
+  };
+  for (const SheetDescription& sheet : sheets())
+    for (const Field& field : all_fields(sheet)) {
+      if (const auto* piece = std::get_if<Shows>(&field.content)) expect_known(*piece, field.name);
+      if (const auto* bar = std::get_if<book::Progress>(&field.content))
+        expect_known(bar->share, field.name);
+      for (const book::Wears& grade : field.grades) expect_known(grade.piece, field.name);
     }
 }
 

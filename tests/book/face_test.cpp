@@ -4,11 +4,11 @@
 // plan. What the boxes say: core/service_head_test.cpp.
 #include <gtest/gtest.h>
 
-#include <stdexcept>
 #include <string>
 #include <vector>
 
 #include "book/book.hpp"
+#include "box_lines.hpp"
 #include "job.hpp"
 #include "the_book.hpp"
 
@@ -28,34 +28,6 @@ void type_limits(OpenBook& book, double min, double max) {
     book.type(on_engine, engine::of(side, engine::min_row), min);
     book.type(on_engine, engine::of(side, engine::max_row), max);
   }
-}
-
-// Where the lines of that sheet's box stand.
-Area box_on(std::string_view sheet) {
-  for (const book::SheetDescription& one : book::descriptions(the_places()))
-    if (one.name == sheet)
-      for (const book::Table& table : one.tables)
-        if (table.name == "box")
-          return block(table.first, 1, static_cast<int>(table.rows.size()));
-  throw std::out_of_range("no box on " + std::string(sheet));
-}
-
-std::vector<std::string> lines_of_box(const OpenBook& book, std::string_view sheet) {
-  std::vector<std::string> lines;
-  const Area box = box_on(sheet);
-  for (int row = 0; row < box.rows(); ++row) {
-    lines.push_back(book.shown(sheet, below(box.from, row)));
-    if (lines.back().empty()) lines.pop_back();
-  }
-  return lines;
-}
-
-// As one reads it.
-std::string told_by_box(const OpenBook& book, std::string_view sheet) {
-  std::string told;
-  for (const std::string& line : lines_of_box(book, sheet))
-    told += (told.empty() ? "" : " ") + line;
-  return told;
 }
 
 TEST(Boxes, stand_in_the_rows_that_stay_in_sight) {
@@ -106,12 +78,12 @@ TEST(Plan, shows_what_to_buy_beside_the_valves_and_counts_every_valve_once) {
   const At valves = demo.find(on_plan, "Valve by valve; lengths in mm");
   EXPECT_EQ(demo.find(on_plan, "To order; sums in EUR").row, valves.row);
   EXPECT_EQ(demo.find(on_plan, "Left over").row, valves.row);
-  double counted = 0;
+  int counted = 0;
   for (const char* words :
-       {"keep", "move", "spare", "buy", "none fits", "left outside", "to measure"}) {
+       {"keep", "move", "spare", "buy", "none fits", "left out of limits", "to measure"}) {
     const At figure = below(demo.find(on_plan, words));
     EXPECT_LT(figure.row, valves.row) << words;
-    counted += demo.number(on_plan, figure);
+    counted += std::stoi(demo.shown(on_plan, figure));
   }
   EXPECT_EQ(counted, the_places().count());
   EXPECT_EQ(demo.shown(on_plan, below(demo.find(on_plan, "to pay"))), "11.40 EUR");
@@ -134,7 +106,7 @@ TEST(Boxes, show_as_many_lines_as_they_have_room_for_and_say_where_all_stand) {
     book.type(on_head, one.value(card::gap), -0.1);
   type_bad_counts(book, 12);
   book.recalculate();
-  for (const std::string_view sheet : {on_head, on_shims}) {
+  for (const std::string_view sheet : {on_head, on_shims, on_plan}) {
     const auto lines = lines_of_box(book, sheet);
     EXPECT_EQ(static_cast<int>(lines.size()), box_on(sheet).rows()) << sheet;
     EXPECT_TRUE(lines.back().ends_with(" more lines: all stand on Read me first."))

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "job_entries.hpp"
 
+#include <gtest/gtest.h>
+
 namespace shimwright::tests {
 namespace {
 
@@ -57,6 +59,19 @@ ServiceEntries entries_of(const Job& job, const EngineLayout& layout, Unit unit)
     if (single.price) book.set("single", name, 3, single.price->amount());
   }
   return book;
+}
+
+void expect_best_plan(const Job& job, const EngineLayout& layout, Unit unit,
+                      std::string_view half) {
+  ServiceEntries book = entries_of(job, layout, unit);
+  book.setting("half", std::string(half));
+  const View view = book.view();
+  ASSERT_EQ(view.valves.rows.size(), job.readings.size());
+  expect_plan_shown(
+      [&view](std::string_view table, std::string_view column, int row) {
+        return view.table(table)->at(column, static_cast<std::size_t>(row));
+      },
+      job, layout, unit, half.substr(1, 1));
 }
 
 }  // namespace shimwright::tests

@@ -14,27 +14,18 @@ namespace {
 
 class MadeUpJob : public ::testing::TestWithParam<int> {
  protected:
-  void expect_best_plan(Unit unit, std::string_view half = "0.5") {
-    const EngineLayout layout = inline_four();
-    const Job job = made_up_job(static_cast<std::uint64_t>(GetParam()), layout);
-    ServiceEntries book = entries_of(job, layout, unit);
-    book.setting("half", std::string(half));
-    const View view = book.view();
-    ASSERT_EQ(view.valves.rows.size(), job.readings.size());
-    expect_plan_shown(
-        [&view](std::string_view table, std::string_view column, int row) {
-          return view.table(table)->at(column, static_cast<std::size_t>(row));
-        },
-        job, layout, unit, half.substr(1, 1));
-  }
+  const EngineLayout layout = inline_four();
+  const Job job = made_up_job(static_cast<std::uint64_t>(GetParam()), layout);
 };
 
-TEST_P(MadeUpJob, is_shown_with_its_best_plan) { expect_best_plan(Unit::mm); }
+TEST_P(MadeUpJob, is_shown_with_its_best_plan) { expect_best_plan(job, layout); }
 
-TEST_P(MadeUpJob, is_shown_with_the_same_plan_in_inches) { expect_best_plan(Unit::inch); }
+TEST_P(MadeUpJob, is_shown_with_the_same_plan_in_inches) {
+  expect_best_plan(job, layout, Unit::inch);
+}
 
 TEST_P(MadeUpJob, is_shown_with_the_decimal_mark_of_the_office) {
-  expect_best_plan(Unit::mm, "0,5");
+  expect_best_plan(job, layout, Unit::mm, "0,5");
 }
 
 constexpr int jobs = 40;
