@@ -13,6 +13,7 @@
 #include <com/sun/star/util/XModifiable.hpp>
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 #include <vector>
 
@@ -28,12 +29,6 @@ namespace shimwright::book {
 
 At top(const Places&) { return {0, 0}; }
 At fit_top(const Places& places) { return FitMap(places).at(0, FitMap::done); }
-At head_top(const Places& places) {
-  const auto above = [](const Card& a, const Card& b) {
-    return std::pair(a.corner.row, a.corner.column) < std::pair(b.corner.row, b.corner.column);
-  };
-  return std::ranges::min(places.head.cards, above).value(card::gap);
-}
 
 namespace {
 
@@ -89,10 +84,12 @@ void set_properties(const Document& book, std::string_view title) {
 }
 
 void lay_out_sheet(const Document& book, const SheetDescription& description,
-                   const Gathered& gathered) {
+                   const Gathered& gathered, const Places& places) {
   Sheet sheet(book, description.name);
   if (description.name == sheet_name::entries) sheet.paper();
   lay_out(sheet, description, gathered);
+  const auto plan = std::ranges::find(sheet_plans, description.name, &SheetPlan::name);
+  if (plan != std::end(sheet_plans) && plan->draw != nullptr) plan->draw(sheet, places);
   finish(sheet, description);
 }
 
@@ -115,8 +112,8 @@ void lay_out_book(const Document& book, const EngineLayout& layout, std::string_
     sheet.paper();
     if (plan.make != nullptr) plan.make(sheet, places);
   }
-  for (const SheetDescription& each : described) lay_out_sheet(book, each, gathered);
-  lay_out_sheet(book, entries, gathered);
+  for (const SheetDescription& each : described) lay_out_sheet(book, each, gathered, places);
+  lay_out_sheet(book, entries, gathered, places);
   as<css::frame::XModel>(book)->unlockControllers();
   std::vector<SheetView> views;
   for (const SheetPlan& plan : sheet_plans) {

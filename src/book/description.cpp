@@ -59,8 +59,10 @@ std::vector<Field> all_fields(const SheetDescription& sheet) {
                     .style = column.style,
                     .content = content_in(table, column, row),
                     .grades = column.grades};
-        for (Wears& grade : field.grades)
+        for (Wears& grade : field.grades) {
           if (grade.piece.table != "book") grade.piece.row += row;
+          if (grade.also && grade.also->piece.table != "book") grade.also->piece.row += row;
+        }
         fields.push_back(std::move(field));
       }
     }

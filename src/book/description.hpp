@@ -105,12 +105,18 @@ using Content = std::variant<std::monostate, Fixed, Typed, Shows, Takes, Link, B
                              Banner, Copies, Tells, Half>;
 
 // Where the piece is one of the words, the cell wears the style; the first that holds wins. Without
-// words: where there is any text at all. `unless` turns it round.
+// words: where there is any text at all. `unless` turns it round. `also`: and that piece is the
+// word.
 struct Wears {
+  struct Also {
+    Shows piece = {};
+    std::string word = {};
+  };
   Shows piece = {};
   std::vector<std::string> words = {};
   std::string style = {};
   bool unless = false;
+  std::optional<Also> also = {};
 };
 
 struct Field {
@@ -149,12 +155,19 @@ struct Constant {
   std::string what = {};
 };
 
+// What cells wear that hold nothing, under those that do.
+struct Ground {
+  Area where = At{};
+  std::string style = {};
+};
+
 struct SheetDescription {
   std::string name = {};
   std::vector<double> column_mm = {};
   double row_mm = 0;  // of rows to `last_row` that `row_heights` does not name
   std::vector<std::pair<int, double>> row_heights = {};
   int last_row = 0;
+  std::vector<Ground> grounds = {};
   std::vector<Field> fields = {};
   std::vector<Table> tables = {};
   std::vector<Constant> constants = {};

@@ -58,18 +58,22 @@ Gathered::Row& Gathered::row(const std::string& kind, const std::string& name) {
   return rows_[known->second];
 }
 
-// A cell that shows the piece itself is looked at where it is.
 void Gathered::watch(const Field& field) {
   for (const Wears& grade : field.grades) {
-    if (const auto* shown = shown_by(field.content); shown != nullptr && *shown == grade.piece)
-      continue;
-    const Watched one(grade.piece.table, grade.piece.column);
-    const auto known = std::ranges::find(watched_, one, &std::pair<Watched, int>::first);
-    if (known == watched_.end())
-      watched_.emplace_back(one, grade.piece.row);
-    else
-      known->second = std::max(known->second, grade.piece.row);
+    watch(field.content, grade.piece);
+    if (grade.also) watch(field.content, grade.also->piece);
   }
+}
+
+// A cell that shows the piece itself is looked at where it is.
+void Gathered::watch(const Content& content, const Shows& piece) {
+  if (const auto* shown = shown_by(content); shown != nullptr && *shown == piece) return;
+  const Watched one(piece.table, piece.column);
+  const auto known = std::ranges::find(watched_, one, &std::pair<Watched, int>::first);
+  if (known == watched_.end())
+    watched_.emplace_back(one, piece.row);
+  else
+    known->second = std::max(known->second, piece.row);
 }
 
 At Gathered::entry(std::string_view kind, std::string_view name, int value) const {

@@ -42,6 +42,7 @@ class Gathered {
 
   Row& row(const std::string& kind, const std::string& name);
   void watch(const Field& field);
+  void watch(const Content& content, const Shows& piece);
 
   int first_tells_column() const { return 2 + values_ + 1; }
   int first_piece_column() const { return first_tells_column() + 3; }

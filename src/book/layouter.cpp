@@ -108,14 +108,13 @@ std::string condition_of(const Wears& grade, const Content& content, At first, b
   const auto call = [moves](At at) {
     return moves ? "$" + column_name(at.column) + std::to_string(at.row + 1) : absolute(at);
   };
-  std::string cell;
-  if (shows(content, grade.piece)) {
-    cell = call(first);
-  } else {
-    const At at = gathered.piece(grade.piece);
-    cell = "$'" + std::string(sheet_name::entries) + "'." +
-           (grade.piece.table == "book" ? absolute(at) : call(at));
-  }
+  const auto cell_of = [&](const Shows& piece) {
+    if (shows(content, piece)) return call(first);
+    const At at = gathered.piece(piece);
+    return "$'" + std::string(sheet_name::entries) + "'." +
+           (piece.table == "book" ? absolute(at) : call(at));
+  };
+  const std::string cell = cell_of(grade.piece);
   std::string condition;
   if (grade.words.empty()) {
     condition = cell + "<>\"\"";
@@ -126,7 +125,11 @@ std::string condition_of(const Wears& grade, const Content& content, At first, b
       condition += (condition.empty() ? "OR(" : ";") + cell + "=" + literal(word);
     condition += ")";
   }
-  return grade.unless ? "NOT(" + condition + ")" : condition;
+  if (grade.unless) condition = "NOT(" + condition + ")";
+  if (grade.also)
+    condition =
+        "AND(" + condition + ";" + cell_of(grade.also->piece) + "=" + literal(grade.also->word) + ")";
+  return condition;
 }
 
 class Layouter {
@@ -140,6 +143,7 @@ class Layouter {
     if (description_.row_mm > 0) sheet_.row_heights(0, description_.last_row, description_.row_mm);
     for (const auto& [row, mm] : description_.row_heights) sheet_.row_height(row, mm);
     for (const Table& table : description_.tables) widths_of(table);
+    for (const Ground& ground : description_.grounds) sheet_.style(ground.where, ground.style);
     for (const Field& field : description_.fields) make(field);
     for (const Table& table : description_.tables) make(table);
   }

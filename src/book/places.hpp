@@ -78,7 +78,7 @@ constexpr At of(Side side, int row) {
 }  // namespace engine_place
 
 namespace plan_place {
-inline constexpr int first_row = 8;  // the valves, under their heads
+inline constexpr int first_row = 10;  // the valves, under their heads
 }  // namespace plan_place
 
 namespace shims_place {

@@ -19,15 +19,17 @@ namespace shimwright::book {
 SheetDescription describe_read_me(const Places& places);
 SheetDescription describe_engine(const Places& places);
 SheetDescription describe_shims(const Places& places);
+SheetDescription describe_head(const Places& places);
+SheetDescription describe_plan(const Places& places);
 
-void make_head(Sheet& sheet, const Places& places);
-void make_plan(Sheet& sheet, const Places& places);
+// What is drawn over the cells of Head, and how small they are printed, once they are laid out.
+void draw_head(Sheet& sheet, const Places& places);
+
 void make_fit(Sheet& sheet, const Places& places);
 
 // Where one begins to type on these.
 At top(const Places& places);
 At fit_top(const Places& places);
-At head_top(const Places& places);
 
 // A sheet that is described, or one that still lays itself out.
 struct SheetPlan {
@@ -36,15 +38,16 @@ struct SheetPlan {
   void (*make)(Sheet&, const Places&) = nullptr;
   At (*cursor)(const Places&) = nullptr;  // where one begins to type
   int frozen_rows = 0;
+  void (*draw)(Sheet&, const Places&) = nullptr;  // over the cells of a sheet that is described
 };
 
 // Left to right.
 inline constexpr SheetPlan sheet_plans[] = {
     {sheet_name::read_me, describe_read_me},
     {sheet_name::engine, describe_engine},
-    {sheet_name::head, nullptr, make_head, head_top, HeadMap::first_deck_row - 1},
+    {.name = sheet_name::head, .describe = describe_head, .draw = draw_head},
     {sheet_name::shims, describe_shims},
-    {sheet_name::plan, nullptr, make_plan, top, plan_place::first_row},
+    {sheet_name::plan, describe_plan},
     {sheet_name::fit, nullptr, make_fit, fit_top, FitMap::first_row},
     {sheet_name::workings, nullptr, make_workings, top, 0},
 };

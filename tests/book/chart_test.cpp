@@ -3,8 +3,12 @@
 // Head is a chart: the cards lie as the valves do.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <com/sun/star/awt/Point.hpp>
 #include <com/sun/star/awt/Size.hpp>
+#include <com/sun/star/drawing/FillStyle.hpp>
+#include <com/sun/star/drawing/XDrawPagesSupplier.hpp>
+#include <com/sun/star/drawing/XShape.hpp>
 
 #include "core/engine/presets.hpp"
 #include "core/values/verdict.hpp"
@@ -74,12 +78,46 @@ TEST_F(Chart, names_each_cylinder_between_its_valves) {
   }
 }
 
+// In .xlsx what is drawn lies over the cells: the frame of a head may hide none of its cards.
+TEST_F(Chart, has_a_frame_that_hides_no_card_in_an_xlsx_opened_again) {
+  const auto file = the_office().profile().folder() / "chart.xlsx";
+  demo.save(file, xlsx);
+  const OpenBook again(the_office(), file);
+  const auto pages = as<css::drawing::XDrawPagesSupplier>(again.document())->getDrawPages();
+  const auto names = again.document()->getSheets()->getElementNames();
+  const auto head = std::ranges::find(names, book::to_office(book::sheet_name::head));
+  const auto shapes = as<css::container::XIndexAccess>(
+      pages->getByIndex(static_cast<sal_Int32>(head - names.begin())));
+  ASSERT_EQ(shapes->getCount(), std::ssize(the_places().head.banks));
+  const auto frame = as<css::drawing::XShape>(shapes->getByIndex(0));
+  EXPECT_EQ(as<css::beans::XPropertySet>(frame)
+                ->getPropertyValue("FillStyle")
+                .get<css::drawing::FillStyle>(),
+            css::drawing::FillStyle_NONE);
+  constexpr int line = 100;  // hundredths of mm, and what rounding takes
+  const auto at = frame->getPosition();
+  const auto size = frame->getSize();
+  for (const book::Card& one : cards()) {
+    const auto cell = [&again](At where, const char* property) {
+      return as<css::beans::XPropertySet>(again.cell(book::sheet_name::head, where))
+          ->getPropertyValue(rtl::OUString::createFromAscii(property));
+    };
+    const auto first = cell(one.at(card::name), "Position").get<css::awt::Point>();
+    const auto last = cell(one.value(card::then), "Position").get<css::awt::Point>();
+    const auto extent = cell(one.value(card::then), "Size").get<css::awt::Size>();
+    EXPECT_GT(first.X, at.X + line);
+    EXPECT_GT(first.Y, at.Y + line);
+    EXPECT_LT(last.X + extent.Width, at.X + size.Width - line);
+    EXPECT_LT(last.Y + extent.Height, at.Y + size.Height - line);
+  }
+}
+
 // A state's word, sign and count at their full size, on the narrowest head too.
 TEST(Key, has_the_width_of_a_card_for_each_state) {
   for (const Preset& preset : presets()) {
     const book::HeadMap head = book::head_map(preset.layout);
     for (std::size_t place = 0; place < all_states.size(); ++place) {
-      const Area area = head.head_cell(place, book::HeadMap::legend_row);
+      const Area area = head.head_cell(place, head.legend_row());
       double width = 0;
       for (int column = area.from.column; column <= area.to.column; ++column)
         width += head.column_mm[static_cast<std::size_t>(column)];

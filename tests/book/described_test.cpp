@@ -14,6 +14,8 @@
 #include "book/gathered.hpp"
 #include "book/layouter.hpp"
 #include "core/engine/layout.hpp"
+#include "core/engine/presets.hpp"
+#include "core/service/view.hpp"
 
 namespace shimwright::tests {
 namespace {
@@ -95,6 +97,10 @@ TEST(Refusals, name_the_row_or_the_side) {
             "A gap allowed is a number from 0 to 5 mm (0.197 in), in the unit chosen above. Type "
             "the number alone, with the same decimal mark as the other cells (0.24). Nothing was "
             "kept: go back to Largest gap allowed, inlet side.");
+  EXPECT_EQ(refusal("Head", "1 EX L.gap"),
+            "A gap is 0 (no blade goes) to 5 mm (0.197 in), in the unit chosen on Engine. Type the "
+            "number alone, with the same decimal mark as the other cells (0.24). Nothing was kept: "
+            "go back to the gap of 1 EX L.");
   EXPECT_NE(refusal("Shims", "spares.size.7").find("go back to row 7 of the spares."),
             std::string::npos);
   EXPECT_NE(refusal("Shims", "singles.quantity.22").find("go back to row 22 of the single sizes."),
@@ -113,6 +119,74 @@ TEST(Fields, have_each_a_name_of_their_own_and_cells_of_their_own) {
               << sheet.name << ": " << field.name << " lies over another field";
     }
   }
+}
+
+// So that the largest book stays quick.
+TEST(Head, shows_nine_pieces_a_card) {
+  EngineLayout layout = inline_four();
+  const book::Places places(layout);
+  for (const SheetDescription& sheet : sheets()) {
+    if (sheet.name != "Head") continue;
+    const auto shown_of = [&sheet](std::string_view valve) {
+      return std::ranges::count_if(sheet.fields, [valve](const Field& field) {
+        return field.name.starts_with(std::string(valve) + ".") &&
+               std::holds_alternative<Shows>(field.content);
+      });
+    };
+    for (const ValveId& valve : places.valves) EXPECT_EQ(shown_of(name_of(valve, layout)), 9);
+  }
+}
+
+// The gap of a valve is judged by its side's limits, and measured where its cylinder stops.
+TEST(Head, tells_of_each_valve_its_cylinder_and_side) {
+  for (const SheetDescription& sheet : sheets()) {
+    if (sheet.name != "Head") continue;
+    const auto constant = [&sheet](std::string_view valve, int value) -> std::string {
+      for (const book::Constant& one : sheet.constants)
+        if (one.kind == "valve" && one.name == valve && one.value == value) return one.what;
+      return {};
+    };
+    EXPECT_EQ(constant("1 EX L", book::entry_value::cylinder), "1");
+    EXPECT_EQ(constant("1 EX L", book::entry_value::side), "exhaust");
+    EXPECT_EQ(constant("4 IN R", book::entry_value::cylinder), "4");
+    EXPECT_EQ(constant("4 IN R", book::entry_value::side), "inlet");
+  }
+}
+
+SheetDescription plan_of(int cylinders) {
+  const EngineLayout layout{.name = "V",
+                            .arrangement = Arrangement::vee,
+                            .banks = usual_banks(Arrangement::vee, cylinders),
+                            .firing = "1"};
+  for (SheetDescription& sheet : book::descriptions(book::Places(layout)))
+    if (sheet.name == "Plan") return sheet;
+  throw std::out_of_range("no Plan");
+}
+
+TEST(Plan, of_32_valves_goes_on_one_page_and_of_48_on_two_with_its_heads_on_both) {
+  EXPECT_EQ(plan_of(8).page_style, "Book landscape");
+  EXPECT_FALSE(plan_of(8).repeated_rows);
+  const SheetDescription large = plan_of(12);
+  EXPECT_EQ(large.page_style, "Book landscape long");
+  ASSERT_TRUE(large.repeated_rows);
+  EXPECT_EQ(large.repeated_rows->second + 1, book::plan_place::first_row);
+}
+
+TEST(Plan, heads_its_columns_in_the_words_of_the_trade) {
+  const auto headings = [](std::string_view table) {
+    std::vector<std::string> words;
+    for (const SheetDescription& sheet : sheets())
+      if (sheet.name == "Plan")
+        for (const book::Table& one : sheet.tables)
+          if (one.name == table)
+            for (const book::Column& column : one.columns) words.push_back(column.heading);
+    return words;
+  };
+  using Words = std::vector<std::string>;
+  EXPECT_EQ(headings("valves"), (Words{"valve", "gap", "shim now", "action", "from", "new shim",
+                                       "gap after", "inside limits by", "result", "cost"}));
+  EXPECT_EQ(headings("order"), (Words{"series", "size", "qty", "price each", "cost"}));
+  EXPECT_EQ(headings("left over"), (Words{"series", "size", "qty"}));
 }
 
 TEST(Gathered, holds_every_entry_once) {
@@ -160,6 +234,26 @@ TEST(Shown, comes_from_a_table_that_is_asked_for) {
       }
       for (const book::Wears& grade : field.grades)
         EXPECT_TRUE(asked.contains(grade.piece.table)) << field.name;
+    }
+}
+
+// An unknown column would stay blank without a word.
+TEST(Shown, is_a_column_that_the_view_has) {
+  const View view = view_of(service_of({}));
+  const auto expect_known = [&view](const Shows& piece, const std::string& name) {
+    const ShownTable* table = view.table(piece.table);
+    ASSERT_NE(table, nullptr) << name;
+    // Other tables have columns only where they have rows.
+    if (piece.table != "book") return;
+    EXPECT_NE(std::ranges::find(table->columns, piece.column), table->columns.end())
+        << name << ": " << piece.column;
+  };
+  for (const SheetDescription& sheet : sheets())
+    for (const Field& field : all_fields(sheet)) {
+      if (const auto* piece = std::get_if<Shows>(&field.content)) expect_known(*piece, field.name);
+      if (const auto* bar = std::get_if<book::Progress>(&field.content))
+        expect_known(bar->share, field.name);
+      for (const book::Wears& grade : field.grades) expect_known(grade.piece, field.name);
     }
 }
 

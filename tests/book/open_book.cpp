@@ -157,7 +157,7 @@ At OpenBook::find(std::string_view name, std::string_view text) const {
   throw std::logic_error("no cell of " + std::string(name) + " shows " + std::string(text));
 }
 
-double OpenBook::value_of(std::string_view name, std::string_view formula) {
+double OpenBook::value_of(std::string_view name, std::string_view formula) const {
   const auto one = cell(name, scratch);
   one->setFormula(to_office(formula));
   const double value = one->getValue();
@@ -165,7 +165,7 @@ double OpenBook::value_of(std::string_view name, std::string_view formula) {
   return value;
 }
 
-std::string OpenBook::text_of(std::string_view name, std::string_view formula) {
+std::string OpenBook::text_of(std::string_view name, std::string_view formula) const {
   const auto one = cell(name, scratch);
   one->setFormula(to_office(formula));
   const std::string text = from_office(as<css::text::XText>(one)->getString());

@@ -80,8 +80,8 @@ class OpenBook {
   At find(std::string_view sheet, std::string_view text) const;
 
   // A formula's value in a cell of no one's, which is then cleared.
-  double value_of(std::string_view sheet, std::string_view formula);
-  std::string text_of(std::string_view sheet, std::string_view formula);
+  double value_of(std::string_view sheet, std::string_view formula) const;
+  std::string text_of(std::string_view sheet, std::string_view formula) const;
 
   void recalculate() const;
   void save(const std::filesystem::path& file, std::string_view filter = "calc8") const;

@@ -221,6 +221,28 @@ TEST(Paper, of_a_head_on_two_pages_parts_no_card_when_saved_and_opened_again) {
   }
 }
 
+TEST(Paper, of_plan_for_32_valves_is_one_page_in_letters_of_seven_points) {
+  const EngineLayout layout{.name = "V, 8 cylinders, 32 valves",
+                            .arrangement = Arrangement::vee,
+                            .banks = usual_banks(Arrangement::vee, 8),
+                            .exhaust_valves = 2,
+                            .inlet_valves = 2,
+                            .firing = "1-8-4-3-6-5-7-2"};
+  const book::Places places(layout);
+  OpenBook book(the_office(), layout);
+  type_job(book, made_up_job(3, layout), places);
+  const Paper paper(book);
+  int pages = 0;
+  for (int page = 1; page <= paper.pages(); ++page) {
+    if (paper.text(page).find("Valve by valve; lengths in mm") == std::string::npos) continue;
+    ++pages;
+    EXPECT_GE(paper.smallest_letters_pt(page), 7);
+    for (const char* valve : {"1 EX L", "8 IN R", "total"})
+      EXPECT_NE(paper.text(page).find(valve), std::string::npos) << valve;
+  }
+  EXPECT_EQ(pages, 1);
+}
+
 // Shims of most valves change places, so that there are more steps than a page holds.
 TEST(Paper, of_plan_and_fit_for_48_valves_is_two_pages_each_with_the_heads_on_both) {
   const book::Places places(twelve_in_a_vee());

@@ -28,6 +28,7 @@
 namespace shimwright::tests {
 namespace {
 
+namespace card = book::card;
 using book::as;
 using office::from_office;
 using office::to_office;
@@ -77,7 +78,8 @@ TEST(Template, opens_from_the_extension_as_a_new_book_without_a_name) {
   const auto sheets = book.document()->getSheets()->getElementNames();
   ASSERT_GE(sheets.getLength(), 5);
   for (int i = 0; i < 5; ++i) EXPECT_EQ(from_office(sheets[i]), faces[i]);
-  EXPECT_TRUE(book.holds(WorkingsMap(the_places().count()).fact(WorkingsMap::tool_there)));
+  EXPECT_TRUE(book.shown(book::sheet_name::head, the_places().head.banner().from)
+                  .starts_with("Shimwright "));
 }
 
 TEST(Template, has_a_title_that_reads_well) {
@@ -159,14 +161,14 @@ TEST(Template, has_no_words_that_begin_with_a_figure_above_or_below_an_entry) {
 
 TEST(Template, has_nothing_measured_and_nothing_listed) {
   OpenBook book(the_office(), template_file());
-  const WorkingsMap map(the_places().count());
-  for (int i = 0; i < the_places().count(); ++i) {
-    EXPECT_EQ(book.worked(map.at(i, WorkingsMap::now)), "unread");
-    EXPECT_EQ(book.worked(map.at(i, WorkingsMap::action)), "unread");
-    EXPECT_EQ(book.worked(map.at(i, WorkingsMap::to_do)), "");
+  for (const book::Card& one : the_places().head.cards) {
+    EXPECT_EQ(book.shown(book::sheet_name::head, one.at(card::banner)), "\u25cb unread");
+    for (const card::Row row : {card::limits, card::shim_is, card::action, card::from, card::then})
+      EXPECT_EQ(book.shown(book::sheet_name::head, one.at(row)), "");
   }
-  for (const auto box : {WorkingsMap::head_box, WorkingsMap::shims_box, WorkingsMap::engine_box})
-    EXPECT_EQ(book.worked(map.trouble_lines(box)), "");
+  EXPECT_TRUE(book.tells(book::sheet_name::engine, "Begin here: "));
+  for (const std::string_view sheet : {book::sheet_name::head, book::sheet_name::shims})
+    EXPECT_TRUE(book.tells(sheet, "Begin on Engine: the limits are not entered yet.")) << sheet;
 }
 
 }  // namespace

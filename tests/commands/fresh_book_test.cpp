@@ -164,7 +164,7 @@ TEST_F(FreshBook, keeps_the_heads_of_its_sheets_in_sight) {
   };
   for (const Head& head : {Head{book::sheet_name::read_me, 0},
                            {book::sheet_name::engine, book::engine_place::first_row},
-                           {book::sheet_name::head, book::HeadMap::first_deck_row - 1},
+                           {book::sheet_name::head, book::Places(inline_four()).head.seen_row()},
                            {book::sheet_name::shims, book::shims_place::first_row},
                            {book::sheet_name::plan, book::plan_place::first_row},
                            {book::sheet_name::fit, book::FitMap::first_row}}) {

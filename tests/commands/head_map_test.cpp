@@ -230,13 +230,12 @@ TEST(SeenInWords, tells_how_to_stand_and_no_more_than_the_layout_holds) {
             "Seen from above, right bank away from you, left bank near you.");
   EngineLayout unnamed = with_banks(Arrangement::flat, 4, 2, 2);
   for (Bank& bank : unnamed.banks) bank.name.clear();
-  EXPECT_EQ(
-      seen_in_words(unnamed, true),
-      "Seen from above, drawn at the left the cylinders 1, 3, away from you; at the right the "
-      "cylinders 2, 4, near you.");
+  EXPECT_EQ(seen_in_words(unnamed, true),
+            "Seen from above. Drawn at the left: cylinders 1 and 3, away from you; at the right: "
+            "cylinders 2 and 4, near you.");
   EXPECT_EQ(seen_in_words(with_banks(Arrangement::flat, 4, 2, 2), true),
-            "Seen from above, drawn at the left the left bank, near you; at the right the right "
-            "bank, away from you.");
+            "Seen from above. Drawn at the left: left bank, near you; at the right: right bank, "
+            "away from you.");
 }
 
 }  // namespace

@@ -1,197 +1,165 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/head/head_card.hpp"
 
-#include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
-#include "book/formula.hpp"
-#include "book/look/styles.hpp"
-#include "book/sheets.hpp"
-#include "book/steps_map.hpp"
-#include "book/workings.hpp"
+#include "book/look/style_names.hpp"
 
 namespace shimwright::book {
 namespace {
 
-using Map = WorkingsMap;
 using style::Wear;
 using style::worn;
 
-std::string shown(const std::string& cell) { return written("=IFERROR({x};\"\")", {{"x", cell}}); }
+constexpr double most_gap_mm = 5;
+constexpr double least_shim_mm = 0.3;
+constexpr double most_shim_mm = 20;
+constexpr double most_mark = 99'999;
 
-std::string shown_length(const std::string& cell) {
-  return written("=IF(ISNUMBER({x});{x}/mm_each;\"\")", {{"x", cell}});
+using Also = Wears::Also;
+
+// One look for each state that the piece may name; that of `unread` where it names none.
+std::vector<Wears> by_state(const Shows& piece, Wear wear, const std::optional<Also>& also = {}) {
+  std::vector<Wears> looks;
+  std::vector<std::string> known;
+  for (const State state : all_states) {
+    if (state == State::unread) continue;
+    known.emplace_back(word_for(state));
+    looks.push_back(
+        {.piece = piece, .words = {known.back()}, .style = worn(wear, state), .also = also});
+  }
+  looks.push_back({.piece = piece,
+                   .words = std::move(known),
+                   .style = worn(wear, State::unread),
+                   .unless = true,
+                   .also = also});
+  return looks;
 }
 
-// One style for each state the cell may name.
-std::vector<Grade> worn_by_state(const std::string& cell, Wear wear) {
-  std::vector<Grade> grades;
-  for (const State state : all_states)
-    grades.push_back(
-        {written("{x}=\"{word}\"", {{"x", cell}, {"word", word_for(state)}}), worn(wear, state)});
-  grades.push_back({"TRUE()", worn(wear, State::unread)});  // no state can be told
-  return grades;
-}
-
-std::vector<Grade> framed(const std::string& cell, Wear wear, Wear wear_inches) {
-  std::vector<Grade> grades;
-  for (const State state : all_states)
-    grades.push_back(
-        {written("AND({x}=\"{word}\";unit=\"inch\")", {{"x", cell}, {"word", word_for(state)}}),
-         worn(wear_inches, state)});
-  for (Grade& grade : worn_by_state(cell, wear)) grades.push_back(std::move(grade));
-  return grades;
+std::vector<Wears> joined(std::vector<Wears> first, std::vector<Wears> then) {
+  for (Wears& look : then) first.push_back(std::move(look));
+  return first;
 }
 
 class CardMaker {
  public:
-  CardMaker(Sheet& sheet, const Places& places, int index)
+  CardMaker(SheetDescription& sheet, const Places& places, int index)
       : sheet_(sheet),
-        map_(places.count()),
-        first_stop_(in_workings(StepsMap(places).first_stop(index))),
         card_(places.head.cards[static_cast<std::size_t>(index)]),
         name_(name_of(card_.valve, places.layout)),
-        index_(index),
-        now_(cell(Map::now)),
-        then_(cell(Map::then_known)) {}
+        row_(index + 1) {}
 
   void make() {
     top();
     readings();
     answer();
-    frame();
-    checks();
+    const auto constant = [this](int value, std::string what) {
+      sheet_.constants.push_back({"valve", name_, value, std::move(what)});
+    };
+    constant(entry_value::cylinder, std::to_string(card_.valve.cylinder));
+    constant(entry_value::side, std::string(word_for(card_.valve.side)));
   }
 
  private:
-  std::string cell(Map::Valve column) const { return in_workings(map_.at(index_, column)); }
+  Shows piece(std::string_view column) const { return {"valves", std::string(column), row_}; }
 
-  void entry(card::Row row, std::string_view label, std::string_view value_style) {
-    sheet_.label(card_.label(row), label, style::card_label);
-    sheet_.style(card_.value(row), value_style);
+  std::vector<Wears> now(Wear wear) const { return by_state(piece("state"), wear); }
+
+  // What must not be overlooked, where that column says yes.
+  std::vector<Wears> warned(std::string_view column) const {
+    return joined(by_state(piece("state"), Wear::sides_odd, Also{piece(column), "yes"}),
+                  now(Wear::sides));
   }
 
-  // Words of the book's own, over the whole card.
-  void line(card::Row row, const std::string& formula, std::string_view style) {
-    sheet_.result(card_.line(row), formula, style);
+  void add(std::string_view what, const Area& where, std::string_view look, Content content,
+           std::vector<Wears> grades) {
+    sheet_.fields.push_back({.name = name_ + "." + std::string(what),
+                             .where = where,
+                             .style = std::string(look),
+                             .content = std::move(content),
+                             .grades = std::move(grades)});
+  }
+
+  // A piece over the whole card, called as its column.
+  void line(card::Row row, std::string_view column, std::string_view look,
+            std::vector<Wears> grades) {
+    add(column, card_.line(row), look, piece(column), std::move(grades));
+  }
+
+  void label(card::Row row, std::string_view what, Content content) {
+    add(std::string(what) + ".label", card_.label(row), style::card_label, std::move(content),
+        now(Wear::left));
+  }
+
+  struct Words {
+    Say title;
+    Say help;
+    Say due;
+    Say place;
+  };
+  void entry(card::Row row, std::string_view what, std::string_view look, int value, Check check,
+             const Words& words) {
+    const bool is_length = look == style::card_entry_length;
+    add(what, card_.value(row), look,
+        Takes{.kind = "valve",
+              .name = name_,
+              .value = value,
+              .check = std::move(check),
+              .title = said(words.title, {name_}),
+              .help = said(words.help),
+              .due = said(words.due),
+              .place = said(words.place, {name_})},
+        is_length ? joined(by_state(piece("state"), Wear::well_inches, Also{{"book", "unit"}, "in"}),
+                           now(Wear::well))
+                  : now(Wear::well));
   }
 
   void top() {
-    sheet_.label(card_.line(card::name), name_, style::card_name);
-    line(card::banner, shown(cell(Map::now_told)), style::card_banner);
-    line(card::limits,
-         written("=IF({x}=\"\";\"\";\"limits \"&{x})", {{"x", cell(Map::limits_told)}}),
-         style::card_aside);
+    add("name", card_.line(card::name), style::card_name, Fixed{name_}, now(Wear::crown));
+    line(card::banner, "now", style::card_banner, now(Wear::banner));
+    line(card::limits, "limits", style::card_aside, now(Wear::sides));
   }
 
   void readings() {
-    entry(card::gap, "", style::card_entry_length);
-    sheet_.formula(
-        card_.at(card::gap),
-        written("=IF(ISNUMBER({stop});\"gap, stop \"&{stop};\"gap\")", {{"stop", first_stop_}}));
-    entry(card::mark, "mark", style::card_entry_mark);
-    entry(card::micrometer, "micrometer", style::card_entry_length);
-    line(card::shim_is,
-         written("=IFERROR(IF({x}=\"\";\"\";\"shim is \"&{x});\"\")", {{"x", cell(Map::trust)}}),
-         style::card_aside);
-    entry(card::alone, "leave alone", style::card_entry_choice);
+    label(card::gap, "gap", piece("gap label"));
+    entry(card::gap, "gap", style::card_entry_length, entry_value::gap,
+          Number{0, most_gap_mm, true},
+          {Say::head_gap_title, Say::head_gap_help, Say::head_gap_due, Say::head_gap_place});
+    label(card::mark, "mark", Fixed{said(Say::name_of_mark)});
+    entry(card::mark, "mark", style::card_entry_mark, entry_value::mark, Number{0, most_mark},
+          {Say::head_mark_title, Say::head_mark_help, Say::head_mark_due, Say::head_mark_place});
+    label(card::micrometer, "micrometer", Fixed{said(Say::name_of_micrometer)});
+    entry(card::micrometer, "micrometer", style::card_entry_length, entry_value::micrometer,
+          Number{least_shim_mm, most_shim_mm, true},
+          {Say::head_micrometer_title, Say::head_micrometer_help, Say::head_micrometer_due,
+           Say::head_micrometer_place});
+    line(card::shim_is, "shim is", style::card_aside, warned("shim odd"));
+    label(card::alone, "leave alone", Fixed{said(Say::name_of_alone)});
+    entry(card::alone, "leave alone", style::card_entry_choice, entry_value::alone,
+          Choice{{{"yes"}}},
+          {Say::head_alone_title, Say::head_alone_help, Say::head_alone_due,
+           Say::head_alone_place});
   }
 
-  // A valve without a reading has no answer: nothing stands there.
   void answer() {
-    line(card::action,
-         written("=IFERROR(IF({left}<>\"\";\"stays \"&{left};{to_do});\"\")",
-                 {{"left", cell(Map::left_outside)}, {"to_do", cell(Map::to_do)}}),
-         style::card_do);
-    line(card::from, shown(cell(Map::source)), style::card_source);
-    sheet_.result(card_.label(card::after),
-                  written("=IF(ISNUMBER({x});\"after\";\"\")", {{"x", cell(Map::told_after)}}),
-                  style::card_label);
-    sheet_.style(card_.value(card::after), style::card_length);
-    sheet_.formula(card_.value(card::after), shown_length(cell(Map::told_after)));
-    line(card::then,
-         written("=IFERROR(IF(OR({state}=\"\";{state}=\"unread\");\"\";\"then \"&{told});\"\")",
-                 {{"state", then_}, {"told", cell(Map::then_told)}}),
-         style::card_foot);
+    line(card::action, "card do", style::card_do, warned("outside"));
+    line(card::from, "card from", style::card_source, warned("outside"));
+    label(card::after, "after", piece("after label"));
+    add("after", card_.value(card::after), style::card_length, piece("after"), now(Wear::right));
+    line(card::then, "card then", style::card_foot, by_state(piece("then state"), Wear::foot));
   }
 
-  // Its shim is not changed, though the valve reads outside its limits: the person wants it so, or
-  // no shim serves.
-  std::string stays_outside() const {
-    return written("IFERROR(OR({left}<>\"\";{action}=\"none\");FALSE())",
-                   {{"left", cell(Map::left_outside)}, {"action", cell(Map::action)}});
-  }
-
-  void frame() {
-    sheet_.grade(card_.line(card::name), worn_by_state(now_, Wear::crown));
-    sheet_.grade(card_.line(card::banner), worn_by_state(now_, Wear::banner));
-    sheet_.grade(card_.line(card::limits), worn_by_state(now_, Wear::sides));
-    sheet_.grade({card_.at(card::gap), card_.at(card::micrometer)},
-                 worn_by_state(now_, Wear::left));
-    for (const card::Row row : {card::gap, card::micrometer})
-      sheet_.grade(card_.value(row), framed(now_, Wear::well, Wear::well_inches));
-    for (const card::Row row : {card::mark, card::alone})
-      sheet_.grade(card_.value(row), worn_by_state(now_, Wear::well));
-    warned(
-        card_.line(card::shim_is), all_states,
-        written("IFERROR(OR({x}=\"thinner\";{x}=\"thicker\");FALSE())", {{"x", cell(Map::trust)}}));
-    sheet_.grade(card_.at(card::alone), worn_by_state(now_, Wear::left));
-    warned({card_.at(card::action), card_.value(card::from)}, all_states, stays_outside());
-    sheet_.grade(card_.at(card::after), worn_by_state(now_, Wear::left));
-    sheet_.grade(card_.value(card::after), framed(now_, Wear::right, Wear::right_inches));
-    sheet_.grade(card_.line(card::then), worn_by_state(then_, Wear::foot));
-  }
-
-  // What must not be overlooked, in those states.
-  void warned(const Area& area, std::span<const State> states, const std::string& condition) {
-    std::vector<Grade> grades;
-    for (const State state : states)
-      grades.push_back(
-          {written("AND({now}=\"{word}\";{condition})",
-                   {{"now", now_}, {"word", word_for(state)}, {"condition", condition}}),
-           worn(Wear::sides_odd, state)});
-    for (Grade& grade : worn_by_state(now_, Wear::sides)) grades.push_back(std::move(grade));
-    sheet_.grade(area, grades);
-  }
-
-  void checks() {
-    const At gap = card_.value(card::gap);
-    sheet_.check(gap, length_check(gap, 0, 5, "Gap of " + name_, "",
-                                   "A gap is a number from 0 (no blade goes) to 5 mm or 0.2 in, "
-                                   "in the unit chosen on Engine."));
-    const At micrometer = card_.value(card::micrometer);
-    sheet_.check(micrometer, length_check(micrometer, 0.3, 20, "Shim of " + name_, "",
-                                          "A shim is between 0.3 and 20 mm thick (0.012 to "
-                                          "0.787 in), in the unit chosen on Engine."));
-    const At mark = card_.value(card::mark);
-    sheet_.check(mark, {.rule = written("OR(NOT(add_in_there);ISNUMBER({size}))",
-                                        {{"size", size_marked(relative(mark))}}),
-                        .title = "Mark on the shim of " + name_,
-                        .refusal = "This mark stands for no size by the scheme chosen on Engine "
-                                   "(with auto, one with a decimal point is in the book\u2019s "
-                                   "unit; 3.00 mm is typed as 300). Keep it all the same? Then "
-                                   "measure the shim.",
-                        .may_keep = true});
-    sheet_.check(card_.value(card::alone), {.kind = EntryCheck::Kind::choice,
-                                            .rule = "\"yes\"",
-                                            .title = "Leave alone",
-                                            .refusal = "Choose yes, or clear the cell."});
-  }
-
-  Sheet& sheet_;
-  Map map_;
-  std::string first_stop_;
+  SheetDescription& sheet_;
   const Card& card_;
   std::string name_;
-  int index_;
-  std::string now_;
-  std::string then_;
+  int row_;  // of the View's table, counted from 1
 };
 
 }  // namespace
 
-void make_card(Sheet& sheet, const Places& places, int index) {
+void add_card(SheetDescription& sheet, const Places& places, int index) {
   CardMaker(sheet, places, index).make();
 }
 

@@ -4,11 +4,12 @@
 // sign and word tell the valve's state.
 #pragma once
 
-#include "book/office/sheet.hpp"
+#include "book/description.hpp"
 #include "book/places.hpp"
 
 namespace shimwright::book {
 
-void make_card(Sheet& sheet, const Places& places, int index);
+// Adds its cells, and what the layout tells of the valve. `index`: its place among the valves.
+void add_card(SheetDescription& sheet, const Places& places, int index);
 
 }  // namespace shimwright::book

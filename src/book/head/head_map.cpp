@@ -12,8 +12,12 @@ namespace shimwright::book {
 namespace {
 
 constexpr double margin_mm = 1;
-constexpr double narrow_mm = 200;
 constexpr double wide_mm = 280;
+// Of a line of the box, the gap below it, the key, and where to stand.
+constexpr double box_line_mm = 4.4;
+constexpr double below_box_mm = 1;
+constexpr double legend_mm = 6;
+constexpr double seen_mm = 5;
 // So many find room beside each other, for the title and the key: a place for each state.
 constexpr std::size_t least_cards = all_states.size();
 
@@ -21,7 +25,6 @@ class MapMaker {
  public:
   explicit MapMaker(const EngineLayout& layout) : layout_(layout), width_(layout) {
     map_.spread = spread_of(layout);
-    map_.row_mm = {11, 9, 1.5, 6.5, 5.5};
   }
 
   HeadMap make() {
@@ -29,17 +32,19 @@ class MapMaker {
     for (const Bank& bank : layout_.banks) longest = std::max(longest, bank.cylinders.size());
     in_row_ = (longest + map_.spread.rows - 1) / map_.spread.rows;
     make_columns();
-    int row = HeadMap::first_deck_row;
+    // Where the paper has room for another line of remarks, so has the sheet.
+    const bool low = map_.spread.beside || (layout_.banks.size() == 1 && map_.spread.rows == 1);
+    map_.box_rows = low ? 6 : 5;
+    map_.row_mm.assign(static_cast<std::size_t>(map_.box_rows), box_line_mm);
+    map_.row_mm.insert(map_.row_mm.end(), {below_box_mm, legend_mm, seen_mm});
+    int row = map_.first_deck_row();
     for (std::size_t bank = 0; bank < layout_.banks.size(); ++bank) {
       const std::size_t cylinders = layout_.banks[bank].cylinders.size();
       for (std::size_t first = 0; first < cylinders; first += in_row_) {
-        if (map_.spread.beside) row = HeadMap::first_deck_row;
+        if (map_.spread.beside) row = map_.first_deck_row();
         row = lay(bank, first, row);
       }
     }
-    // Where the paper has room for it, so has the sheet for what is amiss.
-    const bool low = map_.spread.beside || map_.banks.size() == 1;
-    if (low) map_.row_mm[HeadMap::banner_row] = std::max(13.0, map_.row_mm[HeadMap::banner_row]);
     if (map_.spread.two_pages)
       map_.second_page_row = map_.banks[(map_.banks.size() + 1) / 2].heading.from.row;
     map_.last_row = row - 1;
@@ -101,8 +106,6 @@ class MapMaker {
                            map_.card_places.begin() + static_cast<std::ptrdiff_t>(outer));
     map_.column_mm.push_back(margin_mm);
     map_.last_column = columns() - 1;
-    // Narrow, what is amiss takes more lines.
-    if (map_.width_mm() < narrow_mm) map_.row_mm[HeadMap::banner_row] = 15;
   }
 
   void set_heights(const BankDeck& deck, int heading) {
@@ -198,11 +201,18 @@ Area HeadMap::across(double from, double to, int row) const {
 }
 
 // Where the chart is wide, the name needs less of it.
-Area HeadMap::title(int row) const { return across(0, width_mm() > wide_mm ? 0.4 : 0.5, row); }
+Area HeadMap::title() const {
+  const Area top = across(0, width_mm() > wide_mm ? 0.4 : 0.5, 0);
+  return block(top.from, top.columns(), title_rows);
+}
+
+Area HeadMap::banner() const {
+  return block(below(title().from, title_rows), title().columns(), box_rows - title_rows);
+}
 
 Area HeadMap::box() const {
-  const Area beside = across(width_mm() > wide_mm ? 0.42 : 0.52, 1, title_row);
-  return {beside.from, {beside.to.column, banner_row}};
+  const Area beside = across(width_mm() > wide_mm ? 0.42 : 0.52, 1, 0);
+  return block(beside.from, beside.columns(), box_rows);
 }
 
 Area HeadMap::head_cell(std::size_t place, int row) const {

@@ -55,11 +55,17 @@ struct HeadMap {
   int last_column = 0;
   int last_row = 0;
 
-  static constexpr int title_row = 0;
-  static constexpr int banner_row = 1;
-  static constexpr int legend_row = 3;
-  static constexpr int seen_row = 4;        // where to stand to see it so
-  static constexpr int first_deck_row = 5;  // its heading
+  // The title and the banner, and beside them the box, a line of remarks in each row; then the key,
+  // where to stand, and the first deck's heading.
+  int box_rows = 5;
+  static constexpr int title_rows = 3;
+  int legend_row() const { return box_rows + 1; }
+  int seen_row() const { return box_rows + 2; }
+  int first_deck_row() const { return box_rows + 3; }
+
+  // Below the chart: what must not be done, and where the crank stops.
+  int caution_row() const { return last_row + 2; }
+  int stops_row() const { return last_row + 3; }
 
   double width_mm() const;
 
@@ -67,8 +73,8 @@ struct HeadMap {
   // least.
   Area head_cell(std::size_t place, int row) const;
 
-  // At the upper left the book's name, beside it what is amiss.
-  Area title(int row) const;
+  Area title() const;
+  Area banner() const;
   Area box() const;
 
   // The columns that reach from one share of the sheet's width to another, 0 to 1.

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/head/head_words.hpp"
 
+#include <cstdint>
 #include <string_view>
+#include <vector>
 
+#include "book/description.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright::book {
@@ -17,31 +20,24 @@ std::size_t bank_at_left(const EngineLayout& layout) {
 std::string bank_in_words(const EngineLayout& layout, std::size_t index) {
   if (layout.banks.size() == 1) return {};
   const Bank& bank = layout.banks[index];
-  if (!bank.name.empty()) return bank.name + " bank";
-  std::string words = bank.cylinders.size() == 1 ? "cylinder" : "cylinders";
-  for (std::size_t i = 0; i < bank.cylinders.size(); ++i)
-    words += (i == 0 ? " " : ", ") + std::to_string(bank.cylinders[i]);
-  return words;
+  if (!bank.name.empty()) return said(Say::head_bank, {bank.name});
+  std::vector<std::string> cylinders;
+  for (const int cylinder : bank.cylinders) cylinders.push_back(std::to_string(cylinder));
+  return said(Say::head_cylinders, {cylinders});
 }
 
 std::string seen_in_words(const EngineLayout& layout, bool banks_beside) {
   const Bank& far = layout.banks.front();
-  std::string words = "Seen from above, ";
   if (layout.banks.size() == 1) {
-    words += word_for(far.exhaust_above ? Side::exhaust : Side::inlet) + " side away from you";
-    if (far.cylinders.size() > 1)
-      words += ", cylinder " + std::to_string(far.cylinders.front()) + " at your left";
-    return words + ".";
+    const Say side = far.exhaust_above ? Say::exhaust : Say::inlet;
+    if (far.cylinders.size() == 1) return said(Say::head_seen, {side});
+    return said(Say::head_seen_from_left, {side, std::int64_t{far.cylinders.front()}});
   }
   if (!banks_beside)
-    return words + bank_in_words(layout, 0) + " away from you, " + bank_in_words(layout, 1) +
-           " near you.";
+    return said(Say::head_seen_banks, {bank_in_words(layout, 0), bank_in_words(layout, 1)});
   const std::size_t left = bank_at_left(layout);
-  const auto told = [&layout](std::size_t bank) {
-    return bank_in_words(layout, bank) + (bank == 0 ? ", away from you" : ", near you");
-  };
-  return words + "drawn at the left the " + told(left) + "; at the right the " + told(1 - left) +
-         ".";
+  return said(left == 0 ? Say::head_seen_far_at_left : Say::head_seen_near_at_left,
+              {bank_in_words(layout, left), bank_in_words(layout, 1 - left)});
 }
 
 }  // namespace shimwright::book

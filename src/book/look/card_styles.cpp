@@ -17,8 +17,6 @@ std::string word_for(Wear wear) {
       return "left";
     case Wear::right:
       return "right";
-    case Wear::right_inches:
-      return "right in inches";
     case Wear::well:
       return "entry";
     case Wear::well_inches:
@@ -52,7 +50,6 @@ void make_state_styles(Maker& m, State state) {
   wear(Wear::banner, {filled, letters, at_left, at_right});
   wear(Wear::left, {at_left});
   wear(Wear::right, {at_right});
-  wear(Wear::right_inches, {at_right, m.format(inch_format)});
   // The office draws the ends of level lines over the frame: in its colour they leave it whole. A
   // thin frame bears darker ones, which ask for a reading.
   const Any well_line = state == State::unread ? line(well_shade, 0.75) : thin;
@@ -101,7 +98,7 @@ void make_card_styles(Maker& m) {
   m.make(card_aside, card_label,
          {centre(), indent(0), {"ParaLeftMargin", Any(sal_Int32{100})}, padding(1), shrinking()});
   m.make(card_length, card_label,
-         {size(9), text_colour(ink), right(), padding(1.3), shrinking(), m.format(length_format)});
+         {size(9), text_colour(ink), right(), padding(1.3), shrinking()});
   m.make(card_entry_length, entry_length, {bold(), shrinking()});
   m.make(card_entry_mark, entry, {right(), padding(1.3), shrinking()});
   m.make(card_entry_choice, entry_choice, {size(9)});

@@ -108,14 +108,13 @@ inline constexpr std::string_view in_inches = "In inches";  // laid over lengths
 // Laid over a cell for a state. A style laid over another replaces its borders as a whole, hence
 // one for each place on a card: `crown`, the filled top; `banner` and `foot`, filled likewise
 // further down; `left`, `right` and `sides` of the frame; `well`, an entry at the frame's right;
-// the last two also with the decimals of inches; `sides_odd`, what must not be overlooked there.
+// `well_inches`, with the decimals of inches; `sides_odd`, what must not be overlooked there.
 // `told`: fill and text, for a cell anywhere.
 enum class Wear {
   crown,
   banner,
   left,
   right,
-  right_inches,
   well,
   well_inches,
   sides,

@@ -157,6 +157,7 @@ constexpr Text texts[]{
     Text{Say::sizes_counted, "{0} {0?size|sizes}"},
     Text{Say::sizes_none, "gives no size: from, to and step"},
     Text{Say::sizes_beyond, "too many sizes"},
+    Text{Say::offered_to_plan, "Offered to the plan:\n{0}"},
     // ---- Sheets.
     Text{Say::sheet_engine, "Engine"},
     Text{Say::sheet_head, "Head"},
@@ -417,6 +418,51 @@ constexpr Text texts[]{
     Text{Say::engine_opened_help,
          "Valve by valve: the steps on Fit say when to turn the crank. Camshafts out: all shims "
          "are changed at once."},
+    // Head.
+    Text{Say::head_seen, "Seen from above, {0} side away from you."},
+    Text{Say::head_seen_from_left,
+         "Seen from above, {0} side away from you, cylinder {1} at your left."},
+    Text{Say::head_seen_banks, "Seen from above, {0} away from you, {1} near you."},
+    Text{Say::head_seen_far_at_left,
+         "Seen from above. Drawn at the left: {0}, away from you; at the right: {1}, near you."},
+    Text{Say::head_seen_near_at_left,
+         "Seen from above. Drawn at the left: {0}, near you; at the right: {1}, away from you."},
+    Text{Say::head_bank, "{0} bank"},
+    Text{Say::head_cylinders, "{0?cylinder|cylinders} {0}"},
+    Text{Say::head_cylinder, "cylinder {0}"},
+    Text{Say::head_continued, "{0}, continued"},
+    Text{Say::head_only_continued, "continued"},
+    Text{Say::head_side, "{0} side"},
+    Text{Say::head_gap_title, "Gap of {0}"},
+    Text{Say::head_gap_help,
+         "The gap at this valve with the engine cold and the lobe away from it: 0 (no blade goes) "
+         "to 5 mm (0.197 in), in the unit chosen on Engine."},
+    Text{Say::head_gap_due,
+         "A gap is 0 (no blade goes) to 5 mm (0.197 in), in the unit chosen on Engine."},
+    Text{Say::head_gap_place, "the gap of {0}"},
+    Text{Say::head_mark_title, "Mark on the shim of {0}"},
+    Text{Say::head_mark_help,
+         "The number on the shim, such as 275; 3.00 mm is typed as 300. Engine says how marks are "
+         "read. Leave it blank where the mark is worn off."},
+    Text{Say::head_mark_due,
+         "A mark is a number, such as 275. Where the shim has none, leave this blank and measure "
+         "it."},
+    Text{Say::head_mark_place, "the mark of {0}"},
+    Text{Say::head_micrometer_title, "Micrometer, shim of {0}"},
+    Text{Say::head_micrometer_help,
+         "The shim\u2019s thickness by micrometer: 0.3 to 20 mm (0.012 to 0.787 in), in the unit "
+         "chosen on Engine. It counts before the mark: shims wear thin."},
+    Text{Say::head_micrometer_due,
+         "A shim is 0.3 to 20 mm thick (0.012 to 0.787 in). 275 is a mark: its size is 2.75 mm."},
+    Text{Say::head_micrometer_place, "the micrometer reading of {0}"},
+    Text{Say::head_alone_title, "Leave {0} alone"},
+    Text{Say::head_alone_help,
+         "yes: this valve keeps its shim, whatever its gap. Blank: the plan may change the shim."},
+    Text{Say::head_alone_due, "Enter yes, or leave the cell blank."},
+    Text{Say::head_alone_place, "leave alone of {0}"},
+    Text{Say::head_caution,
+         "Turn the crank by hand only, and only the way the engine runs. Never turn it while a "
+         "valve is without its shim."},
     // Shims.
     Text{Say::shims_paste,
          "Paste spares from another sheet with Ctrl+Shift+V, then Values Only. Plain Ctrl+V "
@@ -471,6 +517,25 @@ constexpr Text texts[]{
     Text{Say::shims_about_counts,
          "Quantity: a blank means one for a spare, and as many as you like for a size on sale. "
          "Leave prices blank everywhere and the plan buys as few shims as it can."},
+    // Plan.
+    Text{Say::plan_valve, "valve"},
+    Text{Say::plan_shim_now, "shim now"},
+    Text{Say::plan_action, "action"},
+    Text{Say::plan_from, "from"},
+    Text{Say::plan_new_shim, "new shim"},
+    Text{Say::plan_gap_after, "gap after"},
+    Text{Say::plan_margin, "inside limits by"},
+    Text{Say::plan_result, "result"},
+    Text{Say::plan_cost, "cost"},
+    Text{Say::plan_qty, "qty"},
+    Text{Say::plan_left_over, "Left over"},
+    Text{Say::plan_outside, "left out of limits"},
+    Text{Say::plan_to_measure, "to measure"},
+    Text{Say::plan_to_pay, "to pay"},
+    Text{Say::plan_caution,
+         "The engine\u2019s own manual comes first. Never turn the crank while a valve is without "
+         "its shim. After fitting, turn it by hand through two full turns and measure every gap "
+         "again."},
     // Read me first.
     Text{Say::read_me_purpose,
          "From feeler gauge to order list: enter what you measure, and this book tells which "

@@ -127,6 +127,7 @@ enum class Say {
   sizes_counted,   // how many
   sizes_none,
   sizes_beyond,
+  offered_to_plan,  // a line a row of sizes
   // ---- Sheets.
   sheet_engine,
   sheet_head,
@@ -309,6 +310,36 @@ enum class Say {
   engine_opened_note,
   engine_opened_help,
 
+  // Head.
+  head_seen,               // side
+  head_seen_from_left,     // side, cylinder
+  head_seen_banks,         // bank far off, bank near
+  head_seen_far_at_left,   // bank far off, bank near
+  head_seen_near_at_left,  // bank near, bank far off
+  head_bank,               // name
+  head_cylinders,          // numbers
+  head_cylinder,           // number
+  head_continued,          // bank
+  head_only_continued,
+  head_side,       // side
+  head_gap_title,  // valve, here and below
+  head_gap_help,
+  head_gap_due,
+  head_gap_place,
+  head_mark_title,
+  head_mark_help,
+  head_mark_due,
+  head_mark_place,
+  head_micrometer_title,
+  head_micrometer_help,
+  head_micrometer_due,
+  head_micrometer_place,
+  head_alone_title,
+  head_alone_help,
+  head_alone_due,
+  head_alone_place,
+  head_caution,
+
   // Shims.
   shims_paste,
   shims_spares,
@@ -347,6 +378,23 @@ enum class Say {
   shims_note_help,
   shims_note_due,
   shims_about_counts,
+
+  // Plan.
+  plan_valve,
+  plan_shim_now,
+  plan_action,
+  plan_from,
+  plan_new_shim,
+  plan_gap_after,
+  plan_margin,
+  plan_result,
+  plan_cost,
+  plan_qty,
+  plan_left_over,
+  plan_outside,
+  plan_to_measure,
+  plan_to_pay,
+  plan_caution,
 
   // Read me first.
   read_me_purpose,
