@@ -35,8 +35,7 @@ Area box_on(std::string_view sheet) {
   for (const book::SheetDescription& one : book::descriptions(the_places()))
     if (one.name == sheet)
       for (const book::Table& table : one.tables)
-        if (table.name == "box")
-          return block(table.first, 1, static_cast<int>(table.rows.size()));
+        if (table.name == "box") return block(table.first, 1, static_cast<int>(table.rows.size()));
   throw std::out_of_range("no box on " + std::string(sheet));
 }
 

@@ -320,7 +320,7 @@ enum class Say {
   head_cylinder,           // number
   head_continued,          // bank
   head_only_continued,
-  head_side,  // side
+  head_side,       // side
   head_gap_title,  // valve, here and below
   head_gap_help,
   head_gap_due,
