@@ -140,7 +140,8 @@ TEST(StepsInInches, have_no_length_in_mm) {
   book.setting("unit", "inch").limits(0.006, 0.010);
   int row = 0;
   for (const std::string& valve : book.valves()) {
-    book.gap(valve, ++row % 2 == 0 ? 0.014 : 0.003).micrometer(valve, 0.100 + 0.001 * row);
+    ++row;
+    book.gap(valve, row % 2 == 0 ? 0.014 : 0.003).micrometer(valve, 0.100 + 0.001 * row);
     book.spare(row, "A", 0.095 + 0.001 * row);
   }
   const View view = book.view();
