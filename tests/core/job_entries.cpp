@@ -33,7 +33,7 @@ ServiceEntries entries_of(const Job& job, const EngineLayout& layout, Unit unit)
     const std::string& valve = book.valves()[i];
     const Job::Reading& reading = job.readings[i];
     if (reading.gap) book.gap(valve, in_unit(*reading.gap, unit));
-    if (!reading.mark.empty()) book.mark(valve, reading.mark);
+    if (const auto mark = number_written(reading.mark)) book.mark(valve, *mark);
     if (reading.micrometer) book.micrometer(valve, in_unit(*reading.micrometer, unit));
     if (reading.alone) book.leave_alone(valve);
   }

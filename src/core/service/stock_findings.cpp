@@ -58,7 +58,9 @@ class Lister {
     try {
       sizes.sizes = ladder(*from, *to, *step);
     } catch (const BadInput&) {
-      return sizes;  // it gives no size, which is told
+      // Likely a slip of the step. Else it gives no size; either is told.
+      sizes.too_many = *from <= *to && *step > Length();
+      return sizes;
     }
     listed_ += sizes.sizes.size();
     if (listed_ > most_sizes) {

@@ -68,18 +68,7 @@ class Shower {
     put("allowed note", tell(Say::allowed_note, {default_allowed_difference}));
     put("marks note", tell(inches() ? Say::marks_note_inch : Say::marks_note_mm));
     put("stops", stops());
-    put("listed", listed());
     put("camshafts out", yes_if(found_.camshafts_out));
-  }
-
-  // A line for each row of sizes on sale that offers any.
-  std::string listed() const {
-    std::string lines;
-    for (const SizesFindings& row : found_.sizes) {
-      const std::string offered = offered_in_words(row, teller());
-      if (!offered.empty()) lines += (lines.empty() ? "" : "\n") + offered;
-    }
-    return lines.empty() ? lines : tell(Say::offered_to_plan, {lines});
   }
 
   std::string stops() const {

@@ -81,30 +81,26 @@ ShownTable show_stops(const Findings& found) {
   return table;
 }
 
-std::string offered_in_words(const SizesFindings& row, const Teller& teller) {
-  if (row.sizes.empty()) return {};
-  const auto count = static_cast<std::int64_t>(row.sizes.size());
-  std::string offered =
-      count == 1
-          ? teller.say(Say::offers_one, {teller.column(row.sizes.front())})
-          : teller.say(Say::offers, {count, teller.column(row.sizes.front()),
-                                     teller.column(row.sizes.back()), teller.column(row.step)});
-  if (!row.series.empty()) offered = teller.say(Say::led_by, {row.series, offered});
-  if (row.cheaper > 0)
-    offered += teller.say(Say::offers_cheaper, {static_cast<std::int64_t>(row.cheaper)});
-  return offered;
-}
-
 ShownTable show_sizes(const Findings& found) {
   const Teller& teller = found.teller;
   ShownTable table{{"comes to", "offered"}, {}};
   for (const SizesFindings& row : found.sizes) {
     const auto count = static_cast<std::int64_t>(row.sizes.size());
+    std::string offered;
+    if (count > 0) {
+      offered = count == 1 ? teller.say(Say::offers_one, {teller.column(row.sizes.front())})
+                           : teller.say(Say::offers,
+                                        {count, teller.column(row.sizes.front()),
+                                         teller.column(row.sizes.back()), teller.column(row.step)});
+      if (!row.series.empty()) offered = teller.say(Say::led_by, {row.series, offered});
+      if (row.cheaper > 0)
+        offered += teller.say(Say::offers_cheaper, {static_cast<std::int64_t>(row.cheaper)});
+    }
     table.rows.push_back({!row.entered   ? std::string()
                           : row.too_many ? teller.say(Say::sizes_beyond)
                           : count == 0   ? teller.say(Say::sizes_none)
                                          : teller.say(Say::sizes_counted, {count}),
-                          offered_in_words(row, teller)});
+                          offered});
   }
   return table;
 }

@@ -19,10 +19,6 @@ ShownTable show_sizes(const Findings& found);
 ShownTable show_boxes(const Service& service, const Findings& found);
 ShownTable show_remarks(const Findings& found);
 
-// What that row of sizes offers to the plan: `A: 21 sizes, 2.200 to 3.200 by 0.050`; empty where it
-// offers none.
-std::string offered_in_words(const SizesFindings& row, const Teller& teller);
-
 // The stable word `yes`, or nothing.
 inline std::string yes_if(bool holds) { return holds ? "yes" : ""; }
 

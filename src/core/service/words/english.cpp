@@ -157,7 +157,6 @@ constexpr Text texts[]{
     Text{Say::sizes_counted, "{0} {0?size|sizes}"},
     Text{Say::sizes_none, "gives no size: from, to and step"},
     Text{Say::sizes_beyond, "too many sizes"},
-    Text{Say::offered_to_plan, "Offered to the plan:\n{0}"},
     // ---- Sheets.
     Text{Say::sheet_engine, "Engine"},
     Text{Say::sheet_head, "Head"},

@@ -127,7 +127,6 @@ enum class Say {
   sizes_counted,   // how many
   sizes_none,
   sizes_beyond,
-  offered_to_plan,  // a line a row of sizes
   // ---- Sheets.
   sheet_engine,
   sheet_head,
