@@ -79,15 +79,17 @@ TEST_F(Demo, can_be_counted_by_a_formula_of_ones_own) {
 }
 
 TEST_F(Demo, tells_on_head_what_the_function_tells) {
-  for (int i = 0; i < the_places().count(); ++i) {
-    const auto value = [&](WorkingsMap::Valve column) { return book::relative(map.at(i, column)); };
-    const std::string formula = "=CLEARANCE.STATE(" + value(WorkingsMap::clearance) + ";" +
-                                value(WorkingsMap::min) + ";" + value(WorkingsMap::max) + ";" +
-                                value(WorkingsMap::doubt) + ")";
-    const std::string state = demo.text_of(book::sheet_name::workings, formula);
-    const At banner = the_places().head.cards[static_cast<std::size_t>(i)].at(book::card::banner);
-    EXPECT_TRUE(demo.shown(book::sheet_name::head, banner).ends_with(" " + state))
-        << demo.shown(book::sheet_name::head, banner) << " / " << state;
+  namespace engine = book::engine_place;
+  const auto on_engine = [](At at) { return book::on(book::sheet_name::engine, at); };
+  for (const book::Card& one : the_places().head.cards) {
+    const std::string gap = book::relative(one.value(book::card::gap));
+    const auto limit = [&](int row) { return on_engine(engine::of(one.valve.side, row)); };
+    const std::string state = demo.text_of(
+        book::sheet_name::head, "=IF(" + gap + "=\"\";\"unread\";CLEARANCE.STATE(" + gap + ";" +
+                                    limit(engine::min_row) + ";" + limit(engine::max_row) + ";" +
+                                    on_engine(engine::doubt) + "))");
+    const std::string shown = demo.shown(book::sheet_name::head, one.at(book::card::banner));
+    EXPECT_TRUE(shown.ends_with(" " + state)) << shown << " / " << state;
   }
 }
 

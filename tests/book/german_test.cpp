@@ -52,17 +52,15 @@ TEST(GermanBook, takes_entries_as_they_are_typed) {
 
 // What an English hand types stays text, and text with a decimal mark of either kind is read.
 TEST(GermanBook, takes_a_point_for_a_decimal_mark_too) {
-  const WorkingsMap map(the_places().count());
   OpenBook book(the_office(), template_file());
   book.strike(book::sheet_name::head, first_card().value(card::gap), "0.17");
-  EXPECT_EQ(book.number(book::sheet_name::workings, map.at(0, WorkingsMap::clearance)), 0.17);
+  EXPECT_EQ(book.text_of(book::sheet_name::head, "=BOOK.SHOWS(tells_valves;\"gap\";1)"), "0,170");
 }
 
 TEST(GermanBook, knows_its_choices_by_the_same_words) {
-  const WorkingsMap map(the_places().count());
   OpenBook book(the_office(), template_file());
   book.strike(book::sheet_name::engine, book::engine_place::unit, "inch");
-  EXPECT_EQ(book.number(book::sheet_name::workings, map.fact(WorkingsMap::mm_each)), 25.4);
+  EXPECT_EQ(book.text_of(book::sheet_name::head, "=BOOK.SHOWS(tells_book;\"unit\")"), "in");
 }
 
 }  // namespace
