@@ -127,8 +127,8 @@ std::string condition_of(const Wears& grade, const Content& content, At first, b
   }
   if (grade.unless) condition = "NOT(" + condition + ")";
   if (grade.also)
-    condition =
-        "AND(" + condition + ";" + cell_of(grade.also->piece) + "=" + literal(grade.also->word) + ")";
+    condition = "AND(" + condition + ";" + cell_of(grade.also->piece) + "=" +
+                literal(grade.also->word) + ")";
   return condition;
 }
 

@@ -269,7 +269,7 @@ TEST_F(ShownValves, say_that_the_entries_are_to_be_corrected_first) {
   book.gap("1 IN L", 0.10).micrometer("1 IN L", 2.80).gap("2 IN L", -0.1);
   EXPECT_EQ(shown("card do"), "correct entries");
   EXPECT_EQ(shown("state"), "tight");
-  EXPECT_EQ(shown("after"), "");
+  EXPECT_EQ(book.view().valves.at("after"), "");
 }
 
 // 1 in is 25.4 mm exactly: 0.0040 + 0.1100 - 0.1070 = 0.0070.

@@ -111,9 +111,10 @@ class CardMaker {
               .help = said(words.help),
               .due = said(words.due),
               .place = said(words.place, {name_})},
-        is_length ? joined(by_state(piece("state"), Wear::well_inches, Also{{"book", "unit"}, "in"}),
-                           now(Wear::well))
-                  : now(Wear::well));
+        is_length
+            ? joined(by_state(piece("state"), Wear::well_inches, Also{{"book", "unit"}, "in"}),
+                     now(Wear::well))
+            : now(Wear::well));
   }
 
   void top() {
@@ -137,10 +138,9 @@ class CardMaker {
            Say::head_micrometer_place});
     line(card::shim_is, "shim is", style::card_aside, warned("shim odd"));
     label(card::alone, "leave alone", Fixed{said(Say::name_of_alone)});
-    entry(card::alone, "leave alone", style::card_entry_choice, entry_value::alone,
-          Choice{{{"yes"}}},
-          {Say::head_alone_title, Say::head_alone_help, Say::head_alone_due,
-           Say::head_alone_place});
+    entry(
+        card::alone, "leave alone", style::card_entry_choice, entry_value::alone, Choice{{{"yes"}}},
+        {Say::head_alone_title, Say::head_alone_help, Say::head_alone_due, Say::head_alone_place});
   }
 
   void answer() {
