@@ -60,7 +60,7 @@ void make_state_styles(Maker& m, State state) {
   in_inches.push_back(m.format(inch_format));
   wear(Wear::well_inches, in_inches);
   wear(Wear::sides, {at_left, at_right});
-  wear(Wear::sides_odd, {at_left, at_right, bold(), fill(accent), text_colour(well)});
+  wear(Wear::sides_odd, {at_left, at_right, fill(accent), text_colour(well)});
   wear(Wear::foot, {filled, letters, at_left, at_right, {"BottomBorder", frame}});
   m.make(legend(state), page,
          {filled,
@@ -96,7 +96,7 @@ void make_card_styles(Maker& m) {
   m.make(card_label, page,
          {size(8.5), text_colour(quiet_ink), fill(card_paper), left(), indent(1)});
   m.make(card_aside, card_label,
-         {centre(), indent(0), {"ParaLeftMargin", Any(sal_Int32{100})}, padding(1), shrinking()});
+         {centre(), indent(0), {"ParaLeftMargin", Any(sal_Int32{50})}, padding(0.5), shrinking()});
   m.make(card_length, card_label,
          {size(9), text_colour(ink), right(), padding(1.3), shrinking()});
   m.make(card_entry_length, entry_length, {bold(), shrinking()});

@@ -125,7 +125,7 @@ class Shower {
 
   std::string source(const ValvePlan& plan, bool on_card) const {
     if (plan.left_outside) return tell(Say::left_alone_as_entered);
-    if (plan.unseen) return tell(Say::no_need_to_measure);
+    if (plan.unseen) return tell(on_card ? Say::no_need_on_card : Say::no_need_to_measure);
     switch (plan.action) {
       case Action::move: {
         const std::string& giver = service_.valves[*plan.from].name;

@@ -42,6 +42,7 @@ constexpr Text texts[]{
     Text{Say::unmeasured, "shim not measured"},
     Text{Say::left_alone_as_entered, "left alone, as entered"},
     Text{Say::no_need_to_measure, "no need to measure this shim"},
+    Text{Say::no_need_on_card, "no need to measure"},
     Text{Say::from_valve, "from {0}"},
     Text{Say::from_valve_measure, "from {0}, measure it"},
     Text{Say::from_spares, "from the spares"},

@@ -44,6 +44,7 @@ enum class Say {
   unmeasured,
   left_alone_as_entered,
   no_need_to_measure,
+  no_need_on_card,
   from_valve,          // name
   from_valve_measure,  // name
   from_spares,
