@@ -25,7 +25,6 @@ SheetDescription describe_fit(const Places& places);
 // What is drawn over the cells of Head, and how small they are printed, once they are laid out.
 void draw_head(Sheet& sheet, const Places& places);
 
-
 // Where one begins to type on these.
 At top(const Places& places);
 
