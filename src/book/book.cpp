@@ -17,7 +17,6 @@
 #include <utility>
 #include <vector>
 
-#include "book/fit_map.hpp"
 #include "book/gathered.hpp"
 #include "book/layouter.hpp"
 #include "book/look/styles.hpp"
@@ -28,7 +27,6 @@
 namespace shimwright::book {
 
 At top(const Places&) { return {0, 0}; }
-At fit_top(const Places& places) { return FitMap(places).at(0, FitMap::done); }
 
 namespace {
 

@@ -31,6 +31,8 @@ Content content_in(const Table& table, const Column& column, int row) {
     if (entry->name.empty()) entry->name = name;
     entry->place = with_name(entry->place, name);
   }
+  if (auto* entry = std::get_if<Holds>(&content))
+    if (entry->name.empty()) entry->name = name;
   return content;
 }
 

@@ -66,6 +66,13 @@ struct Takes {
   std::string at_first = {};  // as typed
 };
 
+// An entry that a command of ours writes, and no hand: a blank, locked cell until then.
+struct Holds {
+  std::string kind = {};
+  std::string name = {};  // in a column of a table: left blank, the name of the row
+  int value = 0;
+};
+
 // `words` may hold {0} in a column: the name of the row.
 struct Fixed {
   std::string words = {};
@@ -101,8 +108,8 @@ struct Tells {
 };
 // A half as this office writes it, from which the answers take their decimal mark.
 struct Half {};
-using Content = std::variant<std::monostate, Fixed, Typed, Shows, Takes, Link, Button, Progress,
-                             Banner, Copies, Tells, Half>;
+using Content = std::variant<std::monostate, Fixed, Typed, Shows, Takes, Holds, Link, Button,
+                             Progress, Banner, Copies, Tells, Half>;
 
 // Where the piece is one of the words, the cell wears the style; the first that holds wins. Without
 // words: where there is any text at all. `unless` turns it round. `also`: and that piece is the

@@ -42,6 +42,9 @@ Gathered::Gathered(std::span<const SheetDescription> sheets) {
         if (const auto* choice = std::get_if<Choice>(&entry->check)) copy.options = choice->options;
         row(entry->kind, entry->name).values[entry->value] = std::move(copy);
         values_ = std::max(values_, entry->value + 1);
+      } else if (const auto* held = std::get_if<Holds>(&field.content)) {
+        row(held->kind, held->name).values[held->value] = Copies{sheet.name, field.where.from};
+        values_ = std::max(values_, held->value + 1);
       }
       watch(field);
     }

@@ -236,6 +236,7 @@ std::string formula_of(const Content& content) {
     std::string operator()(const Typed& typed) const { return typed.words; }
     std::string operator()(const Shows& piece) const { return shown(piece); }
     std::string operator()(const Takes& entry) const { return entry.at_first; }
+    std::string operator()(const Holds&) const { return {}; }
     std::string operator()(const Link& link) const {
       return written("=HYPERLINK({place};{words})", {{"place", literal("#'" + link.sheet + "'.A1")},
                                                      {"words", literal(link.sheet)}});

@@ -27,13 +27,14 @@ inline constexpr std::string_view entries = "Entries";  // hidden: what every sh
 }  // namespace sheet_name
 
 // Which value of its row an entry is (service.hpp): of a side, a valve, a spare, a row of sizes, a
-// size on sale by itself.
+// size on sale by itself, a step on the bench.
 namespace entry_value {
 enum Side { min, max, bias, series, opens, closes };
 enum Valve { gap, mark, micrometer, alone, cylinder, side };
 enum Spare { spare_series, spare_size, spare_count };
 enum Sizes { sizes_series, from, to, step, sizes_price };
 enum Single { single_series, single_size, single_count, single_price };
+enum Bench { bench_kind, bench_stop, bench_valve, bench_out, bench_in, bench_from, bench_done };
 }  // namespace entry_value
 
 namespace engine_place {

@@ -9,7 +9,6 @@
 #include <vector>
 
 #include "book/description.hpp"
-#include "book/fit_map.hpp"
 #include "book/office/sheet.hpp"
 #include "book/places.hpp"
 #include "book/workings.hpp"
@@ -21,15 +20,13 @@ SheetDescription describe_engine(const Places& places);
 SheetDescription describe_shims(const Places& places);
 SheetDescription describe_head(const Places& places);
 SheetDescription describe_plan(const Places& places);
+SheetDescription describe_fit(const Places& places);
 
 // What is drawn over the cells of Head, and how small they are printed, once they are laid out.
 void draw_head(Sheet& sheet, const Places& places);
 
-void make_fit(Sheet& sheet, const Places& places);
-
 // Where one begins to type on these.
 At top(const Places& places);
-At fit_top(const Places& places);
 
 // A sheet that is described, or one that still lays itself out.
 struct SheetPlan {
@@ -48,7 +45,7 @@ inline constexpr SheetPlan sheet_plans[] = {
     {.name = sheet_name::head, .describe = describe_head, .draw = draw_head},
     {sheet_name::shims, describe_shims},
     {sheet_name::plan, describe_plan},
-    {sheet_name::fit, nullptr, make_fit, fit_top, FitMap::first_row},
+    {sheet_name::fit, describe_fit},
     {sheet_name::workings, nullptr, make_workings, top, 0},
 };
 

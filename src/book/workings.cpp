@@ -298,7 +298,6 @@ void make_workings(Sheet& sheet, const Places& places) {
   workings::make_stock(sheet, map);
   workings::make_answers(sheet, map, steps.fact(StepsMap::crank_wrong));
   workings::make_steps(sheet, places);
-  workings::make_fit_facts(sheet, places);
   // Rows of a matrix beyond its answer hold #N/A.
   sheet.grade({{0, 3}, whole.to}, {{"ISERROR(A4)", std::string(style::hushed)}});
   sheet.keep_off_paper();

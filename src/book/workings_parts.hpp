@@ -48,7 +48,4 @@ void make_answers(Sheet& sheet, const WorkingsMap& map, At crank_wrong);
 // Where to stop the crank, and the steps of fitting.
 void make_steps(Sheet& sheet, const Places& places);
 
-// What ticks a step, what the ticks come to, and what Fit says of them and of the steps.
-void make_fit_facts(Sheet& sheet, const Places& places);
-
 }  // namespace shimwright::book::workings

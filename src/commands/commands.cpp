@@ -11,6 +11,8 @@
 #include <cppuhelper/implbase4.hxx>
 #include <cppuhelper/supportsservice.hxx>
 
+#include "book/command_urls.hpp"
+#include "commands/bench.hpp"
 #include "commands/new_book.hpp"
 
 namespace shimwright::commands {
@@ -21,17 +23,31 @@ using book::as;
 using book::Ref;
 using book::to_office;
 
-constexpr std::string_view new_book_url = "vnd.org.shimwright:new-book";
+using Command = void (*)(const Ref<css::uno::XComponentContext>&,
+                         const Ref<css::frame::XFrame>&) noexcept;
+
+// Null for a URL that is none of ours.
+Command command_at(const css::util::URL& url) {
+  constexpr std::pair<std::string_view, Command> commands[] = {
+      {book::command::new_book, new_book},
+      {book::command::take_to_bench, take_to_bench},
+      {book::command::clear_bench, clear_bench}};
+  for (const auto& [name, command] : commands)
+    if (url.Complete == to_office(name)) return command;
+  return nullptr;
+}
 
 // Runs the command once the office comes round to it, on its main thread.
 class Errand : public cppu::WeakImplHelper1<css::awt::XCallback> {
  public:
-  Errand(const Ref<css::uno::XComponentContext>& context, const Ref<css::frame::XFrame>& frame)
-      : context_(context), frame_(frame) {}
+  Errand(Command command, const Ref<css::uno::XComponentContext>& context,
+         const Ref<css::frame::XFrame>& frame)
+      : command_(command), context_(context), frame_(frame) {}
 
-  void SAL_CALL notify(const css::uno::Any&) override { new_book(context_, frame_); }
+  void SAL_CALL notify(const css::uno::Any&) override { command_(context_, frame_); }
 
  private:
+  Command command_;
   Ref<css::uno::XComponentContext> context_;
   Ref<css::frame::XFrame> frame_;
 };
@@ -48,7 +64,7 @@ class Commands : public cppu::WeakImplHelper4<css::frame::XDispatchProvider, css
 
   Ref<css::frame::XDispatch> SAL_CALL queryDispatch(const css::util::URL& url, const rtl::OUString&,
                                                     sal_Int32) override {
-    if (url.Complete != to_office(new_book_url)) return {};
+    if (command_at(url) == nullptr) return {};
     return this;
   }
 
@@ -63,10 +79,11 @@ class Commands : public cppu::WeakImplHelper4<css::frame::XDispatchProvider, css
 
   void SAL_CALL dispatch(const css::util::URL& url,
                          const css::uno::Sequence<css::beans::PropertyValue>&) override {
-    if (url.Complete != to_office(new_book_url)) return;
+    const Command command = command_at(url);
+    if (command == nullptr) return;
     const auto later = context_->getServiceManager()->createInstanceWithContext(
         to_office("com.sun.star.awt.AsyncCallback"), context_);
-    as<css::awt::XRequestCallback>(later)->addCallback(new Errand(context_, frame_),
+    as<css::awt::XRequestCallback>(later)->addCallback(new Errand(command, context_, frame_),
                                                        css::uno::Any());
   }
 

@@ -5,30 +5,44 @@
 #include <com/sun/star/sheet/XSheetConditionalEntries.hpp>
 #include <com/sun/star/sheet/XSheetConditionalEntry.hpp>
 
+#include "bench_list.hpp"
+
 namespace shimwright::tests {
 
 using book::as;
 using book::FitMap;
-using book::StepsMap;
+
+int take_to_bench(const OpenBook& book) { return take_to_bench(the_office(), book); }
 
 std::string shown(const OpenBook& book, int row, FitMap::Column column) {
   return book.shown(on_fit, fit.at(row, column));
 }
 
-std::string said(const OpenBook& book, StepsMap::Fact which) {
-  return book.worked(steps_map.fact(which));
+int steps_on(const OpenBook& book) {
+  int steps = 0;
+  while (steps < fit.rows && !shown(book, steps, FitMap::step).empty()) ++steps;
+  return steps;
 }
 
 void tick(OpenBook& book, int row) {
-  book.type(on_fit, fit.at(row, FitMap::done), book.worked(steps_map.step_at(row, StepsMap::tick)));
+  book.type(on_fit, fit.at(row, FitMap::done), "x");
+  book.recalculate();
 }
 
 int tick_throughout(OpenBook& book) {
-  const auto count = static_cast<int>(
-      book.number(book::sheet_name::workings, steps_map.fact(StepsMap::steps_count)));
-  for (int row = 0; row < count; ++row) tick(book, row);
+  const int count = steps_on(book);
+  for (int row = 0; row < count; ++row) book.type(on_fit, fit.at(row, FitMap::done), "x");
   book.recalculate();
   return count;
+}
+
+std::string box_of_fit(const OpenBook& book) {
+  std::string told;
+  for (int line = 0; line < FitMap::box_lines; ++line) {
+    const std::string words = book.shown(on_fit, {FitMap::kind, FitMap::box_row + line});
+    if (!words.empty()) told += (told.empty() ? "" : " ") + words;
+  }
+  return told;
 }
 
 std::string laid_over(OpenBook& book, At at) {
@@ -36,9 +50,10 @@ std::string laid_over(OpenBook& book, At at) {
       as<css::beans::XPropertySet>(book.cell(on_fit, at))->getPropertyValue("ConditionalFormat"));
   for (sal_Int32 i = 0; i < entries->getCount(); ++i) {
     const auto entry = entries->getByIndex(i);
-    const std::string condition =
-        office::from_office(as<css::sheet::XSheetCondition>(entry)->getFormula1());
-    if (book.value_of(on_fit, "=" + condition) != 0)
+    // It is given for the first row.
+    const auto condition = as<css::sheet::XSheetCondition>(entry);
+    std::string formula = office::from_office(condition->getFormula1());
+    if (book.value_of(on_fit, "=" + formula) != 0)
       return office::from_office(as<css::sheet::XSheetConditionalEntry>(entry)->getStyleName());
   }
   return {};

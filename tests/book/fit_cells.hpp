@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// What stands on the Fit sheet of the book that ships, and how its steps are ticked.
+// The bench list on Fit in the book that ships: how it is taken there, read and ticked.
 #pragma once
 
 #include <string>
+#include <string_view>
 
 #include "book/fit_map.hpp"
-#include "book/steps_map.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
 
@@ -14,21 +14,21 @@ namespace shimwright::tests {
 
 constexpr auto on_fit = book::sheet_name::fit;
 
-inline const book::FitMap fit(the_places());
-inline const book::StepsMap steps_map(the_places());
+inline const book::FitMap fit(the_places().count());
 
-// The box below the caution.
-constexpr At said_box{1, 3};
+// As bench_list.hpp does it, in the one office.
+int take_to_bench(const OpenBook& book);
 
 std::string shown(const OpenBook& book, int row, book::FitMap::Column column);
+int steps_on(const OpenBook& book);  // rows that hold a step
 
-std::string said(const OpenBook& book, book::StepsMap::Fact which);
-
-// As the list of that row offers it; every step of the list, and how many these are.
 void tick(OpenBook& book, int row);
 int tick_throughout(OpenBook& book);
 
-// The style laid over a cell of the first row of steps by the first condition that holds.
+// All that the box says, its lines joined by blanks.
+std::string box_of_fit(const OpenBook& book);
+
+// The style laid over a cell by the first condition that holds.
 std::string laid_over(OpenBook& book, At at);
 
 }  // namespace shimwright::tests

@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// Fit: the steps in the book are the steps that are told without any book.
+// Fit: what Take to the bench writes are the steps that are told without any book, and it stands
+// still. What the box says of ticks and plans: core/service_bench_test.cpp.
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/document/XUndoManagerSupplier.hpp>
+#include <com/sun/star/sheet/XPrintAreas.hpp>
 
 #include "book/look/styles.hpp"
 #include "core/crank/crank.hpp"
-#include "core/entries/entries.hpp"
 #include "core/fitting/steps.hpp"
 #include "fit_cells.hpp"
 #include "job.hpp"
@@ -20,37 +21,7 @@ namespace engine = book::engine_place;
 namespace style = book::style;
 using book::as;
 using book::FitMap;
-using book::StepsMap;
 constexpr auto on_engine = book::sheet_name::engine;
-
-const WorkingsMap map(the_places().count());
-
-// A table of the workings, as the functions get it.
-EntryTable table(const OpenBook& book, const Area& area) {
-  const auto range =
-      book.sheet(book::sheet_name::workings)
-          ->getCellRangeByPosition(area.from.column, area.from.row, area.to.column, area.to.row);
-  EntryTable rows;
-  for (const auto& cells : as<css::sheet::XCellRangeData>(range)->getDataArray()) {
-    auto& row = rows.emplace_back();
-    for (const auto& cell : cells) {
-      double number = 0;
-      rtl::OUString text;
-      if (cell >>= number)
-        row.emplace_back(number);
-      else if (cell >>= text)
-        row.emplace_back(office::from_office(text));
-      else
-        row.emplace_back();
-    }
-  }
-  return rows;
-}
-
-PlanQuestion asked_in(const OpenBook& book) {
-  return sound_question(
-      read_entries(table(book, map.valves()), table(book, map.stock()), table(book, map.rules())));
-}
 
 // The same question without a book. No firing: the camshafts are out.
 std::vector<Step> steps_told(const PlanQuestion& question, std::string_view firing) {
@@ -81,183 +52,136 @@ std::optional<double> mm(const std::optional<Length>& size) {
 void expect_steps(const OpenBook& book, const PlanQuestion& question,
                   const std::vector<Step>& steps) {
   ASSERT_LE(static_cast<int>(steps.size()), fit.rows);
-  EXPECT_EQ(book.number(book::sheet_name::workings, steps_map.fact(StepsMap::steps_count)),
-            static_cast<double>(steps.size()));
   for (int row = 0; row < fit.rows; ++row) {
     const ::testing::ScopedTrace place(__FILE__, __LINE__, "step " + std::to_string(row + 1));
     const auto index = static_cast<std::size_t>(row);
     if (index >= steps.size()) {
-      for (int column = FitMap::step; column <= FitMap::note; ++column)
+      for (int column = FitMap::kind; column <= FitMap::done; ++column)
         EXPECT_EQ(shown(book, row, static_cast<FitMap::Column>(column)), "");
       continue;
     }
     const Step& step = steps[index];
     EXPECT_EQ(shown(book, row, FitMap::step), std::to_string(row + 1));
-    EXPECT_EQ(shown(book, row, FitMap::stop), step.stop    ? std::to_string(*step.stop)
-                                              : step.valve ? "\u2013"
-                                                           : "");
+    EXPECT_EQ(shown(book, row, FitMap::stop), step.stop ? std::to_string(*step.stop) : "");
     EXPECT_EQ(shown(book, row, FitMap::valve),
               step.valve ? question.valves[*step.valve].name : "turn");
     EXPECT_EQ(length(book, row, FitMap::out), mm(step.out));
     EXPECT_EQ(length(book, row, FitMap::in), mm(step.in));
     EXPECT_EQ(shown(book, row, FitMap::from), step.from);
-    const bool own_words = !step.valve || step.kind == Step::Kind::wait;
-    if (own_words)
+    if (step.valve) {
+      EXPECT_EQ(shown(book, row, FitMap::note),
+                in_words(step.notes, Teller(Language::english, Unit::mm, ".", Terms::book)));
+    } else {
       EXPECT_FALSE(shown(book, row, FitMap::note).empty());
-    else
-      EXPECT_EQ(shown(book, row, FitMap::note), step.note);
+    }
   }
-}
-
-void expect_told_steps(const OpenBook& book, std::string_view firing) {
-  const PlanQuestion question = asked_in(book);
-  const std::vector<Step> steps = steps_told(question, firing);
-  ASSERT_FALSE(steps.empty());
-  expect_steps(book, question, steps);
-}
-
-TEST(Fit, tells_the_steps_of_the_demo) {
-  OpenBook demo(the_office(), demo_file());
-  expect_told_steps(demo, "1-3-4-2");
 }
 
 class FittedBook : public ::testing::TestWithParam<int> {};
 
-TEST_P(FittedBook, tells_the_steps_of_its_plan) {
-  OpenBook book(the_office(), template_file());
-  type_job(book, made_up_job(static_cast<std::uint64_t>(GetParam()), the_places().layout),
-           the_places());
-  expect_told_steps(book, "1-3-4-2");
-  book.type(on_engine, engine::firing, "1-2-4-3");
-  book.recalculate();
-  expect_told_steps(book, "1-2-4-3");
-}
-
-INSTANTIATE_TEST_SUITE_P(of_made_up_engines, FittedBook, ::testing::Range(0, 6));
-
-TEST(Fit, with_the_camshafts_out_turns_at_the_end_only) {
-  OpenBook demo(the_office(), demo_file());
-  demo.type(on_engine, engine::opened, engine::cams_out);
-  demo.recalculate();
-  expect_told_steps(demo, "");
-  const int count = static_cast<int>(
-      demo.number(book::sheet_name::workings, steps_map.fact(StepsMap::steps_count)));
-  for (int row = 0; row < count; ++row)
-    EXPECT_EQ(shown(demo, row, FitMap::valve) == "turn", row == count - 1) << row;
-}
-
-TEST(Fit, tells_a_turn_in_words_a_hand_can_follow) {
-  OpenBook demo(the_office(), demo_file());
-  ASSERT_EQ(shown(demo, 0, FitMap::stop), "2");
-  EXPECT_EQ(shown(demo, 0, FitMap::note),
-            "Every valve has its shim? By hand, turn forwards to cylinder 4's firing dead centre: "
-            "360\u00b0 after stop 1.");
-}
-
-TEST(Fit, tells_a_later_turn_from_where_the_crank_is) {
-  OpenBook demo(the_office(), demo_file());
-  int row = 1;
-  while (shown(demo, row, FitMap::valve) != "turn") ++row;
-  ASSERT_EQ(shown(demo, row, FitMap::stop), "1");
-  EXPECT_EQ(shown(demo, row, FitMap::note),
-            "Every valve has its shim? By hand, turn forwards to cylinder 1's firing dead centre: "
-            "360\u00b0 on from stop 2.");
-}
-
-TEST(Fit, asks_to_measure_a_shim_that_moves_by_its_mark_alone) {
-  OpenBook demo(the_office(), demo_file());
-  const std::string valve = shown(demo, 4, FitMap::from);  // 2 IN L gets the shim of that valve
-  EXPECT_FALSE(demo.tells(on_fit, "by the mark alone"));
-  demo.type(book::sheet_name::head, card_of(valve).value(book::card::mark), 2551.0);
-  demo.clear(book::sheet_name::head, card_of(valve).value(book::card::micrometer));
-  demo.recalculate();
-  EXPECT_EQ(shown(demo, 4, FitMap::from), valve);
-  EXPECT_TRUE(demo.tells(on_fit, "Known by the mark alone: the shim of " + valve + ". Measure it"));
-}
-
-TEST(Fit, says_which_valves_stay_outside_their_limits) {
-  OpenBook demo(the_office(), demo_file());
-  const std::string valve = shown(demo, 1, FitMap::valve);
-  const auto leave = [&](const char* entry) {
-    demo.type(book::sheet_name::head, card_of(valve).value(book::card::alone), entry);
-    demo.recalculate();
-  };
-  EXPECT_FALSE(demo.tells(on_fit, "outside"));
-  leave("yes");
-  EXPECT_TRUE(
-      demo.tells(on_fit, valve + " stays outside its limits: left alone, as told on Head."));
-  EXPECT_EQ(laid_over(demo, said_box), style::trouble_found);
-  tick_throughout(demo);
-  EXPECT_TRUE(
-      demo.tells(on_fit, valve + " stays outside its limits: left alone, as told on Head."));
-}
-
-TEST(Fit, says_that_valves_are_still_to_be_measured) {
-  OpenBook demo(the_office(), demo_file());
-  const std::string valve = shown(demo, 1, FitMap::valve);
-  demo.clear(book::sheet_name::head, card_of(valve).value(book::card::gap));
-  demo.recalculate();
-  EXPECT_TRUE(demo.tells(on_fit, valve));
-  EXPECT_TRUE(
-      demo.tells(on_fit, " are still to be measured and may want a shim that comes out here"));
-}
-
-TEST(Fit, says_that_remarks_stand_on_Plan) {
-  OpenBook demo(the_office(), demo_file());
-  const At gap = card_of(shown(demo, 1, FitMap::valve)).value(book::card::micrometer);
-  demo.type(book::sheet_name::head, gap, demo.number(book::sheet_name::head, gap) + 0.28);
-  demo.recalculate();
-  const std::string count = demo.worked(map.trouble_lines(WorkingsMap::all_count));
-  ASSERT_NE(count, "0");
-  EXPECT_TRUE(demo.tells(
-      on_fit, count + (count == "1" ? " remark" : " remarks") + " on the entries: read "));
-}
-
-TEST(Fit, of_an_empty_book_says_that_there_is_nothing_to_fit) {
-  OpenBook book(the_office(), template_file());
-  EXPECT_EQ(said(book, StepsMap::steps_noted),
-            "Nothing to fit yet: 16 valves are still to be measured.");
-  expect_steps(book, {}, {});
-  EXPECT_EQ(laid_over(book, fit.at(0, FitMap::step)), style::no_row);
-  EXPECT_EQ(laid_over(book, fit.at(0, FitMap::done)), style::no_entry);
-  EXPECT_NO_THROW(book.find(on_fit, "Nothing to fit yet: 16 valves are still to be measured."));
-}
-
-TEST(Fit, says_which_shim_to_borrow_for_a_ring_across_stops) {
-  OpenBook book(the_office(), template_file());
-  const auto card = [](const char* name) {
-    return *std::ranges::find_if(the_places().head.cards, [name](const book::Card& one) {
-      return name_of(one.valve, the_places().layout) == name;
-    });
-  };
-  // Two inlet valves at two stops, each of which wants the other's shim.
-  for (const int row : {engine::min_row, engine::max_row})
-    for (const Side side : {Side::exhaust, Side::inlet})
-      book.type(on_engine, engine::of(side, row), row == engine::min_row ? 0.15 : 0.25);
-  const std::pair<const char*, std::pair<double, double>> readings[] = {{"1 IN L", {0.40, 2.5}},
-                                                                        {"4 IN L", {0.0, 2.7}}};
-  for (const auto& [name, reading] : readings) {
-    book.type(book::sheet_name::head, card(name).value(book::card::gap), reading.first);
-    book.type(book::sheet_name::head, card(name).value(book::card::micrometer), reading.second);
+TEST_P(FittedBook, takes_the_steps_of_its_plan_to_the_bench) {
+  for (const bool cams_out : {false, true}) {
+    OpenBook book(the_office(), template_file());
+    const Job job = made_up_job(static_cast<std::uint64_t>(GetParam()), the_places().layout);
+    type_job(book, job, the_places());
+    if (cams_out) {
+      book.type(on_engine, engine::opened, engine::cams_out);
+      book.recalculate();
+    }
+    const PlanQuestion question = question_of(job, the_places().layout);
+    const auto steps = steps_told(question, cams_out ? "" : "1-3-4-2");
+    ASSERT_FALSE(steps.empty());
+    EXPECT_EQ(take_to_bench(book), static_cast<int>(steps.size())) << box_of_fit(book);
+    expect_steps(book, question, steps);
   }
-  book.recalculate();
-  EXPECT_EQ(shown(book, 0, FitMap::valve), "4 IN L");
-  EXPECT_EQ(laid_over(book, fit.at(0, FitMap::note)), style::fit_borrow);
-  const std::string note = shown(book, 0, FitMap::note);
-  EXPECT_TRUE(note.find("borrow or buy a shim no thicker than 2.700 mm") != std::string::npos)
-      << note;
-  EXPECT_NE(said(book, StepsMap::steps_wrong).find("stand-in"), std::string::npos);
+}
 
-  // A thin spare is one.
-  book.type(book::sheet_name::shims, book::shims_place::first_spare, "A");
-  book.type(book::sheet_name::shims, right_of(book::shims_place::first_spare), 2.3);
-  book.recalculate();
-  expect_told_steps(book, "1-3-4-2");
-  EXPECT_EQ(said(book, StepsMap::steps_wrong), "");
-  bool stand_in = false;
-  for (int row = 0; row < fit.rows; ++row)
-    stand_in = stand_in || shown(book, row, FitMap::from) == "stand-in";
-  EXPECT_TRUE(stand_in);
+INSTANTIATE_TEST_SUITE_P(of_made_up_engines, FittedBook, ::testing::Range(0, 4));
+
+TEST(Fit, of_a_book_without_a_list_has_bare_rows_and_says_what_to_do) {
+  OpenBook demo(the_office(), demo_file());
+  EXPECT_EQ(steps_on(demo), 0);
+  EXPECT_NE(box_of_fit(demo).find("Take to the bench writes them here"), std::string::npos);
+  for (int column = FitMap::kind; column <= FitMap::done; ++column)
+    EXPECT_EQ(laid_over(demo, fit.at(0, static_cast<FitMap::Column>(column))), "");
+}
+
+TEST(Fit, stands_still_whatever_is_entered_and_says_that_the_plan_has_changed) {
+  OpenBook demo(the_office(), demo_file());
+  ASSERT_GT(take_to_bench(demo), 2);
+  const auto list = [&demo] {
+    std::vector<std::string> rows;
+    for (int row = 0; row < fit.rows; ++row)
+      for (int column = FitMap::kind; column <= FitMap::done; ++column)
+        rows.push_back(shown(demo, row, static_cast<FitMap::Column>(column)));
+    return rows;
+  };
+  const auto before = list();
+  EXPECT_EQ(box_of_fit(demo).find("The plan has changed"), std::string::npos);
+  demo.type(book::sheet_name::head, card_of("1 EX L").value(book::card::gap), 0.05);
+  demo.recalculate();
+  EXPECT_EQ(list(), before);
+  EXPECT_NE(box_of_fit(demo).find("The plan has changed"), std::string::npos) << box_of_fit(demo);
+}
+
+TEST(Fit, takes_marks_of_any_kind_only_where_a_step_is_done) {
+  OpenBook demo(the_office(), demo_file());
+  const int count = take_to_bench(demo);
+  ASSERT_GT(count, 2);
+  for (int column = FitMap::kind; column < FitMap::done; ++column)
+    EXPECT_TRUE(demo.locked(on_fit, fit.at(0, static_cast<FitMap::Column>(column)))) << column;
+  EXPECT_FALSE(demo.locked(on_fit, fit.at(0, FitMap::done)));
+}
+
+// Everything that the command changed, looked at before and after.
+struct Bench {
+  std::vector<std::string> contents;
+  sal_Int32 last_printed_row;
+  bool operator==(const Bench&) const = default;
+};
+
+Bench bench_of(const OpenBook& book) {
+  Bench bench;
+  for (int row = FitMap::head_row; row < FitMap::first_row + fit.rows; ++row)
+    for (int column = FitMap::kind; column <= FitMap::done; ++column)
+      bench.contents.push_back(book.formula(on_fit, {column, row}));
+  bench.last_printed_row =
+      as<css::sheet::XPrintAreas>(book.sheet(on_fit))->getPrintAreas()[0].EndRow;
+  return bench;
+}
+
+TEST(Fit, is_taken_by_one_step_of_undo_and_redo_gives_it_back_exactly) {
+  OpenBook demo(the_office(), demo_file());
+  const Bench before = bench_of(demo);
+  ASSERT_GT(take_to_bench(demo), 2);
+  const Bench after = bench_of(demo);
+  EXPECT_NE(before, after);
+  const auto undo = as<css::document::XUndoManagerSupplier>(demo.document())->getUndoManager();
+  EXPECT_EQ(office::from_office(undo->getCurrentUndoActionTitle()), "Take to the bench");
+  undo->undo();
+  EXPECT_EQ(bench_of(demo), before);
+  EXPECT_TRUE(demo.locked(on_fit, fit.at(0, FitMap::note)));
+  undo->redo();
+  EXPECT_EQ(bench_of(demo), after);
+}
+
+TEST(Fit, prints_the_rows_of_its_steps_and_no_more) {
+  OpenBook demo(the_office(), demo_file());
+  const int count = take_to_bench(demo);
+  ASSERT_GT(count, 2);
+  EXPECT_EQ(bench_of(demo).last_printed_row, FitMap::first_row + count - 1);
+}
+
+TEST(Fit, shows_sizes_with_the_decimals_of_inches) {
+  OpenBook book(the_office(), template_file());
+  type_job(book, made_up_job(3, the_places().layout), the_places(), Unit::inch);
+  const int count = take_to_bench(book);
+  ASSERT_GT(count, 2);
+  int sizes = 0;
+  for (int row = 0; row < count; ++row)
+    if (const std::string in = shown(book, row, FitMap::in); !in.empty()) ++sizes;
+  EXPECT_GT(sizes, 1);
+  EXPECT_NO_THROW(book.find(on_fit, "Valve by valve, cams in place; sizes in inches"));
 }
 
 }  // namespace

@@ -17,7 +17,6 @@
 
 #include "book/fit_map.hpp"
 #include "book/places.hpp"
-#include "book/steps_map.hpp"
 #include "core/engine/layout.hpp"
 #include "new_book_desk.hpp"
 #include "sheet_view.hpp"
@@ -120,31 +119,6 @@ TEST_F(FreshBook, completes_no_number_from_another_entry) {
       {book::sheet_name::shims, right_of(below(book::shims_place::first_spare)), "2", "2.000"},
   };
   for (const Typed& typed : all) type(typed);
-}
-
-TEST_F(FreshBook, ticks_a_step_from_its_list_by_keys_alone) {
-  const book::Places places(inline_four());
-  const Reference<css::table::XCellRange> head(
-      document_->getSheets()->getByName(to_office(book::sheet_name::head)), UNO_QUERY_THROW);
-  const auto set = [&](book::At at, double number) {
-    head->getCellByPosition(at.column, at.row)->setValue(number);
-  };
-  const book::Card& card = places.head.cards.front();
-  set(card.value(book::card::gap), 0.15);
-  set(card.value(book::card::micrometer), 2.651);
-  const book::At tick = book::StepsMap(places).step_at(0, book::StepsMap::tick);
-  const book::At done = book::FitMap(places).at(0, book::FitMap::done);
-  const std::string due = text_in(document_, book::sheet_name::workings, tick);
-  ASSERT_TRUE(due.starts_with("1/")) << due;
-  go_to(book::sheet_name::fit, done);
-  screen_->press("alt+Down");
-  screen_->picture(PICTURES "/fresh-tick.png");
-  screen_->press("Down");
-  screen_->press("Return");
-  EXPECT_TRUE(comes_true([&] { return text_in(document_, book::sheet_name::fit, done) == due; },
-                         std::chrono::seconds(3)))
-      << text_in(document_, book::sheet_name::fit, done);
-  screen_->picture(PICTURES "/fresh-ticked.png");
 }
 
 // Over a document without this mode LibreOffice 25.2 shows a bar: macros are disabled.

@@ -96,11 +96,13 @@ void NewBook::wait_for_turn() {
     throw std::runtime_error("the office is busy for ever");
 }
 
-void NewBook::dispatch() {
+void NewBook::dispatch() { dispatch(sheet_, "vnd.org.shimwright:new-book"); }
+
+void NewBook::dispatch(const Document& document, std::string_view name) {
   const auto frame =
-      Reference<css::frame::XModel>(sheet_, UNO_QUERY_THROW)->getCurrentController()->getFrame();
+      Reference<css::frame::XModel>(document, UNO_QUERY_THROW)->getCurrentController()->getFrame();
   css::util::URL url;
-  url.Complete = to_office("vnd.org.shimwright:new-book");
+  url.Complete = to_office(name);
   url.Protocol = to_office("vnd.org.shimwright:");
   const auto command = Reference<css::frame::XDispatchProvider>(frame, UNO_QUERY_THROW)
                            ->queryDispatch(url, to_office("_self"), 0);

@@ -39,6 +39,8 @@ class NewBook : public testing::Test {
 
   // As the menu does it.
   static void dispatch();
+  // Any command, in the window of that document.
+  static void dispatch(const Document& document, std::string_view name);
 
   // The dialog, as soon as it is there. Throws std::runtime_error where it does not come.
   static Window dialog();

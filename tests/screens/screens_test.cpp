@@ -9,12 +9,12 @@
 #include <memory>
 #include <optional>
 
+#include "../book/bench_list.hpp"
 #include "../book/job.hpp"
 #include "../book/open_book.hpp"
 #include "book/fit_map.hpp"
 #include "book/look/styles.hpp"
 #include "book/places.hpp"
-#include "book/steps_map.hpp"
 #include "window.hpp"
 
 namespace shimwright::tests {
@@ -131,6 +131,7 @@ TEST_F(Screens, fit_shows_with_the_camshafts_out) {
     OpenBook book(*office, demo_file());
     book.type(book::sheet_name::engine, book::engine_place::opened, book::engine_place::cams_out);
     book.recalculate();
+    EXPECT_GT(take_to_bench(*office, book), 0);
     book.save(file);
   }
   BookWindow window(*office, *screen, file);
@@ -138,42 +139,47 @@ TEST_F(Screens, fit_shows_with_the_camshafts_out) {
   window.picture(named("camshafts out Fit"));
 }
 
-// Ticked steps are grey; of another list of steps every tick shouts, and a box says what to do.
-TEST_F(Screens, ticks_on_fit_are_seen_and_those_of_another_list_shout) {
-  const book::StepsMap steps(places);
-  const book::FitMap fit(places);
+// A list half done is grey so far; over a list that the plan no longer makes the box is dark.
+TEST_F(Screens, ticks_on_fit_are_seen_and_a_changed_plan_is_told) {
+  const book::FitMap fit(places.count());
   const auto ticked = office->profile().folder() / "ticked.ods";
   const auto changed = office->profile().folder() / "changed.ods";
   const auto done = office->profile().folder() / "done.ods";
+  constexpr int some = 5;
   {
     OpenBook book(*office, demo_file());
+    const int count = take_to_bench(*office, book);
+    ASSERT_GT(count, some);
     const auto tick = [&](int from, int to) {
       for (int row = from; row < to; ++row)
-        book.type(book::sheet_name::fit, fit.at(row, book::FitMap::done),
-                  book.worked(steps.step_at(row, book::StepsMap::tick)));
+        book.type(book::sheet_name::fit, fit.at(row, book::FitMap::done), "x");
       book.recalculate();
     };
-    constexpr int some = 5;
     tick(0, some);
     book.save(ticked);
-    tick(some, static_cast<int>(book.number(book::sheet_name::workings,
-                                            steps.fact(book::StepsMap::steps_count))));
-    book.save(done);
-    for (int row = some; row < fit.rows; ++row)
-      book.clear(book::sheet_name::fit, fit.at(row, book::FitMap::done));
     book.type(book::sheet_name::head, places.head.cards[0].value(card::gap), 0.05);
     book.recalculate();
     book.save(changed);
+    tick(some, count);
+    book.save(done);
   }
-  const auto dark_in = [&](const std::filesystem::path& file) {
+  struct Counted {
+    std::size_t dark;
+    std::size_t grey;
+  };
+  const auto seen = [&](const std::filesystem::path& file) {
     BookWindow window(*office, *screen, file);
     window.go_to(book::sheet_name::fit, fit.at(1, book::FitMap::done));
-    return window.picture(named("Fit " + file.stem().string()))
-        .count(window.fill_of(book::style::trouble_found));
+    const Picture picture = window.picture(named("Fit " + file.stem().string()));
+    return Counted{picture.count(window.fill_of(book::style::remark_loud)),
+                   picture.count(window.fill_of(book::style::fit_done))};
   };
-  const auto before = dark_in(ticked);
-  EXPECT_GT(dark_in(changed), before + 8000);
-  dark_in(done);
+  const Counted half = seen(ticked);
+  const Counted told = seen(changed);
+  const Counted whole = seen(done);
+  EXPECT_GT(told.dark, half.dark + 3000);
+  EXPECT_GT(half.grey, 20000U);
+  EXPECT_GT(whole.grey, half.grey + 20000);
 }
 
 // Told in the dark box and by a dark figure.

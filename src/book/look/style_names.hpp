@@ -71,7 +71,17 @@ inline constexpr std::string_view fit_done = "Fit done";
 inline constexpr std::string_view fit_done_inches = "Fit done in inches";
 inline constexpr std::string_view fit_borrow = "Fit borrow";  // a stand-in that is not there
 inline constexpr std::string_view fit_stand_in = "Fit stand-in";
-inline constexpr std::string_view fit_next = "Fit next";  // over what is to be done after the last
+inline constexpr std::string_view fit_row = "Fit row";  // a step to be done: its line
+inline constexpr std::string_view fit_row_inches = "Fit row in inches";
+inline constexpr std::string_view fit_tick = "Fit tick";  // where it is ticked
+// Below these: rows of the bench list, without lines while they are blank.
+inline constexpr std::string_view bench_kind = "Bench kind";  // seen by nobody
+inline constexpr std::string_view bench_text = "Bench text";
+inline constexpr std::string_view bench_strong = "Bench strong";
+inline constexpr std::string_view bench_centre = "Bench centre";
+inline constexpr std::string_view bench_size = "Bench size";
+inline constexpr std::string_view bench_note = "Bench note";
+inline constexpr std::string_view bench_tick = "Bench tick";  // unlocked
 
 inline constexpr std::string_view remark_box = "Remark box";    // what is amiss, or calm words
 inline constexpr std::string_view remark_told = "Remark told";  // laid over it: a remark

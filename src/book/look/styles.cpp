@@ -120,16 +120,32 @@ void make_table_styles(Maker& m) {
           {"LeftBorder", no_line},
           {"BottomBorder", no_line},
           {"RightBorder", no_line}});
+  const std::pair<std::string_view, Any> below_row{"BottomBorder", line(hairline, 0.75)};
+  m.make(bench_kind, page, {text_colour(paper), shrinking()});
+  m.make(bench_text, page, {left(), indent(1), shrinking()});
+  m.make(bench_strong, bench_text, {bold()});
+  m.make(bench_centre, bench_text, {centre()});
+  m.make(bench_size, bench_centre, {m.format(length_format)});
+  m.make(bench_note, bench_text, {size(9), padding(1.5), {"ShrinkToFit", Any(false)}, wrapped()});
+  m.make(
+      bench_tick, page,
+      {{"CellProtection", Any(css::util::CellProtection())}, centre(), m.format("@"), shrinking()});
+  m.make(fit_row, "", {below_row});
+  m.make(fit_row_inches, "", {below_row, m.format(inch_format)});
+  m.make(fit_tick, "",
+         {fill(well),
+          {"TopBorder", line(well_shade, 1)},
+          {"LeftBorder", line(well_shade, 1)},
+          {"BottomBorder", line(well_light, 0.75)},
+          {"RightBorder", line(well_light, 0.75)}});
+  const std::pair<std::string_view, Any> plain{"CharWeight", Any(css::awt::FontWeight::NORMAL)};
   m.make(fit_turn, "", {fill(accent), text_colour(well), bold()});
-  m.make(fit_done, "",
-         {fill(done_paper),
-          text_colour(quiet_ink),
-          {"CharWeight", Any(css::awt::FontWeight::NORMAL)}});
-  m.make(fit_done_inches, fit_done, {m.format(inch_format)});
+  m.make(fit_done, "", {fill(done_paper), text_colour(quiet_ink), plain, below_row});
+  m.make(fit_done_inches, "",
+         {fill(done_paper), text_colour(quiet_ink), plain, below_row, m.format(inch_format)});
   m.make(fit_borrow, "",
          {fill(well), bold(), {"TopBorder", line(accent, 2)}, {"BottomBorder", line(accent, 2)}});
-  m.make(fit_stand_in, "", {bold(), text_colour(accent)});
-  m.make(fit_next, "", {fill(well), text_colour(ink), bold(), {"LeftBorder", line(accent, 3)}});
+  m.make(fit_stand_in, "", {bold(), text_colour(accent), below_row});
 
   m.make(working, page, {size(8), text_colour(quiet_ink)});
   m.make(working_head, working, {bold(), {"BottomBorder", line(hairline, 0.75)}});

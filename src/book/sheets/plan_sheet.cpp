@@ -4,6 +4,7 @@
 #include <numeric>
 #include <utility>
 
+#include "book/command_urls.hpp"
 #include "book/head/head_spread.hpp"
 #include "book/look/style_names.hpp"
 #include "book/look/styles.hpp"
@@ -15,6 +16,7 @@ namespace {
 
 constexpr int first_column = 1;
 constexpr int last_column = 10;     // of the table of valves
+constexpr int button_column = 9;    // of Take to the bench
 constexpr int order_column = 12;    // beside it, so that both are in sight at once
 constexpr int surplus_column = 18;  // what is left over
 constexpr int right_column = 20;
@@ -49,8 +51,11 @@ class PlanDescription {
     sheet_.row_heights = {{box_rows, 3}, {head_row - 1, 7}, {head_row, 8.8}, {total_row_ + 1, 2}};
     sheet_.last_row = total_row_ + 2;
     sheet_.frozen_rows = first_row;
-    sheet_.fields = {title_field("plan", lines(0, banner_row - 1)),
-                     banner_field(lines(banner_row, figures_row - 1))};
+    sheet_.fields = {
+        title_field("plan", lines(0, banner_row - 1)),
+        banner_field({{first_column, banner_row}, {button_column - 1, figures_row - 1}})};
+    add("take", block({button_column, banner_row}, last_column - button_column + 1, 2),
+        style::label, Button{said(Say::bench_take), std::string(command::take_to_bench)});
     add_box(sheet_, "plan", block({order_column, 0}, right_column - order_column + 1, box_rows));
     figures();
     valves();

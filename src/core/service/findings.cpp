@@ -49,7 +49,7 @@ class Finder {
 
  private:
   void read_book() {
-    unit_ = same_word(word_in(service_.unit), "inch") ? Unit::inch : Unit::mm;
+    unit_ = unit_of(service_);
     const std::string half = word_in(service_.half);
     const std::string_view mark = half.find(',') == std::string::npos ? "." : ",";
     found_.teller = Teller(language_named(word_in(service_.language)), unit_, mark, Terms::book);
@@ -82,7 +82,7 @@ class Finder {
     ValveFindings& valve = found_.valves.emplace_back();
     valve.gap = length_entered(entries.gap, unit_);
     if (valve.gap && *valve.gap < Length()) valve.gap.reset();
-    valve.marked = size_marked(entries.mark);
+    valve.marked = size_marked(service_, entries.mark);
     valve.measured = length_entered(entries.micrometer, unit_);
     if (valve.measured && *valve.measured <= Length()) valve.measured.reset();
     valve.shim = valve.measured                  ? valve.measured
@@ -96,23 +96,6 @@ class Finder {
       valve.now = State::unread;
     else if (valve.gap && side.limits)
       valve.now = state_of(valve.gap, *side.limits, found_.doubt);
-  }
-
-  // Where the scheme is left to the book and the book is in inches, a mark with a decimal mark is
-  // in inches too.
-  std::optional<Length> size_marked(const Entry& mark) const {
-    if (not_given(mark)) return std::nullopt;
-    const std::string words = word_in(mark);
-    const std::string scheme = not_given(service_.marks) ? "auto" : word_in(service_.marks);
-    try {
-      if (unit_ == Unit::inch && same_word(scheme, "auto") && has_decimal_mark(words)) {
-        const auto size = thickness_marked(words, MarkScheme::inch);
-        return size && *size <= longest_marked ? size : std::nullopt;
-      }
-      return thickness_marked(words, mark_scheme_named(scheme));
-    } catch (const BadInput&) {
-      return std::nullopt;  // told on Head
-    }
   }
 
   static Entry mm_or_nothing(const std::optional<Length>& length) {
@@ -239,6 +222,25 @@ bool Findings::any_grave(Page page) const {
 
 std::size_t Findings::remarks_on(Page page) const {
   return static_cast<std::size_t>(std::ranges::count(remarks, page, &Remark::page));
+}
+
+Unit unit_of(const Service& service) {
+  return same_word(word_in(service.unit), "inch") ? Unit::inch : Unit::mm;
+}
+
+std::optional<Length> size_marked(const Service& service, const Entry& mark) {
+  if (not_given(mark)) return std::nullopt;
+  const std::string words = word_in(mark);
+  const std::string scheme = not_given(service.marks) ? "auto" : word_in(service.marks);
+  try {
+    if (unit_of(service) == Unit::inch && same_word(scheme, "auto") && has_decimal_mark(words)) {
+      const auto size = thickness_marked(words, MarkScheme::inch);
+      return size && *size <= longest_marked ? size : std::nullopt;
+    }
+    return thickness_marked(words, mark_scheme_named(scheme));
+  } catch (const BadInput&) {
+    return std::nullopt;  // told on Head
+  }
 }
 
 Findings findings_in(const Service& service) { return Finder(service).find(); }

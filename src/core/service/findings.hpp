@@ -107,4 +107,11 @@ struct Findings {
 
 Findings findings_in(const Service& service);
 
+// The unit of the book: that chosen, mm for any other word.
+Unit unit_of(const Service& service);
+
+// The size that a mark stands for by the book's scheme. Where the scheme is left to the book and
+// the book is in inches, a mark with a decimal mark is in inches too.
+std::optional<Length> size_marked(const Service& service, const Entry& mark);
+
 }  // namespace shimwright

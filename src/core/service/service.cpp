@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/entries/entry_row.hpp"
+#include "core/fitting/steps.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -89,8 +90,10 @@ void read_sizes(Service& service, const Row& row) {
 void read_bench(Service& service, const Row& row) {
   const std::string kind = text_at(row, 0);
   if (kind.empty()) return;
-  service.bench.push_back({kind, value_at(row, 1), text_at(row, 2), value_at(row, 3),
-                           value_at(row, 4), text_at(row, 5), value_at(row, 6)});
+  // Where the crank is turned the cell of the valve holds a word for the eye.
+  const bool at_valve = kind != word_for(Step::Kind::turn) && kind != word_for(Step::Kind::finish);
+  service.bench.push_back({kind, value_at(row, 1), at_valve ? text_at(row, 2) : std::string(),
+                           value_at(row, 3), value_at(row, 4), text_at(row, 5), value_at(row, 6)});
 }
 
 void read_taken(Service& service, const Row& row) { service.bench_taken = text_at(row, 0); }

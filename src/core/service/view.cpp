@@ -15,7 +15,7 @@ View view_of(const Service& service) {
           .order = show_order(found),
           .surplus = show_surplus(found),
           .steps = show_steps(service, found),
-          .bench = show_bench(service),
+          .bench = show_bench(service, found),
           .stops = show_stops(found),
           .sizes = show_sizes(found),
           .boxes = show_boxes(service, found),

@@ -31,6 +31,15 @@ std::string size_shown(const std::optional<Length>& size, const Teller& teller) 
   return size ? teller.column(*size) : std::string();
 }
 
+// How the row is to look: `done`, `turn`, `wait`, `stand-in` or `step`.
+std::string_view look_of(const Service::BenchEntries& step, const Teller& teller) {
+  if (is_ticked(step)) return "done";
+  if (step.kind == word_for(Step::Kind::turn) || step.kind == word_for(Step::Kind::finish))
+    return "turn";
+  if (step.kind == word_for(Step::Kind::wait)) return "wait";
+  return step.from == teller.say(Say::stand_in) ? "stand-in" : "step";
+}
+
 }  // namespace
 
 ShownTable show_order(const Findings& found) {
@@ -67,9 +76,11 @@ ShownTable show_steps(const Service& service, const Findings& found) {
   return table;
 }
 
-ShownTable show_bench(const Service& service) {
-  ShownTable table{{"kind", "ticked"}, {}};
-  for (const auto& step : service.bench) table.rows.push_back({step.kind, yes_if(is_ticked(step))});
+ShownTable show_bench(const Service& service, const Findings& found) {
+  ShownTable table{{"kind", "ticked", "look"}, {}};
+  for (const auto& step : service.bench)
+    table.rows.push_back(
+        {step.kind, yes_if(is_ticked(step)), std::string(look_of(step, found.teller))});
   return table;
 }
 

@@ -13,7 +13,7 @@ ShownTable show_valves(const Service& service, const Findings& found);
 ShownTable show_order(const Findings& found);
 ShownTable show_surplus(const Findings& found);
 ShownTable show_steps(const Service& service, const Findings& found);
-ShownTable show_bench(const Service& service);
+ShownTable show_bench(const Service& service, const Findings& found);
 ShownTable show_stops(const Findings& found);
 ShownTable show_sizes(const Findings& found);
 ShownTable show_boxes(const Service& service, const Findings& found);

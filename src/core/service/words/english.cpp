@@ -284,6 +284,44 @@ constexpr Text texts[]{
          "entered on other sheets."},
     Text{Say::bench_taken, "on the bench since {0}"},
     Text{Say::bench_done_count, "{0} of {1} done"},
+    // ---- The commands of the bench.
+    Text{Say::bench_take, "Take to the bench"},
+    Text{Say::bench_clear, "Clear the bench"},
+    Text{Say::bench_no_book,
+         "This document is no service book. Valve service, New service book makes one."},
+    Text{Say::bench_read_only, "This document is open for reading only. Nothing was changed."},
+    Text{Say::bench_locked, "The sheet {0} is protected by a password. Nothing was changed."},
+    Text{Say::bench_nothing_done, "Nothing was changed: {0}"},
+    Text{Say::bench_replace,
+         "{0} of {1} steps on the bench are ticked. Put the steps of the present plan in their "
+         "place? The ticks are lost. Where new shims are in, clear the bench first: that can enter "
+         "them on Head."},
+    Text{Say::bench_too_long,
+         "The plan takes {0} steps, and Fit has room for {1}. Nothing was changed. With the "
+         "camshafts out it takes fewer: see How shims are changed on Engine."},
+    Text{Say::bench_empty, "Nothing is on the bench."},
+    Text{Say::bench_clear_ask, "No step with a new shim is ticked. Clear the bench?"},
+    Text{Say::bench_enter_shims,
+         "By the ticks {0} {0?has a new shim|have new shims}: enter {0?it|them} on Head?\n\nYes: "
+         "enter the new {0?shim|shims} on Head, remove the {0?gap that was|gaps that were} "
+         "measured over the old {0?one|ones}, and clear the bench.\nNo: clear the bench only."
+         "\n\nThen bring the spares on Shims up to date: remove those that went in, add those "
+         "left over."},
+    Text{Say::bench_shim_in_valve, "{0} ({1})"},
+    Text{Say::bench_all_the_same, "Go on only if that is done, or if the ticks are wrong. Go on?"},
+    Text{Say::done_heading, "done"},
+    Text{Say::bench_done_title, "Done"},
+    Text{Say::bench_done_help, "Tick the step when it is done: x, yes or the date."},
+    Text{Say::bench_done_due, "A tick is any mark of up to 20 letters."},
+    Text{Say::bench_row, "step {0}"},
+    Text{Say::bench_turn, "turn"},
+    Text{Say::bench_step, "step"},
+    Text{Say::bench_stop, "stop"},
+    Text{Say::bench_valve, "valve"},
+    Text{Say::bench_out, "take out"},
+    Text{Say::bench_in, "put in"},
+    Text{Say::bench_from, "from"},
+    Text{Say::bench_note, "note"},
     // Remarks on entries, any table.
     // Cells that take entries, on any sheet.
     Text{Say::entry_refused, "{0} Nothing was kept: go back to {1}."},
@@ -576,12 +614,12 @@ constexpr Text texts[]{
          "Order what it says. Measure every shim that comes before you trust its mark. Enter one "
          "of another size on Shims as a spare, and read the plan again."},
     Text{Say::step_fit,
-         "Fit the shims step by step, in this order and no other. Tick each step as you go."},
+         "Take the steps to the bench, where they stand still. Fit the shims in this order and no "
+         "other, and tick each step as you go."},
     Text{Say::step_again,
          "Turn the crank by hand through two full turns and measure every gap again. In a copy of "
-         "this book, clear the ticks on Fit and enter the new gaps, each with the mark and the "
-         "size of the shim now in that valve. On Shims, remove the spares that went in and add the "
-         "shims left over."},
+         "this book, clear the bench, which can enter the new shims on Head, and enter the new "
+         "gaps. On Shims, remove the spares that went in and add the shims left over."},
     Text{Say::read_me_stops, "Where to stop the crank"},
     Text{Say::read_me_tdc,
          "TDC on compression: the piston at the top with all its cylinder\u2019s valves shut."},

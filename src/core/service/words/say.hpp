@@ -214,6 +214,33 @@ enum class Say {
   bench_go_on,
   bench_taken,       // when
   bench_done_count,  // done, all
+  // ---- The commands of the bench.
+  bench_take,
+  bench_clear,
+  bench_no_book,
+  bench_read_only,
+  bench_locked,          // sheet
+  bench_nothing_done,    // the reason
+  bench_replace,         // done, all
+  bench_too_long,        // steps, rows
+  bench_empty,
+  bench_clear_ask,
+  bench_enter_shims,     // valves with their new shims
+  bench_shim_in_valve,   // valve, size
+  bench_all_the_same,
+  done_heading,
+  bench_done_title,
+  bench_done_help,
+  bench_done_due,
+  bench_row,  // number of the step
+  bench_turn,
+  bench_step,
+  bench_stop,
+  bench_valve,
+  bench_out,
+  bench_in,
+  bench_from,
+  bench_note,
 
   // Cells that take entries, on any sheet.
   entry_refused,

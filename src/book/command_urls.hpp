@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// By which URLs buttons and the menu run the commands (src/commands, Addons.xcu).
+#pragma once
+
+#include <string_view>
+
+namespace shimwright::book::command {
+
+inline constexpr std::string_view new_book = "vnd.org.shimwright:new-book";
+inline constexpr std::string_view take_to_bench = "vnd.org.shimwright:take-to-bench";
+inline constexpr std::string_view clear_bench = "vnd.org.shimwright:clear-bench";
+
+}  // namespace shimwright::book::command

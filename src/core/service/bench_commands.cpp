@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/service/bench_commands.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "core/entries/entry_row.hpp"
+#include "core/service/boxes.hpp"
+#include "core/service/entered.hpp"
+#include "core/values/text.hpp"
+
+namespace shimwright {
+namespace {
+
+enum ValveValue { gap, mark, micrometer };  // of the entries of a valve
+
+std::optional<std::size_t> valve_named(const Service& service, const std::string& name) {
+  const auto found = std::ranges::find(service.valves, name, &Service::ValveEntries::name);
+  if (found == service.valves.end()) return std::nullopt;
+  return static_cast<std::size_t>(found - service.valves.begin());
+}
+
+Entry given(const Entry& entry) { return not_given(entry) ? Entry() : entry; }
+
+// The mark that the book would read as this size, as it is etched: figures without a decimal mark
+// where the scheme allows it.
+std::optional<Entry> mark_for(const Service& service, Length size) {
+  const double mm = size.mm();
+  const double inches = mm / 25.4;
+  // Whole hundredths of a millimetre, thousandths of it, thousandths of an inch; sizes in plain.
+  const double candidates[] = {std::round(mm * 100), std::round(mm * 1000),
+                               std::round(inches * 1000), std::round(mm * 1000) / 1000,
+                               std::round(inches * 10000) / 10000};
+  for (const double figures : candidates)
+    if (size_marked(service, figures) == size) return Entry(figures);
+  return std::nullopt;
+}
+
+std::string caution_before(const Service& service, const Teller& teller) {
+  const auto empty = valves_standing_empty(service);
+  if (empty.empty()) return {};
+  return teller.say(Say::bench_valve_empty, {empty}) + "\n\n" + teller.say(Say::bench_all_the_same);
+}
+
+}  // namespace
+
+std::vector<BenchRow> rows_for_bench(const Service& service, const Findings& found) {
+  std::vector<BenchRow> rows;
+  for (Service::BenchEntries& step : bench_steps(service, found)) {
+    const std::string valve = step.valve.empty() ? found.teller.say(Say::bench_turn) : step.valve;
+    const std::string note = bench_note(found, rows.size());
+    rows.push_back({std::move(step), valve, note});
+  }
+  return rows;
+}
+
+std::string why_nothing_to_take(const Service& service, const Findings& found) {
+  Service idle = service;
+  idle.bench.clear();
+  std::string all;
+  for (const BoxLine& line : box_of_fit(idle, found)) all += (all.empty() ? "" : "\n") + line.words;
+  return all;
+}
+
+std::vector<EntryWrite> shims_to_enter(const Service& service, const Findings& found) {
+  std::vector<EntryWrite> writes;
+  const Unit unit = found.teller.unit();
+  for (const FittedShim& shim : shims_fitted(service)) {
+    if (!valve_named(service, shim.valve)) continue;
+    const Length size = Length::of(shim.size, unit);
+    Entry marked;
+    Entry measured;
+    const auto giver = valve_named(service, shim.from);
+    if (giver && found.valves[*giver].shim == size) {
+      marked = given(service.valves[*giver].mark);
+      measured = given(service.valves[*giver].micrometer);
+    } else if (const auto own = mark_for(service, size)) {
+      marked = *own;
+    } else {
+      measured = shim.size;
+    }
+    writes.push_back({"valve", shim.valve, gap, Entry()});
+    writes.push_back({"valve", shim.valve, mark, marked});
+    writes.push_back({"valve", shim.valve, micrometer, measured});
+  }
+  return writes;
+}
+
+BenchQuestion question_before_taking(const Service& service, const Findings& found) {
+  const auto ticked = static_cast<std::int64_t>(ticked_steps(service));
+  if (ticked == 0) return {};
+  return {caution_before(service, found.teller),
+          found.teller.say(Say::bench_replace,
+                           {ticked, static_cast<std::int64_t>(service.bench.size())}),
+          false};
+}
+
+BenchQuestion question_before_clearing(const Service& service, const Findings& found) {
+  const Teller& teller = found.teller;
+  std::vector<std::string> fitted;
+  for (const FittedShim& shim : shims_fitted(service))
+    fitted.push_back(
+        teller.say(Say::bench_shim_in_valve, {shim.valve, Length::of(shim.size, teller.unit())}));
+  return {caution_before(service, teller),
+          fitted.empty() ? teller.say(Say::bench_clear_ask)
+                         : teller.say(Say::bench_enter_shims, {fitted}),
+          !fitted.empty()};
+}
+
+}  // namespace shimwright
