@@ -42,7 +42,7 @@ At single(int row, int column) { return right_of(below(shims::first_single, row)
 // One of each kind of cell.
 const Slip slips[] = {
     {on_head, of_card(0, card::gap), "abc", "\"abc\", is text where a number is due"},
-    {on_head, of_card(5, card::gap), -0.1, "-0.10 mm, is negative"},
+    {on_head, of_card(5, card::gap), -0.1, "-0.1 mm, is negative"},
     {on_head, of_card(2, card::micrometer), 275.0, "Did you mean 2.75?"},
     {on_head, of_card(4, card::alone), "perhaps", "\"perhaps\" is neither yes nor no"},
     {on_engine, engine::of(Side::inlet, engine::max_row), "wide", "\"wide\", is text"},

@@ -41,7 +41,7 @@ TEST_F(ToldBook, counts_on_read_me_first_what_is_amiss_and_what_stays_out_of_lim
   book.type(on_head, card_of("1 EX L").value(card::alone), "yes");
   book.type(on_head, card_of("1 IN L").value(card::gap), 0.0);
   book.recalculate();
-  EXPECT_EQ(counted("valves left outside"), "1");
+  EXPECT_EQ(counted("valves still out of limits"), "1");
   EXPECT_EQ(counted("remarks on the entries"), "1");
   EXPECT_TRUE(book.tells(on_plan, "Still out of limits: 1 EX L, left alone, as entered on Head."));
 }
