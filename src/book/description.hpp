@@ -106,8 +106,11 @@ struct Copies {
 struct Tells {
   std::string table = {};
 };
-// A half as this office writes it, from which the answers take their decimal mark.
-struct Half {};
+// A half as this office writes it, from which the answers take their decimal mark: worked out anew
+// with any of those cells, as a book made in one office may be filled in in another.
+struct Half {
+  Area with = At{};
+};
 using Content = std::variant<std::monostate, Fixed, Typed, Shows, Takes, Holds, Link, Button,
                              Progress, Banner, Copies, Tells, Half>;
 

@@ -108,8 +108,14 @@ SheetDescription Gathered::sheet() const {
     const std::string name = row.kind + "." + row.name;
     fields.push_back(field(name + ".kind", {0, at}, Fixed{row.kind}));
     fields.push_back(field(name + ".name", {1, at}, Fixed{row.name}));
-    for (const auto& [value, content] : row.values)
-      fields.push_back(field(name + "." + std::to_string(value), {2 + value, at}, content));
+    for (const auto& [value, content] : row.values) {
+      Field& cell =
+          fields.emplace_back(field(name + "." + std::to_string(value), {2 + value, at}, content));
+      // All rows below it: every entry stands there.
+      if (std::holds_alternative<Half>(cell.content))
+        cell.content =
+            Half{{{2, at + 1}, {1 + values_, first_row + static_cast<int>(rows_.size()) - 1}}};
+    }
     ++at;
   }
   made.last_row = at;

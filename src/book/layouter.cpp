@@ -249,7 +249,9 @@ std::string formula_of(const Content& content) {
     }
     std::string operator()(const Banner& banner) const { return add_in_version(banner); }
     std::string operator()(const Copies& copy) const { return copied(copy); }
-    std::string operator()(const Half&) const { return "=1/2&\"\""; }
+    std::string operator()(const Half& half) const {
+      return written("=1/2+0*COUNTA({cells})&\"\"", {{"cells", absolute(half.with)}});
+    }
     std::string operator()(const Tells& answer) const {
       return written("=BOOK.TELLS(entries;{table})", {{"table", literal(answer.table)}});
     }

@@ -215,6 +215,23 @@ TEST(Gathered, knows_a_choice_by_what_it_stands_for) {
             "$'Engine'.$C$36));\"#error\")");
 }
 
+// A book made in an English office and filled in in a German one changes its decimal mark with the
+// first entry.
+TEST(Gathered, works_the_decimal_mark_out_anew_with_every_entry) {
+  for (const Field& cell : gathered().sheet().fields) {
+    const auto* half = std::get_if<book::Half>(&cell.content);
+    if (half == nullptr) continue;
+    EXPECT_TRUE(book::formula_of(*half).starts_with("=1/2+0*COUNTA($C$")) << cell.name;
+    for_each_entry([half](const auto&, const Field&, const Takes& entry) {
+      const At at = gathered().entry(entry.kind, entry.name, entry.value);
+      EXPECT_TRUE(half->with.from.row <= at.row && at.row <= half->with.to.row &&
+                  half->with.from.column <= at.column && at.column <= half->with.to.column);
+    });
+    return;
+  }
+  FAIL() << "no cell holds a half";
+}
+
 TEST(Shown, is_one_piece_of_an_answer) {
   EXPECT_EQ(book::formula_of(Shows{"valves", "gap", 3}),
             "=IFERROR(BOOK.SHOWS(tells_valves;\"gap\";3);\"\")");

@@ -13,6 +13,7 @@
 #include <com/sun/star/drawing/XDrawPagesSupplier.hpp>
 #include <com/sun/star/form/FormButtonType.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <utility>
 
 #include "book/book.hpp"
 #include "book/office/sheet.hpp"
@@ -38,6 +39,7 @@ class Room {
     const auto size = range->getPropertyValue("Size").get<css::awt::Size>();
     width_ = size.Width / 100.0;
     height_ = size.Height / 100.0;
+    if (of<sal_Int32>("RotateAngle") != 0) std::swap(width_, height_);  // upright
   }
 
   bool holds(std::string_view words) const {
