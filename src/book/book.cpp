@@ -22,11 +22,8 @@
 #include "book/look/styles.hpp"
 #include "book/office/views.hpp"
 #include "book/sheets.hpp"
-#include "book/workings.hpp"
 
 namespace shimwright::book {
-
-At top(const Places&) { return {0, 0}; }
 
 namespace {
 
@@ -59,7 +56,7 @@ void make_sheets(const Document& book) {
   sal_Int16 position = 0;
   for (const SheetPlan& plan : sheet_plans)
     sheets->insertNewByName(to_office(plan.name), position++);
-  sheets->insertNewByName(to_office(sheet_name::entries), position);
+  sheets->insertNewByName(to_office(sheet_name::workings), position);
   for (const rtl::OUString& name : old) sheets->removeByName(name);
 }
 
@@ -84,7 +81,7 @@ void set_properties(const Document& book, std::string_view title) {
 void lay_out_sheet(const Document& book, const SheetDescription& description,
                    const Gathered& gathered, const Places& places) {
   Sheet sheet(book, description.name);
-  if (description.name == sheet_name::entries) sheet.paper();
+  sheet.paper();
   lay_out(sheet, description, gathered);
   const auto plan = std::ranges::find(sheet_plans, description.name, &SheetPlan::name);
   if (plan != std::end(sheet_plans) && plan->draw != nullptr) plan->draw(sheet, places);
@@ -103,25 +100,14 @@ void lay_out_book(const Document& book, const EngineLayout& layout, std::string_
   const std::vector<SheetDescription> described = descriptions(places);
   const Gathered gathered(described);
   const SheetDescription entries = gathered.sheet();
-  name_ranges(book, named_ranges(places));
   name_ranges(book, gathered.names());
-  for (const SheetPlan& plan : sheet_plans) {
-    Sheet sheet(book, plan.name);
-    sheet.paper();
-    if (plan.make != nullptr) plan.make(sheet, places);
-  }
   for (const SheetDescription& each : described) lay_out_sheet(book, each, gathered, places);
   lay_out_sheet(book, entries, gathered, places);
   as<css::frame::XModel>(book)->unlockControllers();
   std::vector<SheetView> views;
-  for (const SheetPlan& plan : sheet_plans) {
-    const auto own = std::ranges::find(described, plan.name, &SheetDescription::name);
-    if (own != described.end())
-      views.push_back({plan.name, own->cursor, own->frozen_rows});
-    else
-      views.push_back({plan.name, plan.cursor(places), plan.frozen_rows});
-  }
-  views.push_back({sheet_name::entries, entries.cursor, entries.frozen_rows});
+  for (const SheetDescription& each : described)
+    views.push_back({each.name, each.cursor, each.frozen_rows});
+  views.push_back({sheet_name::workings, entries.cursor, entries.frozen_rows});
   set_views(book, views);
   Sheet(book, entries.name).hide();
   set_properties(book, title);
@@ -135,8 +121,7 @@ void lay_out_book(const Document& book, const EngineLayout& layout, std::string_
 
 std::vector<SheetDescription> descriptions(const Places& places) {
   std::vector<SheetDescription> described;
-  for (const SheetPlan& plan : sheet_plans)
-    if (plan.describe != nullptr) described.push_back(plan.describe(places));
+  for (const SheetPlan& plan : sheet_plans) described.push_back(plan.describe(places));
   return described;
 }
 

@@ -4,8 +4,6 @@
 #include <algorithm>
 #include <stdexcept>
 
-#include "core/values/palette.hpp"
-
 namespace shimwright::book {
 
 std::string written(std::string_view pattern, std::initializer_list<Word> words) {
@@ -23,18 +21,6 @@ std::string written(std::string_view pattern, std::initializer_list<Word> words)
     i = end;
   }
   return formula;
-}
-
-std::string with_sign(std::string_view cell) {
-  std::string formula;
-  std::string end(cell);
-  for (const State state : all_states) {
-    const std::string word(word_for(state));
-    formula += "IF(" + std::string(cell) + "=\"" + word + "\";\"" +
-               std::string(look_of(state).sign) + " " + word + "\";";
-    end += ")";
-  }
-  return formula + end;
 }
 
 }  // namespace shimwright::book

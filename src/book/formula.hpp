@@ -25,7 +25,4 @@ struct Word {
 // Throws std::logic_error for a word in braces that is not among `words`.
 std::string written(std::string_view pattern, std::initializer_list<Word> words);
 
-// The state's word with its sign before it: `IF(x="tight";"▼ tight";...`. Anything else as it is.
-std::string with_sign(std::string_view cell);
-
 }  // namespace shimwright::book

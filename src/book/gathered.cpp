@@ -86,6 +86,12 @@ At Gathered::entry(std::string_view kind, std::string_view name, int value) cons
   return {2 + value, first_row + static_cast<int>(known->second)};
 }
 
+At Gathered::tells(std::string_view table) const {
+  const auto known = std::ranges::find(tables, table);
+  if (known == std::end(tables)) throw std::out_of_range("no table " + std::string(table));
+  return {first_tells_column() + 1, first_row + static_cast<int>(known - std::begin(tables))};
+}
+
 At Gathered::piece(const Shows& piece) const {
   const auto known = std::ranges::find(watched_, Watched(piece.table, piece.column),
                                        &std::pair<Watched, int>::first);
@@ -96,7 +102,7 @@ At Gathered::piece(const Shows& piece) const {
 }
 
 SheetDescription Gathered::sheet() const {
-  SheetDescription made{.name = std::string(sheet_name::entries), .row_mm = row_mm};
+  SheetDescription made{.name = std::string(sheet_name::workings), .row_mm = row_mm};
   const int columns = first_piece_column() + static_cast<int>(watched_.size());
   made.column_mm.assign(static_cast<std::size_t>(columns), 22);
   made.hidden = true;
@@ -142,12 +148,9 @@ SheetDescription Gathered::sheet() const {
 std::vector<std::pair<std::string, std::string>> Gathered::names() const {
   const int rows = std::max(1, static_cast<int>(rows_.size()));
   std::vector<std::pair<std::string, std::string>> named{
-      {"entries", on(sheet_name::entries, block({0, first_row}, 2 + values_, rows))}};
-  At at{first_tells_column() + 1, first_row};
-  for (const std::string_view table : tables) {
-    named.emplace_back(tells_name(table), on(sheet_name::entries, at));
-    at = below(at);
-  }
+      {"entries", on(sheet_name::workings, block({0, first_row}, 2 + values_, rows))}};
+  for (const std::string_view table : tables)
+    named.emplace_back(tells_name(table), on(sheet_name::workings, tells(table)));
   return named;
 }
 

@@ -29,6 +29,9 @@ class Gathered {
   // Where an entry's copy stands. Throws std::out_of_range where no sheet takes it.
   At entry(std::string_view kind, std::string_view name, int value) const;
 
+  // Where a table of the View is told. Throws std::out_of_range where there is none of that name.
+  At tells(std::string_view table) const;
+
   // Where a piece stands that a format looks at; of a column, in its row.
   At piece(const Shows& piece) const;
 

@@ -66,9 +66,9 @@ std::string series_offered(const Gathered& gathered) {
   const At exhaust = of(Side::exhaust);
   const At inlet = of(Side::inlet);
   return written("IF({one}={other};{one};{both})",
-                 {{"one", on(sheet_name::entries, exhaust)},
-                  {"other", on(sheet_name::entries, inlet)},
-                  {"both", on(sheet_name::entries, Area(exhaust, inlet))}});
+                 {{"one", on(sheet_name::workings, exhaust)},
+                  {"other", on(sheet_name::workings, inlet)},
+                  {"both", on(sheet_name::workings, Area(exhaust, inlet))}});
 }
 
 // The rule alone, without words.
@@ -111,7 +111,7 @@ std::string condition_of(const Wears& grade, const Content& content, At first, b
   const auto cell_of = [&](const Shows& piece) {
     if (shows(content, piece)) return call(first);
     const At at = gathered.piece(piece);
-    return "$'" + std::string(sheet_name::entries) + "'." +
+    return "$'" + std::string(sheet_name::workings) + "'." +
            (piece.table == "book" ? absolute(at) : call(at));
   };
   const std::string cell = cell_of(grade.piece);

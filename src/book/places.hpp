@@ -22,8 +22,7 @@ inline constexpr std::string_view head = "Head";
 inline constexpr std::string_view shims = "Shims";
 inline constexpr std::string_view plan = "Plan";
 inline constexpr std::string_view fit = "Fit";
-inline constexpr std::string_view workings = "Workings";
-inline constexpr std::string_view entries = "Entries";  // hidden: what every sheet takes
+inline constexpr std::string_view workings = "Workings";  // hidden: entries and answers
 }  // namespace sheet_name
 
 // Which value of its row an entry is (service.hpp): of a side, a valve, a spare, a row of sizes, a
@@ -102,8 +101,5 @@ struct Places {
       : layout(std::move(of)), valves(valves_of(layout)), head(head_map(layout)) {}
   int count() const { return static_cast<int>(valves.size()); }
 };
-
-// The names by which formulas call cells and tables, and what each stands for.
-std::vector<std::pair<std::string, std::string>> named_ranges(const Places& places);
 
 }  // namespace shimwright::book

@@ -6,7 +6,6 @@
 #include <optional>
 
 #include "book/places.hpp"
-#include "book/workings.hpp"
 #include "commands/banks.hpp"
 #include "core/crank/firing_written.hpp"
 #include "core/engine/presets.hpp"
@@ -214,7 +213,7 @@ class RequestReader {
     if (one) request_.exhaust.series = request_.inlet.series;
     std::size_t sizes = ladder_of(inlet_fields, one ? "" : "inlet ", request_.inlet.series);
     if (!one) sizes += ladder_of(exhaust_fields, "exhaust ", request_.exhaust.series);
-    constexpr auto most = static_cast<std::size_t>(book::WorkingsMap::sale_rows);
+    constexpr std::size_t most = longest_ladder;
     if (sizes > most)
       refuse(Field::inlet_step, "the sizes on sale come to " + std::to_string(sizes) +
                                     ": the book has room for " + std::to_string(most));

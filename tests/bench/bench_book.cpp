@@ -9,6 +9,7 @@
 #include <com/sun/star/loader/XImplementationLoader.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/task/XJob.hpp>
+#include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <cstdio>
 #include <cstdlib>
@@ -19,13 +20,16 @@
 #include <string_view>
 #include <vector>
 
+#include "book/book.hpp"
 #include "book/filling.hpp"
+#include "book/gathered.hpp"
 #include "book/office/sheet.hpp"
 #include "book/places.hpp"
-#include "book/steps_map.hpp"
 #include "builder.hpp"
+#include "core/service/shown_table.hpp"
 #include "invented_book.hpp"
 #include "office/office.hpp"
+#include "office/text.hpp"
 #include "office_clock.hpp"
 #include "timing.hpp"
 #include "values_copy.hpp"
@@ -110,10 +114,11 @@ class Recalculation {
   book::At gap_;
 };
 
-double steps_in(const Document& book, const book::Places& places) {
+std::size_t steps_in(const Document& book, const book::Places& places) {
   const book::Sheet workings(book, book::sheet_name::workings);
-  const book::At count = book::StepsMap(places).fact(book::StepsMap::steps_count);
-  return workings.range(count)->getCellByPosition(0, 0)->getValue();
+  const book::At steps = book::Gathered(book::descriptions(places)).tells("steps");
+  const auto cell = as<css::text::XText>(workings.range(steps)->getCellByPosition(0, 0));
+  return table_in(office::from_office(cell->getString())).rows.size();
 }
 
 void close(const Document& book) { as<css::util::XCloseable>(book)->close(true); }
@@ -174,10 +179,10 @@ bool compare(const office::Office& office, std::size_t index, int rounds) {
   const Time copy_one = of_copy.of_one_reading(rounds);
   if (trouble.empty()) trouble = difference(book, copy);
 
-  const double steps = steps_in(book, places);
+  const std::size_t steps = steps_in(book, places);
   if (trouble.empty() && steps < 24) trouble = "the number of steps: there is too little work";
 
-  std::printf("%s: %zu formulas, %.0f steps of fitting, %s\n", layout.name.c_str(),
+  std::printf("%s: %zu formulas, %zu steps of fitting, %s\n", layout.name.c_str(),
               formulas_in(book), steps,
               trouble.empty() ? "both say the same" : ("NOT THE SAME in " + trouble).c_str());
   row("built", built, nullptr);

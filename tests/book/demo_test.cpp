@@ -14,18 +14,17 @@ namespace {
 
 class Demo : public ::testing::Test {
  protected:
-  std::map<std::string, int> tally(WorkingsMap::Valve column) const {
+  std::map<std::string, int> tally(std::string_view column) const {
     std::map<std::string, int> counts;
-    for (int i = 0; i < the_places().count(); ++i) ++counts[demo.worked(map.at(i, column))];
+    for (int i = 1; i <= the_places().count(); ++i) ++counts[demo.piece("valves", column, i)];
     return counts;
   }
 
-  const WorkingsMap map{the_places().count()};
   OpenBook demo{the_office(), demo_file()};
 };
 
 TEST_F(Demo, keeps_moves_takes_a_spare_and_buys) {
-  auto actions = tally(WorkingsMap::action);
+  auto actions = tally("action");
   for (const Action action : {Action::keep, Action::move, Action::spare, Action::buy})
     EXPECT_GE(actions[std::string(word_for(action))], 1) << word_for(action);
   EXPECT_EQ(actions["unread"], 1);
@@ -33,12 +32,12 @@ TEST_F(Demo, keeps_moves_takes_a_spare_and_buys) {
 }
 
 TEST_F(Demo, saves_buying_by_moving) {
-  auto actions = tally(WorkingsMap::action);
+  auto actions = tally("action");
   EXPECT_GT(actions["move"], actions["buy"]);
 }
 
 TEST_F(Demo, has_valves_of_every_sure_state_and_one_in_doubt) {
-  auto states = tally(WorkingsMap::now);
+  auto states = tally("state");
   EXPECT_EQ(states["unread"], 1);
   EXPECT_EQ(states["loose"], 1);
   EXPECT_GE(states["tight"], 4);
@@ -47,33 +46,31 @@ TEST_F(Demo, has_valves_of_every_sure_state_and_one_in_doubt) {
 }
 
 TEST_F(Demo, ends_with_every_read_valve_inside_its_limits) {
-  auto states = tally(WorkingsMap::then);
+  auto states = tally("then state");
   EXPECT_EQ(states["good"], the_places().count() - 1);
   EXPECT_EQ(states["unread"], 1);
 }
 
 TEST_F(Demo, has_a_worn_off_mark_and_a_shim_worn_thin) {
-  auto trust = tally(WorkingsMap::trust);
-  EXPECT_EQ(trust["unmarked"], 1);
-  EXPECT_GE(trust["thinner"], 1);
-  EXPECT_GE(trust["unmeasured"], 1);
+  auto trust = tally("shim is");
+  EXPECT_EQ(trust["shim has no mark"], 1);
+  EXPECT_EQ(trust["0.03 thinner than marked"], 1);
+  EXPECT_GE(trust["shim not measured"], 1);
 }
 
 TEST_F(Demo, has_nothing_amiss) {
-  for (const auto box : {WorkingsMap::head_box, WorkingsMap::shims_box, WorkingsMap::engine_box})
-    EXPECT_EQ(demo.worked(map.trouble_lines(box)), "");
+  EXPECT_EQ(demo.piece("book", "remarks count"), "0");
+  EXPECT_EQ(demo.piece("remarks", "words"), "");
 }
 
-// Its states are words that compare equal, so that a person may count them.
+// What it does with the valves are words that compare equal, so that a person may count them.
 TEST_F(Demo, can_be_counted_by_a_formula_of_ones_own) {
-  const auto states = tally(WorkingsMap::now);
-  const auto actions = tally(WorkingsMap::action);
-  for (const auto& [word, count] : states)
-    EXPECT_EQ(demo.value_of(book::sheet_name::workings, "=COUNTIF(states_now;\"" + word + "\")"),
-              count)
-        << word;
+  const auto actions = tally("do");
+  const At first = right_of(demo.find(book::sheet_name::plan, "1 EX L"), 3);
+  const Area column = block(first, 1, the_places().count());
   for (const auto& [word, count] : actions)
-    EXPECT_EQ(demo.value_of(book::sheet_name::workings, "=COUNTIF(actions;\"" + word + "\")"),
+    EXPECT_EQ(demo.value_of(book::sheet_name::plan,
+                            "=COUNTIF(" + book::absolute(column) + ";\"" + word + "\")"),
               count)
         << word;
 }

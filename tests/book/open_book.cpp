@@ -16,6 +16,7 @@
 #include <stdexcept>
 
 #include "book/book.hpp"
+#include "book/gathered.hpp"
 
 namespace shimwright::tests {
 namespace {
@@ -171,6 +172,12 @@ std::string OpenBook::text_of(std::string_view name, std::string_view formula) c
   const std::string text = from_office(as<css::text::XText>(one)->getString());
   one->setFormula(rtl::OUString());
   return text;
+}
+
+std::string OpenBook::piece(std::string_view table, std::string_view column, int row) const {
+  return text_of(book::sheet_name::workings, "=BOOK.SHOWS(" + book::tells_name(table) + ";\"" +
+                                                 std::string(column) + "\";" + std::to_string(row) +
+                                                 ")");
 }
 
 void OpenBook::recalculate() const { as<css::sheet::XCalculatable>(document_)->calculateAll(); }

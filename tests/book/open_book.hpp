@@ -18,7 +18,6 @@
 #include "book/area.hpp"
 #include "book/office/uno.hpp"
 #include "book/places.hpp"
-#include "book/workings.hpp"
 #include "office/office.hpp"
 
 namespace shimwright::tests {
@@ -27,7 +26,6 @@ namespace css = com::sun::star;
 using book::Area;
 using book::At;
 using book::Ref;
-using book::WorkingsMap;
 
 // The sheets a person works with, left to right: all but Workings.
 inline constexpr std::string_view faces[] = {book::sheet_name::read_me, book::sheet_name::engine,
@@ -61,12 +59,8 @@ class OpenBook {
   int error(std::string_view sheet, At at) const;  // 0: none
   std::string formula(std::string_view sheet, At at) const;
 
-  // From the Workings sheet.
-  std::string worked(At at) const { return shown(book::sheet_name::workings, at); }
-  bool holds(At fact) const {
-    return error(book::sheet_name::workings, fact) == 0 &&
-           number(book::sheet_name::workings, fact) != 0;
-  }
+  // A piece of what the add-in tells of the book: `valves`, `state`, row 3.
+  std::string piece(std::string_view table, std::string_view column, int row = 1) const;
 
   // Every filled cell's displayed text, row by row; errors as they are displayed.
   std::vector<std::pair<At, std::string>> texts(std::string_view sheet) const;

@@ -12,8 +12,8 @@
 #include <regex>
 #include <sstream>
 
-#include "core/engine/presets.hpp"
 #include "bench_list.hpp"
+#include "core/engine/presets.hpp"
 #include "job.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
@@ -279,7 +279,9 @@ TEST(Paper, of_plan_and_fit_for_48_valves_is_two_pages_each_with_the_heads_on_bo
           << text;
       EXPECT_EQ(text.find("###"), std::string::npos) << text;
     }
-    EXPECT_TRUE(std::regex_search(paper.text(pages), std::regex("through two full turns|two full +turns"))) << cams_out;
+    EXPECT_TRUE(
+        std::regex_search(paper.text(pages), std::regex("through two full turns|two full +turns")))
+        << cams_out;
   }
 }
 

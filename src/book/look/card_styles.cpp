@@ -97,8 +97,7 @@ void make_card_styles(Maker& m) {
          {size(8.5), text_colour(quiet_ink), fill(card_paper), left(), indent(1)});
   m.make(card_aside, card_label,
          {centre(), indent(0), {"ParaLeftMargin", Any(sal_Int32{50})}, padding(0.5), shrinking()});
-  m.make(card_length, card_label,
-         {size(9), text_colour(ink), right(), padding(1.3), shrinking()});
+  m.make(card_length, card_label, {size(9), text_colour(ink), right(), padding(1.3), shrinking()});
   m.make(card_entry_length, entry_length, {bold(), shrinking()});
   m.make(card_entry_mark, entry, {right(), padding(1.3), shrinking()});
   m.make(card_entry_choice, entry_choice, {size(9)});

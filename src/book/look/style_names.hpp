@@ -120,18 +120,7 @@ inline constexpr std::string_view in_inches = "In inches";  // laid over lengths
 // further down; `left`, `right` and `sides` of the frame; `well`, an entry at the frame's right;
 // `well_inches`, with the decimals of inches; `sides_odd`, what must not be overlooked there.
 // `told`: fill and text, for a cell anywhere.
-enum class Wear {
-  crown,
-  banner,
-  left,
-  right,
-  well,
-  well_inches,
-  sides,
-  sides_odd,
-  foot,
-  told
-};
+enum class Wear { crown, banner, left, right, well, well_inches, sides, sides_odd, foot, told };
 std::string worn(Wear wear, State state);
 
 // A cell that always tells of this state: its count, its colour, its sign.

@@ -219,14 +219,14 @@ enum class Say {
   bench_clear,
   bench_no_book,
   bench_read_only,
-  bench_locked,          // sheet
-  bench_nothing_done,    // the reason
-  bench_replace,         // done, all
-  bench_too_long,        // steps, rows
+  bench_locked,        // sheet
+  bench_nothing_done,  // the reason
+  bench_replace,       // done, all
+  bench_too_long,      // steps, rows
   bench_empty,
   bench_clear_ask,
-  bench_enter_shims,     // valves with their new shims
-  bench_shim_in_valve,   // valve, size
+  bench_enter_shims,    // valves with their new shims
+  bench_shim_in_valve,  // valve, size
   bench_all_the_same,
   done_heading,
   bench_done_title,
