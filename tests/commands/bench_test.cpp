@@ -4,13 +4,15 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <com/sun/star/accessibility/XAccessible.hpp>
 #include <com/sun/star/accessibility/XAccessibleComponent.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/drawing/XControlShape.hpp>
-#include <com/sun/star/drawing/XDrawPageSupplier.hpp>
+#include <com/sun/star/drawing/XDrawPagesSupplier.hpp>
 #include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
@@ -19,6 +21,7 @@
 
 #include "book/command_urls.hpp"
 #include "book/fit_map.hpp"
+#include "book/places.hpp"
 #include "core/engine/layout.hpp"
 #include "new_book_desk.hpp"
 #include "sheet_view.hpp"
@@ -121,10 +124,15 @@ class BenchAtTheDesk : public NewBook {
 
   // Where the button of those words stands on the screen.
   css::awt::Point middle_of_button(std::string_view words) const {
-    const Reference<css::drawing::XDrawPage> page(
-        Reference<css::drawing::XDrawPageSupplier>(
-            document_->getSheets()->getByName(to_office(on_fit)), UNO_QUERY_THROW)
-            ->getDrawPage());
+    const auto sheet = Reference<css::sheet::XCellRangeAddressable>(
+                           document_->getSheets()->getByName(to_office(on_fit)), UNO_QUERY_THROW)
+                           ->getRangeAddress()
+                           .Sheet;
+    const Reference<css::container::XIndexAccess> page(
+        Reference<css::drawing::XDrawPagesSupplier>(document_, UNO_QUERY_THROW)
+            ->getDrawPages()
+            ->getByIndex(sheet),
+        UNO_QUERY_THROW);
     const Reference<css::view::XControlAccess> controls(
         Reference<css::frame::XModel>(document_, UNO_QUERY_THROW)->getCurrentController(),
         UNO_QUERY_THROW);
