@@ -7,6 +7,7 @@
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
+#include <com/sun/star/table/XCellRange.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <cstdlib>
@@ -16,10 +17,12 @@
 #include <string>
 #include <vector>
 
+#include "book/book.hpp"
+#include "book/gathered.hpp"
 #include "book/office/uno.hpp"
 #include "book/office/views.hpp"
 #include "book/places.hpp"
-#include "book/workings.hpp"
+#include "core/service/shown_table.hpp"
 #include "office/office.hpp"
 
 namespace {
@@ -30,7 +33,6 @@ namespace book = shimwright::book;
 namespace office = shimwright::office;
 using book::as;
 using book::Ref;
-using book::WorkingsMap;
 using office::from_office;
 using office::to_office;
 
@@ -41,64 +43,48 @@ css::beans::PropertyValue property(std::string_view name, const css::uno::Any& v
   return one;
 }
 
-// The answers of the book, as the Workings sheet shows them.
-class Answers {
- public:
-  explicit Answers(const Ref<css::sheet::XSpreadsheetDocument>& document)
-      : sheet_(as<css::table::XCellRange>(
-            document->getSheets()->getByName(to_office(book::sheet_name::workings)))) {}
-
-  std::string at(book::At at) const {
-    const auto cell = sheet_->getCellByPosition(at.column, at.row);
-    return cell->getError() != 0 ? "" : from_office(as<css::text::XText>(cell)->getString());
-  }
-
- private:
-  Ref<css::table::XCellRange> sheet_;
-};
+// A table of what the book shows, as its hidden sheet holds it.
+shimwright::ShownTable table_told(const Ref<css::sheet::XSpreadsheetDocument>& document,
+                                  const book::Places& places, std::string_view table) {
+  const auto sheet = as<css::table::XCellRange>(
+      document->getSheets()->getByName(to_office(book::sheet_name::workings)));
+  const book::At at = book::Gathered(book::descriptions(places)).tells(table);
+  const auto cell = sheet->getCellByPosition(at.column, at.row);
+  return shimwright::table_in(from_office(as<css::text::XText>(cell)->getString()));
+}
 
 std::string padded(std::string text, std::size_t width) {
   if (text.size() < width) text.append(width - text.size(), ' ');
   return text;
 }
 
-void print_plan(const Answers& answers, const book::Places& places, const WorkingsMap& map) {
+void print_plan(const shimwright::ShownTable& valves) {
   struct Column {
     std::string_view title;
-    WorkingsMap::Valve column;
+    std::string_view name;
     std::size_t width;
   };
-  const std::vector<Column> columns{
-      {"valve", WorkingsMap::name, 9},   {"gap", WorkingsMap::clearance, 8},
-      {"shim", WorkingsMap::shim, 8},    {"is", WorkingsMap::now, 8},
-      {"do", WorkingsMap::action, 8},    {"from", WorkingsMap::from, 9},
-      {"fit", WorkingsMap::size, 8},     {"after", WorkingsMap::after, 8},
-      {"will be", WorkingsMap::then, 8},
-  };
+  constexpr Column columns[] = {
+      {"valve", "name", 9}, {"gap", "gap", 8},     {"shim", "shim", 8},
+      {"is", "state", 8},   {"do", "do", 9},       {"from", "from", 21},
+      {"fit", "fit", 8},    {"after", "after", 8}, {"will be", "then state", 8}};
   std::cout << "\nThe plan (lengths in mm)\n  ";
   for (const Column& column : columns) std::cout << padded(std::string(column.title), column.width);
-  for (int valve = 0; valve < places.count(); ++valve) {
+  for (std::size_t row = 1; row <= valves.rows.size(); ++row) {
     std::cout << "\n  ";
     for (const Column& column : columns)
-      std::cout << padded(answers.at(map.at(valve, column.column)), column.width);
+      std::cout << padded(valves.at(column.name, row), column.width);
   }
   std::cout << '\n';
 }
 
-void print_order(const Answers& answers, const book::Places& places, const WorkingsMap& map) {
-  const auto value = [&](int column, int row) {
-    const book::At first = map.order(column).from;
-    return answers.at({first.column, first.row + row});
-  };
+void print_order(const shimwright::ShownTable& order) {
   std::cout << "\nTo order\n";
-  for (int row = 0; row < places.count(); ++row) {
-    if (value(WorkingsMap::order_count, row).empty()) break;
-    const std::string series = value(WorkingsMap::order_series, row);
-    std::cout << "  " << value(WorkingsMap::order_count, row) << " of "
-              << value(WorkingsMap::order_size, row) << " mm"
-              << (series.empty() ? "" : ", series " + series) << ", at "
-              << value(WorkingsMap::order_price, row)
-              << " each: " << value(WorkingsMap::order_cost, row) << '\n';
+  for (std::size_t row = 1; row <= order.rows.size() && !order.at("count", row).empty(); ++row) {
+    const std::string& series = order.at("series", row);
+    std::cout << "  " << order.at("count", row) << " of " << order.at("size", row) << " mm"
+              << (series.empty() ? "" : ", series " + series) << ", at " << order.at("price", row)
+              << " each: " << order.at("cost", row) << '\n';
   }
 }
 
@@ -125,10 +111,8 @@ void try_demo(const fs::path& extension, const fs::path& demo, const fs::path& f
   as<css::sheet::XCalculatable>(document)->calculateAll();
 
   const book::Places places(shimwright::inline_four());
-  const WorkingsMap map(places.count());
-  const Answers answers(document);
-  print_plan(answers, places, map);
-  print_order(answers, places, map);
+  print_plan(table_told(document, places, "valves"));
+  print_order(table_told(document, places, "order"));
 
   book::show(document);
   save(document, folder / "demo.ods", "calc8");

@@ -118,7 +118,7 @@ TEST(DescribedSheets, show_no_error_where_an_entry_holds_one) {
 
 TEST(DescribedSheets, parse_no_sentence_in_any_formula) {
   OpenBook book(the_office(), demo_file());
-  std::vector<std::string> sheets{std::string(book::sheet_name::entries)};
+  std::vector<std::string> sheets{std::string(book::sheet_name::workings)};
   for (const SheetDescription& sheet : book::descriptions(the_places()))
     sheets.push_back(sheet.name);
   int count = 0;
@@ -168,7 +168,7 @@ TEST(Buttons, run_their_command_and_stay_off_paper_in_a_book_saved_and_opened_ag
 
 TEST(HiddenSheet, is_hidden_and_not_printed) {
   OpenBook book(the_office(), template_file());
-  const auto sheet = as<css::beans::XPropertySet>(book.sheet(book::sheet_name::entries));
+  const auto sheet = as<css::beans::XPropertySet>(book.sheet(book::sheet_name::workings));
   EXPECT_FALSE(sheet->getPropertyValue("IsVisible").get<bool>());
 }
 

@@ -304,10 +304,10 @@ TEST_P(Readings, typed_one_by_one_leave_no_answer_behind) {
     head.number(card.value(book::card::gap), i % 2 == 0 ? 0.09 : 0.33);
     std::vector<css::uno::Sequence<css::uno::Sequence<css::uno::Any>>> typed;
     calculation->calculate();
-    for (const std::string_view sheet : {book::sheet_name::head, book::sheet_name::entries})
+    for (const std::string_view sheet : {book::sheet_name::head, book::sheet_name::workings})
       typed.push_back(all_values(document, sheet));
     calculation->calculateAll();
-    for (const std::string_view sheet : {book::sheet_name::head, book::sheet_name::entries}) {
+    for (const std::string_view sheet : {book::sheet_name::head, book::sheet_name::workings}) {
       const auto whole = all_values(document, sheet);
       const auto& before = typed[sheet == book::sheet_name::head ? 0 : 1];
       ASSERT_EQ(before.getLength(), whole.getLength());
