@@ -80,7 +80,7 @@ TEST(Plan, shows_what_to_buy_beside_the_valves_and_counts_every_valve_once) {
   EXPECT_EQ(demo.find(on_plan, "Left over").row, valves.row);
   int counted = 0;
   for (const char* words :
-       {"keep", "move", "spare", "buy", "none fits", "left out of limits", "to measure"}) {
+       {"keep", "move", "spare", "buy", "none fits", "left outside", "to measure"}) {
     const At figure = below(demo.find(on_plan, words));
     EXPECT_LT(figure.row, valves.row) << words;
     counted += std::stoi(demo.shown(on_plan, figure));

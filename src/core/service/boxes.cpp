@@ -227,6 +227,7 @@ std::vector<BoxLine> box_of_shims(const Findings& found) {
   if (found.any_grave(Page::engine)) add_mend_first(lines, found, Say::sheet_engine);
   if (found.any_grave(Page::head)) add_mend_first(lines, found, Say::sheet_head);
   add_remarks_on(Page::shims, lines, found);
+  for (const Told& note : found.notes_on_shims) add(lines, found, Mood::remark, note);
   add_calm(lines, found, Say::begin_on_engine);
   return lines;
 }

@@ -193,7 +193,7 @@ void tell_of_sizes(Findings& found, const StockFindings& stock) {
 }
 
 // Where the limits are narrower than the step of the sizes on sale, no size may serve a gap.
-void tell_of_narrow_limits(const Service& service, Findings& found, const StockFindings& stock) {
+void note_narrow_limits(Findings& found, const StockFindings& stock) {
   std::set<std::pair<Length, Length>> told;
   for (const Side side : {Side::exhaust, Side::inlet}) {
     const SideFindings& own = found.of(side);
@@ -205,11 +205,10 @@ void tell_of_narrow_limits(const Service& service, Findings& found, const StockF
     const Length doubt = found.question.rules.use_doubt ? found.doubt : Length();
     const Length width = std::max(Length(), own.limits->max - own.limits->min - 2 * doubt);
     if (!step || width >= *step || !told.insert({width, *step}).second) continue;
-    add(found, Page::shims,
+    found.notes_on_shims.push_back(
         {Say::sizes_narrow,
          {side_word(side), width, *step, gaps_served(*own.limits, *step, doubt).of_a_hundred()}});
   }
-  (void)service;
 }
 
 }  // namespace
@@ -239,7 +238,7 @@ void tell_remarks_on_shims(const Service& service, Findings& found,
   using List = StockFindings::Origin::List;
   tell_failures_on_shims(service, found);
   tell_of_sizes(found, stock);
-  tell_of_narrow_limits(service, found, stock);
+  note_narrow_limits(found, stock);
   if (!stock.sizes_as_text.empty()) {
     std::vector<std::string> rows;
     for (const int row : stock.sizes_as_text)

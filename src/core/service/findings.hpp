@@ -98,7 +98,8 @@ struct Findings {
   std::optional<FittingSteps> steps;  // none without a plan, or where a valve is at no stop
   bool no_stop_for_work = false;
 
-  std::vector<Remark> remarks;  // engine, head, shims
+  std::vector<Remark> remarks;       // engine, head, shims
+  std::vector<Told> notes_on_shims;  // worth knowing there, with nothing to be mended
 
   const SideFindings& of(Side side) const { return side == Side::exhaust ? exhaust : inlet; }
   bool any_grave(Page page) const;

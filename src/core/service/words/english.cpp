@@ -567,7 +567,7 @@ constexpr Text texts[]{
     Text{Say::plan_cost, "cost"},
     Text{Say::plan_qty, "qty"},
     Text{Say::plan_left_over, "Left over"},
-    Text{Say::plan_outside, "left out of limits"},
+    Text{Say::plan_outside, "left outside"},
     Text{Say::plan_to_measure, "to measure"},
     Text{Say::plan_to_pay, "to pay"},
     Text{Say::plan_caution,
