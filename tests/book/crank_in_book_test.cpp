@@ -65,7 +65,7 @@ TEST(CrankInTheBook, refuses_in_a_sentence_and_tells_no_steps) {
   for (const auto& [what, at, entry, words] : crank_slips) {
     const ::testing::ScopedTrace place(__FILE__, __LINE__, what);
     const std::string before = demo.formula(on_engine, at);
-    demo.type(on_engine, at, entry);
+    demo.strike(on_engine, at, entry);
     demo.recalculate();
     EXPECT_TRUE(demo.tells(on_engine, words));
     EXPECT_NE(box_of_fit(demo).find(words), std::string::npos) << box_of_fit(demo);

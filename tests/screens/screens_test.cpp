@@ -197,7 +197,7 @@ TEST_F(Screens, valves_left_outside_stand_out_on_plan) {
   BookWindow window(*office, *screen, file);
   const Rgb dark = window.fill_of(book::style::trouble_found);
   window.show(book::sheet_name::plan);
-  EXPECT_GT(window.picture(named("left outside Plan")).count(dark), 20000);
+  EXPECT_GT(window.picture(named("left outside Plan")).count(dark), 10000);
   window.show(book::sheet_name::head);
   window.picture(named("left outside Head"));
 }
@@ -279,10 +279,10 @@ TEST_F(Screens, what_is_amiss_on_engine_stays_in_sight) {
   const auto sheet = as<css::sheet::XSpreadsheet>(
       window.document()->getSheets()->getByName(book::to_office(book::sheet_name::engine)));
   sheet->getCellByPosition(engine::doubt.column, engine::doubt.row)->setValue(-1);
-  const Rgb dark = window.fill_of(book::style::trouble_found);
+  const Rgb dark = window.fill_of(book::style::remark_loud);
   for (const At at : {engine::name, engine::opened}) {
     window.go_to(book::sheet_name::engine, at);
-    EXPECT_GT(window.picture(named("slip on Engine, at " + book::relative(at))).count(dark), 20000)
+    EXPECT_GT(window.picture(named("slip on Engine, at " + book::relative(at))).count(dark), 10000)
         << book::relative(at);
   }
 }
