@@ -7,11 +7,11 @@
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/lang/IllegalArgumentException.hpp>
 #include <com/sun/star/sheet/CellFlags.hpp>
-#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/FormulaToken.hpp>
+#include <com/sun/star/sheet/SingleReference.hpp>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
-#include <com/sun/star/sheet/XFormulaQuery.hpp>
-#include <com/sun/star/sheet/XSheetCellRanges.hpp>
+#include <com/sun/star/sheet/XFormulaTokens.hpp>
 #include <com/sun/star/sheet/XSheetOperation.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
@@ -69,19 +69,19 @@ std::optional<ServiceBook> ServiceBook::in(const Document& document) {
   return ServiceBook(document, range, std::move(table));
 }
 
-// The gathered cell is a formula that refers to one cell, that of the entry.
+// The gathered cell is a formula that refers to one cell, that of the entry, by absolute
+// references.
 ServiceBook::Place ServiceBook::place_of(std::string_view kind, std::string_view name,
                                          int value) const {
   const auto row = row_of(entries_, kind, name);
   if (!row) throw css::uno::RuntimeException(to_office("the book has no such entry."));
   const auto copy = gathered_->getCellByPosition(2 + value, *row);
-  const auto own = as<css::sheet::XCellRangeAddressable>(gathered_)->getRangeAddress();
-  for (const css::table::CellRangeAddress& at :
-       as<css::sheet::XFormulaQuery>(copy)->queryPrecedents(false)->getRangeAddresses()) {
-    if (at.Sheet == own.Sheet) continue;
+  css::sheet::SingleReference at;
+  for (const css::sheet::FormulaToken& token : as<css::sheet::XFormulaTokens>(copy)->getTokens()) {
+    if (!(token.Data >>= at)) continue;
     const auto sheets = as<css::container::XIndexAccess>(document_->getSheets());
     return {as<css::sheet::XSpreadsheet>(sheets->getByIndex(at.Sheet)),
-            {static_cast<int>(at.StartColumn), static_cast<int>(at.StartRow)}};
+            {static_cast<int>(at.Column), static_cast<int>(at.Row)}};
   }
   throw css::uno::RuntimeException(to_office("an entry of the book refers to no cell."));
 }
