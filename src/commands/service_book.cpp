@@ -9,7 +9,6 @@
 #include <com/sun/star/sheet/CellFlags.hpp>
 #include <com/sun/star/sheet/FormulaToken.hpp>
 #include <com/sun/star/sheet/SingleReference.hpp>
-#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/sheet/XFormulaTokens.hpp>
@@ -70,20 +69,19 @@ std::optional<ServiceBook> ServiceBook::in(const Document& document) {
   return ServiceBook(document, range, std::move(table));
 }
 
-// The gathered cell is a formula that refers to one cell, that of the entry.
+// The gathered cell is a formula that refers to one cell, that of the entry, by absolute
+// references.
 ServiceBook::Place ServiceBook::place_of(std::string_view kind, std::string_view name,
                                          int value) const {
   const auto row = row_of(entries_, kind, name);
   if (!row) throw css::uno::RuntimeException(to_office("the book has no such entry."));
   const auto copy = gathered_->getCellByPosition(2 + value, *row);
-  const sal_Int32 own = as<css::sheet::XCellRangeAddressable>(gathered_)->getRangeAddress().Sheet;
-  // Its tokens, as the office's list of precedents names cells of other sheets as if they lay on
-  // this one (7.4.7).
+  css::sheet::SingleReference at;
   for (const css::sheet::FormulaToken& token : as<css::sheet::XFormulaTokens>(copy)->getTokens()) {
-    css::sheet::SingleReference at;
-    if (!(token.Data >>= at) || at.Sheet == own) continue;
+    if (!(token.Data >>= at)) continue;
     const auto sheets = as<css::container::XIndexAccess>(document_->getSheets());
-    return {as<css::sheet::XSpreadsheet>(sheets->getByIndex(at.Sheet)), {at.Column, at.Row}};
+    return {as<css::sheet::XSpreadsheet>(sheets->getByIndex(at.Sheet)),
+            {static_cast<int>(at.Column), static_cast<int>(at.Row)}};
   }
   throw css::uno::RuntimeException(to_office("an entry of the book refers to no cell."));
 }
