@@ -12,8 +12,7 @@
 #include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 
-#include <algorithm>
-#include <iterator>
+#include <functional>
 #include <utility>
 #include <vector>
 
@@ -44,7 +43,7 @@ Document new_document(const Ref<css::uno::XComponentContext>& context) {
       desktop->loadComponentFromURL("private:factory/scalc", "_blank", 0, how));
 }
 
-void make_sheets(const Document& book) {
+void make_sheets(const Document& book, const std::vector<SheetDescription>& described) {
   const auto sheets = book->getSheets();
   // The user's own template for new spreadsheets may have a sheet of one of our names.
   auto old = sheets->getElementNames();
@@ -54,8 +53,8 @@ void make_sheets(const Document& book) {
     name = sheet->getName();
   }
   sal_Int16 position = 0;
-  for (const SheetPlan& plan : sheet_plans)
-    sheets->insertNewByName(to_office(plan.name), position++);
+  for (const SheetDescription& each : described)
+    sheets->insertNewByName(to_office(each.name), position++);
   sheets->insertNewByName(to_office(sheet_name::workings), position);
   for (const rtl::OUString& name : old) sheets->removeByName(name);
 }
@@ -79,12 +78,11 @@ void set_properties(const Document& book, std::string_view title) {
 }
 
 void lay_out_sheet(const Document& book, const SheetDescription& description,
-                   const Gathered& gathered, const Places& places) {
+                   const Gathered& gathered, const std::function<void(Sheet&)>& draw) {
   Sheet sheet(book, description.name);
   sheet.paper();
   lay_out(sheet, description, gathered);
-  const auto plan = std::ranges::find(sheet_plans, description.name, &SheetPlan::name);
-  if (plan != std::end(sheet_plans) && plan->draw != nullptr) plan->draw(sheet, places);
+  draw(sheet);
   finish(sheet, description);
 }
 
@@ -96,13 +94,16 @@ void lay_out_book(const Document& book, const EngineLayout& layout, std::string_
   // For Undo the office would copy every conditional format each time one is added.
   set(book, "IsUndoEnabled", false);
   style::make_styles(book);
-  make_sheets(book);
   const std::vector<SheetDescription> described = descriptions(places);
+  make_sheets(book, described);
   const Gathered gathered(described);
   const SheetDescription entries = gathered.sheet();
   name_ranges(book, gathered.names());
-  for (const SheetDescription& each : described) lay_out_sheet(book, each, gathered, places);
-  lay_out_sheet(book, entries, gathered, places);
+  for (std::size_t i = 0; i < described.size(); ++i)
+    lay_out_sheet(book, described[i], gathered, [&](Sheet& sheet) {
+      if (sheet_plans[i].draw != nullptr) sheet_plans[i].draw(sheet, places);
+    });
+  lay_out_sheet(book, entries, gathered, [](Sheet&) {});
   as<css::frame::XModel>(book)->unlockControllers();
   std::vector<SheetView> views;
   for (const SheetDescription& each : described)

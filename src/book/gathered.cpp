@@ -13,9 +13,6 @@ namespace {
 constexpr int first_row = 3;  // below the title and the headings
 constexpr double row_mm = 5;
 
-constexpr std::string_view tables[] = {"book",  "valves", "order",   "left over", "stops",
-                                       "sizes", "boxes",  "remarks", "bench",     "steps"};
-
 Field field(std::string name, At at, Content content, std::string_view look = style::working) {
   return {.name = std::move(name),
           .where = at,
@@ -46,6 +43,7 @@ Gathered::Gathered(std::span<const SheetDescription> sheets) {
         row(held->kind, held->name).values[held->value] = Copies{sheet.name, field.where.from};
         values_ = std::max(values_, held->value + 1);
       }
+      note_tables(field);
       watch(field);
     }
     for (const Constant& constant : sheet.constants) {
@@ -59,6 +57,19 @@ Gathered::Row& Gathered::row(const std::string& kind, const std::string& name) {
   const auto [known, is_new] = index_.emplace(std::pair(kind, name), rows_.size());
   if (is_new) rows_.push_back({kind, name, {}});
   return rows_[known->second];
+}
+
+void Gathered::note_table(const std::string& table) {
+  if (std::ranges::find(tables_, table) == tables_.end()) tables_.push_back(table);
+}
+
+void Gathered::note_tables(const Field& field) {
+  if (const Shows* shown = shown_by(field.content)) note_table(shown->table);
+  if (const auto* bar = std::get_if<Progress>(&field.content)) note_table(bar->share.table);
+  for (const Wears& grade : field.grades) {
+    note_table(grade.piece.table);
+    if (grade.also) note_table(grade.also->piece.table);
+  }
 }
 
 void Gathered::watch(const Field& field) {
@@ -87,9 +98,9 @@ At Gathered::entry(std::string_view kind, std::string_view name, int value) cons
 }
 
 At Gathered::tells(std::string_view table) const {
-  const auto known = std::ranges::find(tables, table);
-  if (known == std::end(tables)) throw std::out_of_range("no table " + std::string(table));
-  return {first_tells_column() + 1, first_row + static_cast<int>(known - std::begin(tables))};
+  const auto known = std::ranges::find(tables_, table);
+  if (known == tables_.end()) throw std::out_of_range("no table " + std::string(table));
+  return {first_tells_column() + 1, first_row + static_cast<int>(known - tables_.begin())};
 }
 
 At Gathered::piece(const Shows& piece) const {
@@ -126,8 +137,7 @@ SheetDescription Gathered::sheet() const {
   }
   made.last_row = at;
   at = first_row;
-  for (const std::string_view table : tables) {
-    const std::string name(table);
+  for (const std::string& name : tables_) {
     fields.push_back(field("tells." + name + ".name", {first_tells_column(), at}, Fixed{name}));
     fields.push_back(field("tells." + name, {first_tells_column() + 1, at}, Tells{name}));
     ++at;
@@ -149,7 +159,7 @@ std::vector<std::pair<std::string, std::string>> Gathered::names() const {
   const int rows = std::max(1, static_cast<int>(rows_.size()));
   std::vector<std::pair<std::string, std::string>> named{
       {"entries", on(sheet_name::workings, block({0, first_row}, 2 + values_, rows))}};
-  for (const std::string_view table : tables)
+  for (const std::string& table : tables_)
     named.emplace_back(tells_name(table), on(sheet_name::workings, tells(table)));
   return named;
 }

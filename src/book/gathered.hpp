@@ -44,6 +44,8 @@ class Gathered {
   using Watched = std::pair<std::string, std::string>;  // table and column
 
   Row& row(const std::string& kind, const std::string& name);
+  void note_table(const std::string& table);
+  void note_tables(const Field& field);
   void watch(const Field& field);
   void watch(const Content& content, const Shows& piece);
 
@@ -53,6 +55,8 @@ class Gathered {
   std::vector<Row> rows_;
   int values_ = 0;  // of the longest row
   std::map<std::pair<std::string, std::string>, std::size_t, std::less<>> index_;
+  // Tables of the View that some sheet shows; the steps for formulas of people's own.
+  std::vector<std::string> tables_{"steps"};
   std::vector<std::pair<Watched, int>> watched_;  // and how many rows of it
 };
 

@@ -25,19 +25,14 @@ SheetDescription describe_fit(const Places& places);
 void draw_head(Sheet& sheet, const Places& places);
 
 struct SheetPlan {
-  std::string_view name;
   SheetDescription (*describe)(const Places&);
   void (*draw)(Sheet&, const Places&) = nullptr;  // over its cells
 };
 
 // Left to right; the hidden sheet comes last.
 inline constexpr SheetPlan sheet_plans[] = {
-    {sheet_name::read_me, describe_read_me},
-    {sheet_name::engine, describe_engine},
-    {sheet_name::head, describe_head, draw_head},
-    {sheet_name::shims, describe_shims},
-    {sheet_name::plan, describe_plan},
-    {sheet_name::fit, describe_fit},
+    {describe_read_me}, {describe_engine}, {describe_head, draw_head},
+    {describe_shims},   {describe_plan},   {describe_fit},
 };
 
 // The lines that the stops of the engine as it comes take when told in words, with so many letters

@@ -66,7 +66,7 @@ void expect_best_plan(const Job& job, const EngineLayout& layout, Unit unit,
   ServiceEntries book = entries_of(job, layout, unit);
   book.setting("half", std::string(half));
   const View view = book.view();
-  ASSERT_EQ(view.valves.rows.size(), job.readings.size());
+  ASSERT_EQ(view["valves"].rows.size(), job.readings.size());
   expect_plan_shown(
       [&view](std::string_view table, std::string_view column, int row) {
         return view.table(table)->at(column, static_cast<std::size_t>(row));

@@ -116,23 +116,24 @@ TEST_F(Bench, takes_any_mark_but_no_for_a_tick) {
   for (const auto& [mark, ticks] : marks) {
     tick(1, mark);
     EXPECT_EQ(ticked_steps(service()), ticks ? 1U : 0U);
-    EXPECT_EQ(book.view().bench.at("look", 1), ticks ? "done" : "turn");
+    EXPECT_EQ(book.view()["bench"].at("look", 1), ticks ? "done" : "turn");
   }
 }
 
 TEST_F(Bench, counts_the_ticks_and_says_since_when_it_stands) {
-  EXPECT_EQ(book.view().book.at("fit tally"), "");
+  EXPECT_EQ(book.view()["book"].at("fit tally"), "");
   take();
   tick(1);
-  EXPECT_EQ(book.view().book.at("fit tally"), "on the bench since 2026-11-26 17:40: 1 of 5 done");
+  EXPECT_EQ(book.view()["book"].at("fit tally"),
+            "on the bench since 2026-11-26 17:40: 1 of 5 done");
 }
 
 TEST_F(Bench, rows_look_as_their_steps_are) {
   take();
   const View view = book.view();
   const char* looks[] = {"turn", "step", "step", "step", "turn"};
-  for (std::size_t i = 0; i < 5; ++i) EXPECT_EQ(view.bench.at("look", i + 1), looks[i]);
-  EXPECT_EQ(view.bench.at("look", 6), "");
+  for (std::size_t i = 0; i < 5; ++i) EXPECT_EQ(view["bench"].at("look", i + 1), looks[i]);
+  EXPECT_EQ(view["bench"].at("look", 6), "");
 }
 
 TEST_F(Bench, names_the_step_left_out_and_the_stop_to_go_back_to) {
@@ -274,9 +275,9 @@ TEST(BenchShims, of_a_stand_in_give_way_to_the_valves_own) {
     book.set("bench", n, 4, in).set("bench", n, 5, from).set("bench", n, 6, "x");
   };
   row("1", 2.7, 2.3, "stand-in");
-  EXPECT_EQ(book.view().bench.at("look", 1), "done");
+  EXPECT_EQ(book.view()["bench"].at("look", 1), "done");
   book.set("bench", "1", 6, Entry());
-  EXPECT_EQ(book.view().bench.at("look", 1), "stand-in");
+  EXPECT_EQ(book.view()["bench"].at("look", 1), "stand-in");
   book.set("bench", "1", 6, "x");
   row("2", 2.3, 2.5, "4 IN L");
   const auto fitted = shims_fitted(book.service());
@@ -342,7 +343,7 @@ TEST_F(Bench, of_camshafts_out_has_no_stops) {
   ASSERT_EQ(taken.size(), 4U);
   for (const BenchRow& row : taken) EXPECT_EQ(row.step.stop, Entry());
   EXPECT_EQ(taken.back().valve, "turn");
-  EXPECT_TRUE(tells(book.view().book.at("fit caution"), "while the camshafts are out"));
+  EXPECT_TRUE(tells(book.view()["book"].at("fit caution"), "while the camshafts are out"));
 }
 
 TEST(BenchRing, says_which_shim_to_borrow_until_a_spare_can_stand_in) {

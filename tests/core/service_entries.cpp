@@ -60,15 +60,15 @@ std::string ServiceEntries::of_valve(const View& view, const std::string& valve,
                                      std::string_view column) const {
   const auto known = std::ranges::find(valves_, valve);
   if (known == valves_.end()) throw std::out_of_range("no valve " + valve);
-  if (std::ranges::find(view.valves.columns, column) == view.valves.columns.end())
+  if (std::ranges::find(view["valves"].columns, column) == view["valves"].columns.end())
     throw std::out_of_range("no column " + std::string(column));
-  return view.valves.at(column, static_cast<std::size_t>(known - valves_.begin()) + 1);
+  return view["valves"].at(column, static_cast<std::size_t>(known - valves_.begin()) + 1);
 }
 
 std::string box_of(const View& view, std::string_view sheet) {
   std::string all;
-  for (std::size_t row = 1; row <= view.boxes.rows.size(); ++row) {
-    const std::string& line = view.boxes.at(sheet, row);
+  for (std::size_t row = 1; row <= view["boxes"].rows.size(); ++row) {
+    const std::string& line = view["boxes"].at(sheet, row);
     if (!line.empty()) all += (all.empty() ? "" : "\n") + line;
   }
   return all;

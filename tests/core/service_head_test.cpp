@@ -19,18 +19,18 @@ TEST(HeadKey, counts_the_valves_in_each_state) {
   book.gap("1 EX L", 0.10).gap("1 EX R", 0.12).gap("1 IN L", 0.155);
   book.gap("1 IN R", 0.19).gap("2 EX L", 0.215).gap("2 EX R", 0.30);
   const View view = book.view();
-  EXPECT_EQ(view.book.at("legend unread"), "\u25cb unread 10");
-  EXPECT_EQ(view.book.at("legend tight"), "\u25bc tight 2");
-  EXPECT_EQ(view.book.at("legend tight?"), "\u25bd tight? 1");
-  EXPECT_EQ(view.book.at("legend good"), "\u25cf good 1");
-  EXPECT_EQ(view.book.at("legend loose?"), "\u25b3 loose? 1");
-  EXPECT_EQ(view.book.at("legend loose"), "\u25b2 loose 1");
+  EXPECT_EQ(view["book"].at("legend unread"), "\u25cb unread 10");
+  EXPECT_EQ(view["book"].at("legend tight"), "\u25bc tight 2");
+  EXPECT_EQ(view["book"].at("legend tight?"), "\u25bd tight? 1");
+  EXPECT_EQ(view["book"].at("legend good"), "\u25cf good 1");
+  EXPECT_EQ(view["book"].at("legend loose?"), "\u25b3 loose? 1");
+  EXPECT_EQ(view["book"].at("legend loose"), "\u25b2 loose 1");
 }
 
 // An open valve is a lifted one.
 TEST(HeadStops, say_measure_here_and_call_no_valve_open) {
   const View view = ServiceEntries().view();
-  const std::string& stops = view.book.at("stops");
+  const std::string& stops = view["book"].at("stops");
   EXPECT_TRUE(stops.starts_with("Stop 1: turn the crank forwards to")) << stops;
   EXPECT_TRUE(tells(stops, "; measure here: cylinder 1: ")) << stops;
   EXPECT_TRUE(tells(stops, "\nThe manual\u2019s procedure comes first."));
@@ -41,32 +41,32 @@ TEST(HeadStops, say_measure_here_and_call_no_valve_open) {
 TEST(HeadStops, say_whether_they_rest_on_usual_timing) {
   constexpr std::string_view usual = "These stops assume usual valve timing";
   ServiceEntries book;
-  EXPECT_TRUE(tells(book.view().book.at("stops"), usual));
+  EXPECT_TRUE(tells(book.view()["book"].at("stops"), usual));
   for (const char* side : {"exhaust", "inlet"})
     book.set("side", side, 4, 40.0).set("side", side, 5, 40.0);
-  EXPECT_FALSE(tells(book.view().book.at("stops"), usual));
+  EXPECT_FALSE(tells(book.view()["book"].at("stops"), usual));
 }
 
 TEST(HeadStops, say_what_is_wrong_with_the_firing_order) {
   ServiceEntries book;
   book.setting("firing", "1-3-3-2");
-  EXPECT_EQ(book.view().book.at("stops"),
+  EXPECT_EQ(book.view()["book"].at("stops"),
             "Firing order: name each cylinder once, such as 1-3-4-2; or give the degrees at which "
             "each fires, from 0 to below 720, such as 1 at 0, 2 at 270.");
 }
 
 TEST(Titles, name_the_engine_once_it_has_a_name) {
   ServiceEntries book;
-  EXPECT_EQ(book.view().book.at("title head"), "Head");
+  EXPECT_EQ(book.view()["book"].at("title head"), "Head");
   book.setting("engine", "Quillfen 1.4");
-  EXPECT_EQ(book.view().book.at("title head"), "Quillfen 1.4 \u00b7 Head");
+  EXPECT_EQ(book.view()["book"].at("title head"), "Quillfen 1.4 \u00b7 Head");
 }
 
 TEST(HeadBox, is_calm_where_all_is_well_and_says_where_to_begin_in_an_empty_book) {
   const View empty = ServiceEntries().view();
   EXPECT_EQ(box_of(empty, "head"), "Begin on Engine: the limits are not entered yet.");
   EXPECT_EQ(box_of(empty, "engine"), "Begin here: enter the smallest and the largest gap allowed.");
-  EXPECT_EQ(empty.boxes.at("mood head"), "calm");
+  EXPECT_EQ(empty["boxes"].at("mood head"), "calm");
   EXPECT_EQ(box_of(ServiceEntries().limits(0.16, 0.22).view(), "head"),
             "Entries checked: no faults found.");
 }
@@ -129,10 +129,10 @@ TEST(StepsInInches, say_in_inches_what_to_borrow) {
   book.gap("1 IN L", 0.016).micrometer("1 IN L", 0.100);
   book.gap("4 IN L", 0.0).micrometer("4 IN L", 0.108);
   const View view = book.view();
-  EXPECT_EQ(view.steps.at("note"),
+  EXPECT_EQ(view["steps"].at("note"),
             "No stand-in is there: borrow or buy a shim no thicker than 0.1080 in, series A. Until "
             "then 1 IN L and 4 IN L keep their shims.");
-  EXPECT_EQ(view.book.at("fit heading"), "Valve by valve, cams in place; sizes in inches");
+  EXPECT_EQ(view["book"].at("fit heading"), "Valve by valve, cams in place; sizes in inches");
 }
 
 TEST(StepsInInches, have_no_length_in_mm) {
@@ -146,8 +146,8 @@ TEST(StepsInInches, have_no_length_in_mm) {
   }
   const View view = book.view();
   int notes = 0;
-  for (std::size_t i = 1; i <= view.steps.rows.size(); ++i) {
-    const std::string& note = view.steps.at("note", i);
+  for (std::size_t i = 1; i <= view["steps"].rows.size(); ++i) {
+    const std::string& note = view["steps"].at("note", i);
     notes += note.empty() ? 0 : 1;
     EXPECT_FALSE(tells(note, " mm")) << note;
   }
@@ -156,8 +156,8 @@ TEST(StepsInInches, have_no_length_in_mm) {
 
 TEST(EmptyService, has_a_dash_or_a_word_where_an_answer_will_stand) {
   const View view = ServiceEntries().view();
-  EXPECT_EQ(view.book.at("aim exhaust"), "\u2013");
-  EXPECT_EQ(view.order.at("series"), "nothing");
+  EXPECT_EQ(view["book"].at("aim exhaust"), "\u2013");
+  EXPECT_EQ(view["order"].at("series"), "nothing");
   EXPECT_EQ(box_of(view, "plan"), "Begin on Engine: the limits are not entered yet.");
 }
 

@@ -47,7 +47,7 @@ class ShownPlan : public ::testing::Test {
  protected:
   ShownPlan() { book.limits(0.16, 0.22); }
 
-  std::string figure(std::string_view column) const { return book.view().book.at(column); }
+  std::string figure(std::string_view column) const { return book.view()["book"].at(column); }
   std::string box() const { return box_of(book.view(), "plan"); }
   bool box_tells(std::string_view words) const { return box().find(words) != std::string::npos; }
 
@@ -63,7 +63,7 @@ TEST_F(ShownPlan, counts_valves_left_out_of_limits_apart_and_names_them_in_its_b
   EXPECT_EQ(figure("outside count"), "2");
   EXPECT_TRUE(box_tells("Still out of limits: 1 EX L and 3 EX R, left alone, as entered on Head."))
       << box();
-  EXPECT_EQ(book.view().boxes.at("mood plan"), "loud");
+  EXPECT_EQ(book.view()["boxes"].at("mood plan"), "loud");
 }
 
 TEST_F(ShownPlan, counts_the_valves_left_out_of_limits_where_there_are_too_many_to_name) {
@@ -85,7 +85,7 @@ TEST_F(ShownPlan, asks_for_the_shims_as_long_as_none_is_listed) {
   EXPECT_EQ(figure("count none"), "1");
   EXPECT_EQ(figure("label none"), "list shims first");
   EXPECT_TRUE(box_tells("list the spares and the sizes on sale on Shims first")) << box();
-  EXPECT_EQ(book.view().boxes.at("mood plan"), "remark");
+  EXPECT_EQ(book.view()["boxes"].at("mood plan"), "remark");
 }
 
 // No doubt is entered, so such a gap is called good though nobody can know.
@@ -113,8 +113,8 @@ TEST_F(ShownPlan, has_a_dash_for_every_figure_until_the_entries_are_corrected) {
   for (const char* column : {"count keep", "count none", "count outside", "to pay", "total"})
     EXPECT_EQ(figure(column), "\u2013") << column;
   const View view = book.view();
-  EXPECT_EQ(view.order.at("series"), "\u2013");
-  EXPECT_EQ(view.book.at("plan heading"),
+  EXPECT_EQ(view["order"].at("series"), "\u2013");
+  EXPECT_EQ(view["book"].at("plan heading"),
             "Correct the entries first: no plan can be trusted until then");
 }
 

@@ -13,7 +13,7 @@ class Progress : public ::testing::Test {
  protected:
   Progress() { book.limits(0.16, 0.22); }
 
-  std::string shown(std::string_view column) const { return book.view().book.at(column); }
+  std::string shown(std::string_view column) const { return book.view()["book"].at(column); }
 
   ServiceEntries book;
 };

@@ -175,10 +175,10 @@ TEST_P(SlippedEntry, is_told_on_its_sheet_on_plan_and_on_read_me_first) {
   EXPECT_TRUE(tells(box_of(view, slip.sheet), slip.sentence)) << box_of(view, slip.sheet);
   EXPECT_TRUE(tells(box_of(view, "plan"), slip.sentence)) << box_of(view, "plan");
   int listed = 0;
-  for (std::size_t i = 1; i <= view.remarks.rows.size(); ++i)
-    listed += tells(view.remarks.at("words", i), slip.sentence) ? 1 : 0;
+  for (std::size_t i = 1; i <= view["remarks"].rows.size(); ++i)
+    listed += tells(view["remarks"].at("words", i), slip.sentence) ? 1 : 0;
   EXPECT_EQ(listed, 1);
-  EXPECT_EQ(view.book.at("total") != "\u2013", slip.plan_stands);
+  EXPECT_EQ(view["book"].at("total") != "\u2013", slip.plan_stands);
   if (!slip.plan_stands) {
     for (const std::string& valve : book.valves())
       EXPECT_EQ(book.of_valve(view, valve, "card do"), "correct entries") << valve;
@@ -195,7 +195,7 @@ INSTANTIATE_TEST_SUITE_P(typed_or_pasted, SlippedEntry, ::testing::ValuesIn(slip
 
 TEST(SlippedEntries, are_not_found_where_all_is_sound) {
   const View view = sound_entries().view();
-  EXPECT_EQ(view.book.at("remarks count"), "0") << box_of(view, "plan");
+  EXPECT_EQ(view["book"].at("remarks count"), "0") << box_of(view, "plan");
   for (const char* sheet : {"engine", "head", "shims"})
     EXPECT_EQ(box_of(view, sheet), "Entries checked: no faults found.");
 }
@@ -203,9 +203,9 @@ TEST(SlippedEntries, are_not_found_where_all_is_sound) {
 TEST(SlippedEntries, are_counted_as_the_sentences_told) {
   ServiceEntries book = sound_entries();
   for (const char* valve : {"1 EX L", "1 EX R", "1 IN L", "1 IN R"}) book.gap(valve, -0.1);
-  EXPECT_EQ(book.view().book.at("remarks count"), "4");
+  EXPECT_EQ(book.view()["book"].at("remarks count"), "4");
   book.setting("doubt", -0.01);
-  EXPECT_EQ(book.view().book.at("remarks count"), "5");
+  EXPECT_EQ(book.view()["book"].at("remarks count"), "5");
 }
 
 // A price is that of each size of the row, but was typed once.
@@ -213,11 +213,11 @@ TEST(SlippedEntries, in_a_row_of_sizes_are_told_once_and_by_its_number) {
   ServiceEntries book = sound_entries();
   book.set("sizes", "1", 4, -4.0);
   const View view = book.view();
-  EXPECT_EQ(view.book.at("remarks count"), "1") << box_of(view, "shims");
+  EXPECT_EQ(view["book"].at("remarks count"), "1") << box_of(view, "shims");
   EXPECT_TRUE(box_of(view, "shims").starts_with("Row of sizes 1: ")) << box_of(view, "shims");
   EXPECT_TRUE(tells(box_of(view, "shims"), "-4, is negative")) << box_of(view, "shims");
   book.set("sizes", "1", 4, 4.0).set("sizes", "1", 0, "31 mm");
-  EXPECT_EQ(book.view().book.at("remarks count"), "1");
+  EXPECT_EQ(book.view()["book"].at("remarks count"), "1");
   EXPECT_TRUE(box_of(book.view(), "shims").starts_with("Row of sizes 1: "));
 }
 
@@ -233,7 +233,7 @@ TEST(SlippedEntries, on_shims_are_told_by_the_number_before_the_row) {
 TEST(SlippedEntries, are_not_found_in_a_mark_beside_a_measured_size) {
   ServiceEntries book = sound_entries();
   book.mark("1 IN R", "X").micrometer("1 IN R", 2.6);
-  EXPECT_EQ(book.view().book.at("remarks count"), "0") << box_of(book.view(), "head");
+  EXPECT_EQ(book.view()["book"].at("remarks count"), "0") << box_of(book.view(), "head");
   EXPECT_EQ(book.of_valve("1 IN R", "shim is"), "shim has no mark");
 }
 
@@ -244,7 +244,7 @@ TEST(PastedText, that_is_a_number_with_a_blank_counts_as_that_number) {
     book.gap("1 EX L", text);
     EXPECT_EQ(book.of_valve("1 EX L", "gap"), "0.150") << text;
     EXPECT_TRUE(box_of(book.view(), "head").starts_with("Numbers that are text: 1 EX L ("));
-    EXPECT_EQ(book.view().book.at("remarks count"), "1");
+    EXPECT_EQ(book.view()["book"].at("remarks count"), "1");
   }
 }
 
@@ -259,7 +259,7 @@ TEST(RowsOfSizes, that_overlap_count_at_the_lower_price) {
     other.step = Length::nanometres(100'000);
     other.price = Money::thousandths(other.price->thousandths() + 1000 * dearer);
     job.ladders.push_back(other);
-    EXPECT_EQ(entries_of(job, layout).view().book.at("remarks count"), "0") << dearer;
+    EXPECT_EQ(entries_of(job, layout).view()["book"].at("remarks count"), "0") << dearer;
     expect_best_plan(job, layout);
   }
 }
@@ -271,7 +271,7 @@ TEST(RowsOfSizes, and_single_sizes_may_have_a_size_in_common) {
   const Job::Ladder& row = job.ladders.front();
   job.singles.push_back({row.series, Length::nanometres(2'300'000), 1,
                          Money::thousandths(row.price->thousandths() - 1000)});
-  EXPECT_EQ(entries_of(job, layout).view().book.at("remarks count"), "0");
+  EXPECT_EQ(entries_of(job, layout).view()["book"].at("remarks count"), "0");
   expect_best_plan(job, layout);
 }
 
@@ -282,7 +282,7 @@ TEST(RowsOfSizes, of_two_series_do_not_disturb_each_other) {
   job.ladders.push_back(job.ladders.front());
   job.ladders.back().series = "25 mm";
   job.ladders.back().price = Money::thousandths(job.ladders.front().price->thousandths() - 1000);
-  EXPECT_EQ(entries_of(job, layout).view().book.at("remarks count"), "0");
+  EXPECT_EQ(entries_of(job, layout).view()["book"].at("remarks count"), "0");
   expect_best_plan(job, layout);
 }
 
@@ -306,7 +306,7 @@ TEST(RowsOfSizes, are_told_apart_by_what_they_offer) {
                            "B: 41 sizes, 2.200 to 3.200 by 0.025",
                            "A: 5 sizes, 2.400 to 2.600 by 0.050", "B: 1 size, 1.900"};
   std::size_t row = 0;
-  for (const char* words : offered) EXPECT_EQ(view.sizes.at("offered", ++row), words);
+  for (const char* words : offered) EXPECT_EQ(view["sizes"].at("offered", ++row), words);
 }
 
 }  // namespace

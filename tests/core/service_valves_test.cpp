@@ -24,9 +24,9 @@ class ShownValves : public ::testing::Test {
 
 TEST_F(ShownValves, are_in_the_order_of_the_layout) {
   const View view = book.view();
-  ASSERT_EQ(view.valves.rows.size(), 16U);
+  ASSERT_EQ(view["valves"].rows.size(), 16U);
   for (std::size_t i = 0; i < book.valves().size(); ++i)
-    EXPECT_EQ(view.valves.at("name", i + 1), book.valves()[i]);
+    EXPECT_EQ(view["valves"].at("name", i + 1), book.valves()[i]);
 }
 
 // Without a doubt the limits themselves are good; with one, what lies nearer to them is doubtful.
@@ -187,10 +187,10 @@ TEST_F(ShownValves, ask_for_the_shims_as_long_as_none_is_listed) {
   EXPECT_EQ(shown("card do", "2 IN R"), "list shims");
   EXPECT_EQ(shown("card from", "2 IN R"), "needs 2.73\u20132.79");
   const View view = book.view();
-  EXPECT_EQ(view.book.at("label none"), "list shims first");
-  EXPECT_EQ(view.book.at("count none"), "1");
-  EXPECT_EQ(view.book.at("outside label"), "valves that want a shim");
-  EXPECT_EQ(view.book.at("outside count"), "1");
+  EXPECT_EQ(view["book"].at("label none"), "list shims first");
+  EXPECT_EQ(view["book"].at("count none"), "1");
+  EXPECT_EQ(view["book"].at("outside label"), "valves that want a shim");
+  EXPECT_EQ(view["book"].at("outside count"), "1");
   EXPECT_NE(box_of(view, "plan").find("list the spares and the sizes on sale on Shims first"),
             std::string::npos);
 }
@@ -205,10 +205,10 @@ TEST_F(ShownValves, keep_a_good_valve_whose_shim_nobody_has_seen) {
   EXPECT_EQ(shown("do", "2 IN L"), "measure");
   EXPECT_EQ(shown("card do", "2 IN L"), "measure shim");
   const View view = book.view();
-  EXPECT_EQ(view.book.at("count keep"), "1");
-  EXPECT_EQ(view.book.at("count unread"), "15");
-  EXPECT_EQ(view.book.at("gaps measured"), "2 of 16");
-  EXPECT_EQ(view.book.at("shims known"), "0 of 15");
+  EXPECT_EQ(view["book"].at("count keep"), "1");
+  EXPECT_EQ(view["book"].at("count unread"), "15");
+  EXPECT_EQ(view["book"].at("gaps measured"), "2 of 16");
+  EXPECT_EQ(view["book"].at("shims known"), "0 of 15");
 }
 
 TEST_F(ShownValves, have_the_gap_measured_where_the_shim_is_known) {
@@ -221,7 +221,7 @@ TEST_F(ShownValves, have_every_shim_measured_where_good_valves_may_be_opened) {
   book.gap("1 IN L", 0.20).setting("touch good", "yes");
   EXPECT_EQ(shown("do"), "measure");
   EXPECT_EQ(shown("card do"), "measure shim");
-  EXPECT_EQ(book.view().book.at("shims known"), "0 of 16");
+  EXPECT_EQ(book.view()["book"].at("shims known"), "0 of 16");
 }
 
 TEST_F(ShownValves, have_a_doubtful_valve_measured_unless_the_plan_ignores_the_doubt) {
@@ -245,9 +245,9 @@ TEST_F(ShownValves, left_alone_stay_outside_their_limits_and_say_so) {
   EXPECT_EQ(shown("do", "4 EX L"), "keep");
   EXPECT_EQ(shown("outside", "4 EX L"), "");
   const View view = book.view();
-  EXPECT_EQ(view.book.at("count outside"), "2");
-  EXPECT_EQ(view.book.at("count keep"), "1");
-  EXPECT_EQ(view.book.at("outside count"), "2");
+  EXPECT_EQ(view["book"].at("count outside"), "2");
+  EXPECT_EQ(view["book"].at("count keep"), "1");
+  EXPECT_EQ(view["book"].at("outside count"), "2");
   EXPECT_NE(box_of(view, "plan").find("Still out of limits: 1 EX L and 3 EX R, left alone"),
             std::string::npos)
       << box_of(view, "plan");
@@ -269,7 +269,7 @@ TEST_F(ShownValves, say_that_the_entries_are_to_be_corrected_first) {
   book.gap("1 IN L", 0.10).micrometer("1 IN L", 2.80).gap("2 IN L", -0.1);
   EXPECT_EQ(shown("card do"), "correct entries");
   EXPECT_EQ(shown("state"), "tight");
-  EXPECT_EQ(book.view().valves.at("after"), "");
+  EXPECT_EQ(book.view()["valves"].at("after"), "");
 }
 
 // 1 in is 25.4 mm exactly: 0.0040 + 0.1100 - 0.1070 = 0.0070.

@@ -15,7 +15,7 @@ constexpr double margin_mm = 1;
 constexpr double wide_mm = 280;
 // Of a line of the box, the gap below it, the key, and where to stand.
 constexpr double box_line_mm = 4.4;
-constexpr double below_box_mm = 1;
+constexpr double below_box_mm = 0.5;
 constexpr double legend_mm = 6;
 constexpr double seen_mm = 5;
 // So many find room beside each other, for the title and the key: a place for each state.

@@ -12,7 +12,7 @@ constexpr double short_mm = 190;
 constexpr double footer_mm = 8;
 
 // The rows above the heads and the words about the crank below them, the latter about so.
-constexpr double around_mm = 34 + 26;
+constexpr double around_mm = 33.5 + 26;
 
 constexpr double readable_pt = 4.4;
 constexpr double readable = readable_pt / card::smallest_letter_pt;

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "core/service/view.hpp"
 
-#include <array>
-#include <utility>
+#include <algorithm>
 
 #include "core/service/view_parts.hpp"
 
@@ -10,33 +9,20 @@ namespace shimwright {
 
 View view_of(const Service& service) {
   const Findings found = findings_in(service);
-  return {.book = show_book(service, found),
-          .valves = show_valves(service, found),
-          .order = show_order(found),
-          .surplus = show_surplus(found),
-          .steps = show_steps(service, found),
-          .bench = show_bench(service, found),
-          .stops = show_stops(found),
-          .sizes = show_sizes(found),
-          .boxes = show_boxes(service, found),
-          .remarks = show_remarks(found)};
+  std::vector<View::Table> tables;
+  for (const ViewPart& part : view_parts) tables.push_back({part.name, part.show(service, found)});
+  return View(std::move(tables));
 }
 
 const ShownTable* View::table(std::string_view name) const {
-  constexpr std::array<std::pair<std::string_view, ShownTable View::*>, 10> tables{
-      {{"book", &View::book},
-       {"valves", &View::valves},
-       {"order", &View::order},
-       {"left over", &View::surplus},
-       {"steps", &View::steps},
-       {"bench", &View::bench},
-       {"stops", &View::stops},
-       {"sizes", &View::sizes},
-       {"boxes", &View::boxes},
-       {"remarks", &View::remarks}}};
-  for (const auto& [word, member] : tables)
-    if (word == name) return &(this->*member);
-  return nullptr;
+  const auto found = std::ranges::find(tables_, name, &Table::name);
+  return found == tables_.end() ? nullptr : &found->shown;
+}
+
+const ShownTable& View::operator[](std::string_view name) const {
+  static const ShownTable nothing;
+  const ShownTable* found = table(name);
+  return found ? *found : nothing;
 }
 
 }  // namespace shimwright

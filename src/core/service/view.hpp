@@ -6,6 +6,7 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/service/service.hpp"
@@ -14,22 +15,25 @@
 
 namespace shimwright {
 
-struct View {
-  ShownTable book;    // one row: what is said once
-  ShownTable valves;  // a row a valve, in the order given
-  ShownTable order;   // what to buy
-  ShownTable surplus;
-  ShownTable steps;    // the fitting of the present plan
-  ShownTable bench;    // a row a step on the bench
-  ShownTable stops;    // where the crank stops
-  ShownTable sizes;    // a row a row of sizes on sale
-  ShownTable boxes;    // what each sheet's box says, line by line
-  ShownTable remarks;  // every remark on the entries, a line each
+class View {
+ public:
+  struct Table {
+    std::string_view name;
+    ShownTable shown;
+  };
 
-  // `book`, `valves`, `order`, `left over`, `steps`, `bench`, `stops`, `sizes`, `boxes`,
-  // `remarks`; null for
-  // any other word.
+  View() = default;
+  explicit View(std::vector<Table> tables) : tables_(std::move(tables)) {}
+
+  // `book` (one row: what is said once), `valves` (a row each, in the order given), `order`,
+  // `left over`, `steps` (of the present plan), `bench`, `stops`, `sizes`, `boxes` (line by line),
+  // `remarks`: the list is in view_parts.hpp. Null for any other word.
   const ShownTable* table(std::string_view name) const;
+  // A table without rows for any other word.
+  const ShownTable& operator[](std::string_view name) const;
+
+ private:
+  std::vector<Table> tables_;
 };
 
 // Never throws for what the service holds. Takes about as long as the plan and its steps

@@ -42,7 +42,7 @@ std::string_view look_of(const Service::BenchEntries& step, const Teller& teller
 
 }  // namespace
 
-ShownTable show_order(const Findings& found) {
+ShownTable show_order(const Service&, const Findings& found) {
   const Teller& teller = found.teller;
   ShownTable table{{"series", "size", "count", "price", "cost"}, {}};
   if (found.plan)
@@ -53,7 +53,7 @@ ShownTable show_order(const Findings& found) {
   return table;
 }
 
-ShownTable show_surplus(const Findings& found) {
+ShownTable show_surplus(const Service&, const Findings& found) {
   ShownTable table{{"series", "size", "count"}, {}};
   if (found.plan)
     for (const Leftover& left : found.plan->surplus)
@@ -84,7 +84,7 @@ ShownTable show_bench(const Service& service, const Findings& found) {
   return table;
 }
 
-ShownTable show_stops(const Findings& found) {
+ShownTable show_stops(const Service&, const Findings& found) {
   ShownTable table{{"stop", "words"}, {}};
   for (std::size_t i = 0; i < found.stops.size(); ++i)
     table.rows.push_back(
@@ -92,7 +92,7 @@ ShownTable show_stops(const Findings& found) {
   return table;
 }
 
-ShownTable show_sizes(const Findings& found) {
+ShownTable show_sizes(const Service&, const Findings& found) {
   const Teller& teller = found.teller;
   ShownTable table{{"comes to", "offered"}, {}};
   for (const SizesFindings& row : found.sizes) {
@@ -136,7 +136,7 @@ ShownTable show_boxes(const Service& service, const Findings& found) {
   return table;
 }
 
-ShownTable show_remarks(const Findings& found) {
+ShownTable show_remarks(const Service&, const Findings& found) {
   constexpr std::size_t most = 200;
   ShownTable table{{"words"}, {}};
   for (const std::string& words : all_remarks(found)) {

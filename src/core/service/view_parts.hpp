@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// The tables of the View, each put into words by a function of its own.
+// The tables of the View, each put into words by a function of its own. A table more is a function
+// here and a row of the list.
 #pragma once
+
+#include <string>
+#include <string_view>
 
 #include "core/service/findings.hpp"
 #include "core/service/shown_table.hpp"
@@ -10,14 +14,27 @@ namespace shimwright {
 
 ShownTable show_book(const Service& service, const Findings& found);
 ShownTable show_valves(const Service& service, const Findings& found);
-ShownTable show_order(const Findings& found);
-ShownTable show_surplus(const Findings& found);
+ShownTable show_order(const Service& service, const Findings& found);
+ShownTable show_surplus(const Service& service, const Findings& found);
 ShownTable show_steps(const Service& service, const Findings& found);
 ShownTable show_bench(const Service& service, const Findings& found);
-ShownTable show_stops(const Findings& found);
-ShownTable show_sizes(const Findings& found);
+ShownTable show_stops(const Service& service, const Findings& found);
+ShownTable show_sizes(const Service& service, const Findings& found);
 ShownTable show_boxes(const Service& service, const Findings& found);
-ShownTable show_remarks(const Findings& found);
+ShownTable show_remarks(const Service& service, const Findings& found);
+
+struct ViewPart {
+  std::string_view name;
+  ShownTable (*show)(const Service&, const Findings&);
+};
+
+// Every table of the View: the one list of them.
+inline constexpr ViewPart view_parts[] = {
+    {"book", show_book},         {"valves", show_valves}, {"order", show_order},
+    {"left over", show_surplus}, {"steps", show_steps},   {"bench", show_bench},
+    {"stops", show_stops},       {"sizes", show_sizes},   {"boxes", show_boxes},
+    {"remarks", show_remarks},
+};
 
 // The stable word `yes`, or nothing.
 inline std::string yes_if(bool holds) { return holds ? "yes" : ""; }
