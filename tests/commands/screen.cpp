@@ -78,10 +78,6 @@ void Screen::press(const std::string& keys) const {
 
 void Screen::type(const std::string& text) const { run({"xdotool", "type", "--", text}); }
 
-void Screen::click(int x, int y) const {
-  run({"xdotool", "mousemove", std::to_string(x), std::to_string(y), "click", "1"});
-}
-
 void Screen::focus(const std::string& title) const {
   run({"xdotool", "search", "--onlyvisible", "--name", title, "windowfocus", "--sync"});
 }

@@ -102,7 +102,7 @@ SheetDescription describe_fit(const Places& places) {
   constexpr double none = 0.1;
   SheetDescription sheet;
   sheet.name = sheet_name::fit;
-  sheet.column_mm = {2, none, 9, 9, 17, 17, 17, 18, 66, 62, 22, 5};
+  sheet.column_mm = {2, none, 9, 9, 17, 17, 17, 18, 54, 74, 22, 5};
   sheet.row_mm = 5;  // of the box's lines, too
   sheet.row_heights = {{0, 10},
                        {FitMap::caution_row, 10},
