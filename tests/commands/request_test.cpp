@@ -193,8 +193,15 @@ TEST(Request, a_row_of_sizes_that_holds_none_makes_no_book) {
 }
 
 TEST(Request, more_sizes_than_the_book_holds_are_refused) {
-  EXPECT_EQ(refusal_of({{Field::inlet_step, "0.002"}}).sentence,
-            "The sizes on sale come to 501: the book has room for 240.");
+  EXPECT_EQ(refusal_of({{Field::exhaust_series, "B"},
+                        {Field::exhaust_from, "2"},
+                        {Field::exhaust_to, "9"},
+                        {Field::exhaust_step, "0.001"},
+                        {Field::inlet_from, "2"},
+                        {Field::inlet_to, "9"},
+                        {Field::inlet_step, "0.001"}})
+                .sentence,
+            "The sizes on sale come to 14002: the book has room for 10000.");
   EXPECT_THAT(refusal_of({{Field::inlet_to, "20"}, {Field::inlet_step, "0.001"}}).sentence,
               HasSubstr("10000"));
 }

@@ -36,10 +36,11 @@ TEST(CrankStops, are_told_in_words_beside_each_row) {
             "Stop 1: turn the crank forwards to TDC on compression of cylinder 1; measure here: "
             "cylinder 1: inlet and exhaust; cylinder 2: inlet; cylinder 3: exhaust.");
   EXPECT_EQ(words[3], words[0]);
-  EXPECT_EQ(words[4],
-            "Stop 2: turn the crank forwards to TDC on compression of cylinder 4, 360\u00b0 on from "
-            "stop 1; measure here: cylinder 2: exhaust; cylinder 3: inlet; cylinder 4: inlet and "
-            "exhaust.");
+  EXPECT_EQ(
+      words[4],
+      "Stop 2: turn the crank forwards to TDC on compression of cylinder 4, 360\u00b0 on from "
+      "stop 1; measure here: cylinder 2: exhaust; cylinder 3: inlet; cylinder 4: inlet and "
+      "exhaust.");
   EXPECT_EQ(words[7], words[4]);
 }
 

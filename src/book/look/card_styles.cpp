@@ -83,7 +83,6 @@ std::string worn(Wear wear, State state) {
 std::string legend(State state) { return "Legend " + std::string(shimwright::word_for(state)); }
 
 void make_card_styles(Maker& m) {
-  m.make(small_box, "", {fill(accent), text_colour(well), bold(), size(7)});
   m.make(deck, page, {fill(deck_metal)});
   m.make(deck_seen, subtitle, {shrinking()});
   m.make(deck_heading, page, {size(11), bold(), text_colour(accent), left(), indent(0.5)});

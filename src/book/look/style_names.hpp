@@ -39,7 +39,6 @@ inline constexpr std::string_view entry = "Entry";  // all other entries derive 
 inline constexpr std::string_view entry_text = "Entry text";
 inline constexpr std::string_view entry_choice = "Entry choice";
 inline constexpr std::string_view entry_words = "Entry words";  // never taken for a date
-inline constexpr std::string_view entry_tick = "Entry tick";
 inline constexpr std::string_view entry_length = "Entry length";
 inline constexpr std::string_view entry_count = "Entry count";
 inline constexpr std::string_view entry_money = "Entry money";
@@ -51,18 +50,14 @@ inline constexpr std::string_view table_text = "Table text";
 inline constexpr std::string_view table_strong = "Table strong";
 inline constexpr std::string_view table_head_centre = "Table head centre";
 inline constexpr std::string_view table_strong_centre = "Table strong centre";
-inline constexpr std::string_view no_row = "Table no row";    // laid over a row without an entry
-inline constexpr std::string_view no_entry = "Entry no row";  // likewise, over a cell to fill in
-inline constexpr std::string_view table_note = "Table note";
+inline constexpr std::string_view no_row = "Table no row";  // laid over a row without an entry
 inline constexpr std::string_view table_tally = "Table tally";
 inline constexpr std::string_view row_number = "Table row number";
 inline constexpr std::string_view table_centre = "Table centre";
 inline constexpr std::string_view table_length = "Table length";
-inline constexpr std::string_view table_size = "Table size";  // a length in the middle
 inline constexpr std::string_view table_count = "Table count";
 inline constexpr std::string_view table_money = "Table money";
 inline constexpr std::string_view total_text = "Total text";
-inline constexpr std::string_view total_count = "Total count";
 inline constexpr std::string_view total_money = "Total money";
 
 // Laid over the rows of steps.
@@ -83,15 +78,13 @@ inline constexpr std::string_view bench_size = "Bench size";
 inline constexpr std::string_view bench_note = "Bench note";
 inline constexpr std::string_view bench_tick = "Bench tick";  // unlocked
 
-inline constexpr std::string_view remark_box = "Remark box";    // what is amiss, or calm words
-inline constexpr std::string_view remark_told = "Remark told";  // laid over it: a remark
-inline constexpr std::string_view remark_loud = "Remark loud";  // laid over it: mend this first
-inline constexpr std::string_view trouble_box = "Trouble box";
-inline constexpr std::string_view trouble_found = "Trouble found";    // laid over the box
-inline constexpr std::string_view remark_found = "Remark found";      // what is to be seen to
+inline constexpr std::string_view remark_box = "Remark box";        // what is amiss, or calm words
+inline constexpr std::string_view remark_told = "Remark told";      // laid over it: a remark
+inline constexpr std::string_view remark_loud = "Remark loud";      // laid over it: mend this first
+inline constexpr std::string_view trouble_found = "Trouble found";  // laid over the box
+inline constexpr std::string_view remark_found = "Remark found";    // what is to be seen to
 inline constexpr std::string_view figure_outside = "Figure outside";  // dark, apart from the next
 
-inline constexpr std::string_view small_box = "Small box";  // over what is amiss, in small letters
 inline constexpr std::string_view deck = "Deck";            // the head between the cards
 inline constexpr std::string_view deck_seen = "Deck seen";  // where to stand
 inline constexpr std::string_view deck_heading = "Deck heading";
@@ -111,7 +104,6 @@ inline constexpr std::string_view card_foot = "Card foot";
 
 inline constexpr std::string_view working = "Working";
 inline constexpr std::string_view working_head = "Working head";
-inline constexpr std::string_view hushed = "Hushed";        // laid over rows beyond an answer
 inline constexpr std::string_view faint = "Faint";          // laid over what asks for nothing
 inline constexpr std::string_view in_inches = "In inches";  // laid over lengths: four decimals
 

@@ -44,7 +44,6 @@ void make_text_styles(Maker& m) {
   m.make(answer, page, {left(), bold()});
   m.make(figure, page, {size(20), bold(), text_colour(accent), left()});
   m.make(figure_money, figure, {m.format(money_format), shrinking()});
-  m.make(trouble_box, note, {size(8.5), left(), indent(2)});
   m.make(remark_box, page, {left(), indent(2), shrinking()});
   m.make(remark_told, "", {fill(remark_paper), text_colour(ink), {"LeftBorder", line(accent, 3)}});
   m.make(remark_loud, "", {fill(accent), text_colour(well)});
@@ -76,7 +75,6 @@ void make_entry_styles(Maker& m) {
   m.make(entry_text, entry, {left(), indent(1), shrinking()});
   m.make(entry_choice, entry, {centre()});
   m.make(entry_words, entry, {centre(), m.format("@")});
-  m.make(entry_tick, entry_choice, {size(8), m.format("@"), shrinking()});
   m.make(entry_length, entry, {right(), padding(1.3), m.format(length_format)});
   m.make(entry_count, entry, {right(), padding(1.3), m.format(count_format)});
   m.make(entry_money, entry, {right(), padding(1.3), m.format(money_format)});
@@ -101,25 +99,15 @@ void make_table_styles(Maker& m) {
   m.make(table_centre, table_text, {centre()});
   m.make(table_strong_centre, table_strong, {centre()});
   m.make(table_length, table_text, {right(), padding(1.3), m.format(length_format)});
-  m.make(table_size, table_centre, {m.format(length_format)});
   m.make(table_count, table_text, {right(), padding(1.3), m.format(count_format)});
   m.make(table_money, table_text, {right(), padding(1.3), m.format(money_format)});
-  m.make(table_note, table_text, {size(9), padding(1.5), {"ShrinkToFit", Any(false)}, wrapped()});
   m.make(table_tally, note, {left(), indent(1.5)});
   m.make(row_number, note, {centre()});
   m.make(total_text, page,
          {bold(), left(), indent(1), {"TopBorder", line(accent, 1)}, shrinking()});
-  m.make(total_count, total_text, {right(), padding(1.3), m.format(count_format)});
   m.make(total_money, total_text, {right(), padding(1.3), m.format(money_format)});
   m.make(no_row, "", {{"BottomBorder", line(paper, 0.75)}});
 
-  const Any no_line = line(paper, 0.75);
-  m.make(no_entry, "",
-         {fill(paper),
-          {"TopBorder", no_line},
-          {"LeftBorder", no_line},
-          {"BottomBorder", no_line},
-          {"RightBorder", no_line}});
   const std::pair<std::string_view, Any> below_row{"BottomBorder", line(hairline, 0.75)};
   m.make(bench_kind, page, {text_colour(paper), shrinking()});
   m.make(bench_text, page, {left(), indent(1), shrinking()});
@@ -149,7 +137,6 @@ void make_table_styles(Maker& m) {
 
   m.make(working, page, {size(8), text_colour(quiet_ink)});
   m.make(working_head, working, {bold(), {"BottomBorder", line(hairline, 0.75)}});
-  m.make(hushed, "", {text_colour(paper)});
   m.make(in_inches, "", {m.format(inch_format)});
   m.make(faint, "", {text_colour(quiet_ink), {"CharWeight", Any(css::awt::FontWeight::NORMAL)}});
 }
