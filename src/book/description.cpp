@@ -2,6 +2,7 @@
 #include "book/description.hpp"
 
 #include "book/look/style_names.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright::book {
 namespace {
@@ -69,6 +70,14 @@ std::vector<Field> all_fields(const SheetDescription& sheet) {
       }
     }
   return fields;
+}
+
+std::string help_of(const Takes& entry) {
+  constexpr std::size_t letters = 42;
+  std::string help;
+  for (const std::string& line : broken_into_lines(entry.help, letters))
+    help += (help.empty() ? "" : "\n") + line;
+  return help;
 }
 
 std::string refusal_of(const Takes& entry) {

@@ -200,6 +200,9 @@ Content content_in(const Table& table, const Column& column, int row);
 // Where a column begins, its headings left out.
 At top_of(const Table& table, std::size_t column);
 
+// Its help in short lines: the office draws a long one over the cells that are filled in next.
+std::string help_of(const Takes& entry);
+
 // What is told when the check refuses: what is due, that nothing was kept, where to go back to.
 std::string refusal_of(const Takes& entry);
 

@@ -262,7 +262,7 @@ std::string formula_of(const Content& content) {
 EntryCheck entry_check(const Takes& entry, const Gathered& gathered) {
   EntryCheck check = rule_of(entry.check, gathered);
   check.title = entry.title;
-  check.help = entry.help;
+  check.help = help_of(entry);
   check.refusal = refusal_of(entry);
   return check;
 }

@@ -95,11 +95,11 @@ TEST(Refusals, name_the_row_or_the_side) {
   };
   EXPECT_EQ(refusal("Engine", "inlet.max"),
             "A gap allowed is a number from 0 to 5 mm (0.197 in), in the unit chosen above. Type "
-            "the number alone, with the same decimal mark as the other cells (0.24). Nothing was "
+            "the number alone, with your office\u2019s decimal mark (0.24 or 0,24). Nothing was "
             "kept: go back to Largest gap allowed, inlet side.");
   EXPECT_EQ(refusal("Head", "1 EX L.gap"),
             "A gap is 0 (no blade goes) to 5 mm (0.197 in), in the unit chosen on Engine. Type the "
-            "number alone, with the same decimal mark as the other cells (0.24). Nothing was kept: "
+            "number alone, with your office\u2019s decimal mark (0.24 or 0,24). Nothing was kept: "
             "go back to the gap of 1 EX L.");
   EXPECT_NE(refusal("Shims", "spares.size.7").find("go back to row 7 of the spares."),
             std::string::npos);

@@ -265,7 +265,7 @@ TEST(Validity, tells_what_is_due_while_an_entry_is_selected) {
         const Rule rule(book, sheet.name, field.where.from);
         EXPECT_TRUE(rule.is_there());
         EXPECT_EQ(rule.title(), entry->title);
-        EXPECT_EQ(rule.help(), entry->help);
+        EXPECT_EQ(rule.help(), help_of(*entry));
         EXPECT_EQ(rule.message(), refusal_of(*entry));
         EXPECT_TRUE(rule.stops());
         EXPECT_FALSE(book.locked(sheet.name, field.where.from));

@@ -58,5 +58,13 @@ TEST(TextOf, a_number_does_not_follow_the_locale_of_the_program) {
   EXPECT_EQ(text, "2.75");
 }
 
+TEST(Text, is_broken_into_lines_at_spaces_by_letters_not_bytes) {
+  using Lines = std::vector<std::string>;
+  EXPECT_EQ(broken_into_lines("one two three", 7), (Lines{"one two", "three"}));
+  EXPECT_EQ(broken_into_lines("\u00b0\u00b0\u00b0 \u00b0", 5), Lines{"\u00b0\u00b0\u00b0 \u00b0"});
+  EXPECT_EQ(broken_into_lines("a longestword b", 5), (Lines{"a", "longestword", "b"}));
+  EXPECT_TRUE(broken_into_lines("", 5).empty());
+}
+
 }  // namespace
 }  // namespace shimwright

@@ -6,6 +6,7 @@
 
 #include "core/service/bench.hpp"
 #include "core/service/rules.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright {
 namespace {
@@ -167,28 +168,6 @@ void add_steps_that_are_ready(Lines& lines, const Service& service, const Findin
       {Say::bench_ready, {static_cast<std::int64_t>(found.steps->steps.size())}});
 }
 
-// ---- Lines.
-
-std::size_t letters_of(std::string_view text) {
-  return static_cast<std::size_t>(std::ranges::count_if(
-      text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
-
-// Takes words until the next would go beyond the edge.
-std::vector<std::string> broken(std::string_view text, std::size_t letters) {
-  std::vector<std::string> lines;
-  while (!text.empty()) {
-    const std::size_t end = std::min(text.find(' '), text.size());
-    const std::string_view word = text.substr(0, end);
-    if (!lines.empty() && letters_of(lines.back()) + 1 + letters_of(word) <= letters)
-      lines.back() += " " + std::string(word);
-    else
-      lines.emplace_back(word);
-    text.remove_prefix(std::min(end + 1, text.size()));
-  }
-  return lines;
-}
-
 }  // namespace
 
 std::string_view word_for(Mood mood) {
@@ -269,7 +248,7 @@ std::vector<BoxLine> fitted_into(const Service::Room& room, const std::vector<Bo
   for (const BoxLine& sentence : sentences) {
     const std::string words =
         sentences.size() > 1 ? teller.say(Say::bullet, {sentence.words}) : sentence.words;
-    for (std::string& line : broken(words, static_cast<std::size_t>(room.letters)))
+    for (std::string& line : broken_into_lines(words, static_cast<std::size_t>(room.letters)))
       lines.push_back({std::move(line), sentence.mood});
   }
   const auto most = static_cast<std::size_t>(room.lines);

@@ -194,7 +194,13 @@ void tell_of_sizes(Findings& found, const StockFindings& stock) {
 
 // Where the limits are narrower than the step of the sizes on sale, no size may serve a gap.
 void note_narrow_limits(Findings& found, const StockFindings& stock) {
-  std::set<std::pair<Length, Length>> told;
+  struct Note {
+    Side side;
+    Length width;
+    Length step;
+    std::int64_t share;  // of a hundred gaps
+  };
+  std::vector<Note> notes;
   for (const Side side : {Side::exhaust, Side::inlet}) {
     const SideFindings& own = found.of(side);
     if (!own.limits) continue;
@@ -204,11 +210,19 @@ void note_narrow_limits(Findings& found, const StockFindings& stock) {
         step = step ? std::min(*step, sizes.step) : sizes.step;
     const Length doubt = found.question.rules.use_doubt ? found.doubt : Length();
     const Length width = std::max(Length(), own.limits->max - own.limits->min - 2 * doubt);
-    if (!step || width >= *step || !told.insert({width, *step}).second) continue;
-    found.notes_on_shims.push_back(
-        {Say::sizes_narrow,
-         {side_word(side), width, *step, gaps_served(*own.limits, *step, doubt).of_a_hundred()}});
+    if (step && width < *step)
+      notes.push_back({side, width, *step, gaps_served(*own.limits, *step, doubt).of_a_hundred()});
   }
+  const bool alike = notes.size() == 2 && notes[0].width == notes[1].width &&
+                     notes[0].step == notes[1].step && notes[0].share == notes[1].share;
+  if (alike) {
+    found.notes_on_shims = {
+        {Say::sizes_narrow_both, {notes[0].width, notes[0].step, notes[0].share}}};
+    return;
+  }
+  for (const Note& note : notes)
+    found.notes_on_shims.push_back(
+        {Say::sizes_narrow, {side_word(note.side), note.width, note.step, note.share}});
 }
 
 }  // namespace

@@ -68,4 +68,22 @@ std::string listed(std::span<const std::string> names) {
   return list;
 }
 
+std::vector<std::string> broken_into_lines(std::string_view text, std::size_t letters) {
+  const auto letters_of = [](std::string_view some) {
+    return static_cast<std::size_t>(std::ranges::count_if(
+        some, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+  };
+  std::vector<std::string> lines;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find(' '), text.size());
+    const std::string_view word = text.substr(0, end);
+    if (!lines.empty() && letters_of(lines.back()) + 1 + letters_of(word) <= letters)
+      lines.back() += " " + std::string(word);
+    else
+      lines.emplace_back(word);
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  return lines;
+}
+
 }  // namespace shimwright

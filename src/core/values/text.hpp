@@ -4,9 +4,11 @@
 // a sentence about them says them.
 #pragma once
 
+#include <cstddef>
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace shimwright {
 
@@ -30,5 +32,9 @@ std::string quoted(std::string_view text);
 
 // `A, B and C`.
 std::string listed(std::span<const std::string> names);
+
+// In lines of at most so many letters (of UTF-8), broken at spaces; a longer word has a line of its
+// own.
+std::vector<std::string> broken_into_lines(std::string_view text, std::size_t letters);
 
 }  // namespace shimwright

@@ -216,6 +216,9 @@ constexpr Text texts[]{
     Text{Say::sizes_give_none, "Row of sizes {0}: from, to and step give no size."},
     Text{Say::sizes_too_many,
          "Row of sizes {0}: all rows together may come to {1} sizes; the rest are left out."},
+    Text{Say::sizes_narrow_both,
+         "The limits leave {0} and the sizes on sale step by {1}: about {2} gaps in 100 can be "
+         "served."},
     Text{Say::sizes_narrow,
          "The {0} limits leave {1} and the sizes on sale step by {2}: about {3} gaps in 100 can be "
          "served."},
@@ -238,7 +241,7 @@ constexpr Text texts[]{
          "Some gaps are out of limits: list the spares and the sizes on sale on Shims first."},
     Text{Say::near_a_limit,
          "{0} {0?gap comes|gaps come} out nearer than {1} to a limit, and no doubt of the readings "
-         "is entered: enter it on Engine, or put the aim first there."},
+         "is entered. Enter the doubt on Engine, or set Put first to aim there."},
     Text{Say::known_by_mark,
          "Known by the mark alone: the shim of {0}. Measure it when it comes out, before it goes "
          "into another valve."},
@@ -326,12 +329,13 @@ constexpr Text texts[]{
     // Cells that take entries, on any sheet.
     Text{Say::entry_refused, "{0} Nothing was kept: go back to {1}."},
     Text{Say::number_refused,
-         "{0} Type the number alone, with the same decimal mark as the other cells (0.24). Nothing "
-         "was kept: go back to {1}."},
+         "{0} Type the number alone, with your office\u2019s decimal mark (0.24 or 0,24). Nothing "
+         "was "
+         "kept: go back to {1}."},
     Text{Say::choice_due, "Enter {0}, or choose from the list."},
     Text{Say::add_in_missing,
-         "The Shimwright add-in is missing: figures are those of the last calculation. Install it, "
-         "then open this book again."},
+         "The Shimwright add-in is missing: figures are those of the last calculation, and blank "
+         "once an entry is changed. Install it, then open this book again."},
     // The hidden sheet that gathers the entries.
     Text{Say::entries_title, "Entries"},
     Text{Say::entries_note,

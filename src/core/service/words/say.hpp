@@ -177,11 +177,12 @@ enum class Say {
   far_apart_likewise,  // valves
   numbers_as_text,     // where
   // ---- Shims.
-  sizes_give_none,  // row
-  sizes_too_many,   // row, most
-  sizes_narrow,     // side, width, step, share of a hundred
-  led_by,           // place, sentence
-  on_shims,         // sentence
+  sizes_give_none,    // row
+  sizes_too_many,     // row, most
+  sizes_narrow_both,  // width, step, share of a hundred
+  sizes_narrow,       // side, width, step, share of a hundred
+  led_by,             // place, sentence
+  on_shims,           // sentence
   // ---- Boxes.
   mend_first,  // sheet
   begin_here,
