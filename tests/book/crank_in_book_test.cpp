@@ -75,7 +75,10 @@ TEST(CrankInTheBook, refuses_in_a_sentence_and_tells_no_steps) {
 
 TEST(CrankInTheBook, tells_no_steps_where_a_margin_leaves_nothing) {
   OpenBook demo(the_office(), demo_file());
-  demo.type(on_engine, engine::margin, 170.0);
+  // Open for 540 degrees of 720: 90 on either side are left.
+  for (const int row : {engine::opens_row, engine::closes_row})
+    demo.type(on_engine, engine::of(Side::exhaust, row), 180.0);
+  demo.type(on_engine, engine::margin, 100.0);
   demo.recalculate();
   EXPECT_NE(box_of_fit(demo).find("Valve timing: with these degrees a valve never opens"),
             std::string::npos)
