@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "commands/bench.hpp"
 
+#include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
@@ -85,6 +86,7 @@ class BenchCommand {
       empty_bench(map);
       print(FitMap::printed(0));
     });
+    show(map.at(0, FitMap::done));
   }
 
   void inform(std::string_view words) const { tell(over_, Tone::information, words); }
@@ -175,6 +177,8 @@ class BenchCommand {
   void show(At at) const {
     as<css::sheet::XSpreadsheetView>(controller_)->setActiveSheet(fit_);
     as<css::view::XSelectionSupplier>(controller_)->select(css::uno::Any(range(at)));
+    // Off the button, so that the keys go into the cell.
+    as<css::awt::XWindow>(controller_->getFrame()->getComponentWindow())->setFocus();
   }
 
   Over over_;

@@ -95,8 +95,49 @@ TEST_F(Bench, list_stands_still_and_says_that_the_plan_has_changed) {
   EXPECT_TRUE(has_plan_changed(service(), found()));
   EXPECT_EQ(service().bench.size(), before.size());
   EXPECT_TRUE(tells(box(), "nothing of it is done: clear the bench and take the new steps"));
-  tick(1);
+  tick(1);  // a turn: no shim is changed yet
+  EXPECT_TRUE(tells(box(), "nothing of it is done: clear the bench and take the new steps"));
+  tick(2);
   EXPECT_TRUE(tells(box(), "The list stands: finish it, measure every gap again"));
+}
+
+// 1 IN L was to get a thicker shim; its gap was misread.
+TEST_F(Bench, is_not_to_be_finished_where_a_shim_of_the_list_would_no_longer_do) {
+  take();
+  tick(1);
+  EXPECT_TRUE(valves_spoiled_by_list(service(), found()).empty());
+  book.gap("1 IN L", 0.04);
+  EXPECT_EQ(valves_spoiled_by_list(service(), found()), std::vector<std::string>{"1 IN L"});
+  EXPECT_TRUE(tells(box(),
+                    "Do not finish this list: by the gaps entered now, its shims would leave "
+                    "1 IN L out of limits."));
+  EXPECT_FALSE(tells(box(), "finish it, measure"));
+  tick_up_to(count);
+  EXPECT_TRUE(valves_spoiled_by_list(service(), found()).empty()) << "it has its shim";
+}
+
+// What Engine says now is of the next list.
+TEST_F(Bench, keeps_its_heading_and_caution_whatever_engine_says_of_the_camshafts) {
+  take();
+  const std::string heading = book.view()["book"].at("fit heading");
+  const std::string caution = book.view()["book"].at("fit caution");
+  book.setting("camshafts out", "yes");
+  EXPECT_EQ(book.view()["book"].at("fit heading"), heading);
+  EXPECT_EQ(book.view()["book"].at("fit caution"), caution);
+  EXPECT_FALSE(is_bench_for_camshafts_out(service(), found()));
+}
+
+// By such ticks one shim might be in two valves.
+TEST_F(Bench, enters_no_shims_while_a_step_is_left_out) {
+  take();
+  tick(1);
+  tick(3);
+  const BenchQuestion question = question_before_clearing(service(), found());
+  EXPECT_TRUE(tells(question.caution, "Step 2 is not ticked and a later one is."));
+  EXPECT_FALSE(question.offers_shims);
+  tick(2);
+  EXPECT_FALSE(tells(question_before_clearing(service(), found()).caution, "is not ticked"));
+  EXPECT_TRUE(question_before_clearing(service(), found()).offers_shims);
 }
 
 TEST_F(Bench, has_not_changed_in_inches_either) {
@@ -125,7 +166,7 @@ TEST_F(Bench, counts_the_ticks_and_says_since_when_it_stands) {
   take();
   tick(1);
   EXPECT_EQ(book.view()["book"].at("fit tally"),
-            "on the bench since 2026-11-26 17:40: 1 of 5 done");
+            "taken 2026-11-26 17:40: 1 of 5 done");
 }
 
 TEST_F(Bench, rows_look_as_their_steps_are) {
@@ -157,9 +198,14 @@ TEST_F(Bench, names_the_valve_that_stands_empty) {
   const std::string valve = service().bench[static_cast<std::size_t>(out) - 1].valve;
   tick_up_to(out);
   EXPECT_EQ(valves_standing_empty(service()), std::vector{valve});
+  // In order, the list fills it; out of order, nothing does.
+  EXPECT_TRUE(tells(box(), valve + " stands empty: do not turn the crank. Go on with step " +
+                               std::to_string(out + 1) + "."));
+  tick(count);
   EXPECT_TRUE(
       tells(box(), "Do not turn the crank, refit camshafts or clear ticks yet. First fill " +
                        valve + " with a shim no thicker than the one that came out."));
+  tick(count, Entry());
   tick_up_to(in);
   EXPECT_TRUE(valves_standing_empty(service()).empty());
 }
@@ -171,7 +217,7 @@ TEST_F(Bench, says_when_all_is_done_and_what_comes_then) {
   EXPECT_FALSE(is_bench_done(service()));
   tick(count);
   EXPECT_TRUE(is_bench_done(service()));
-  EXPECT_TRUE(tells(box(), "All steps are done. Measure every gap again."));
+  EXPECT_TRUE(tells(box(), "All steps are done. Clear the bench"));
 }
 
 TEST_F(Bench, knows_the_shims_that_are_in_by_the_ticks) {
@@ -221,8 +267,8 @@ TEST_F(Bench, enters_the_size_on_the_list_where_the_giver_holds_another_now) {
   tick_up_to(count);
   book.micrometer("1 IN R", 2.6).mark("1 IN R", 260.0);
   const auto writes = shims_to_enter(service(), found());
-  EXPECT_EQ(write_of(writes, "1 IN L", 1), Entry(270.0));
-  EXPECT_EQ(write_of(writes, "1 IN L", 2), Entry());
+  EXPECT_EQ(write_of(writes, "1 IN L", 1), Entry());
+  EXPECT_EQ(write_of(writes, "1 IN L", 2), Entry(2.7));
 }
 
 struct Marked {

@@ -8,6 +8,7 @@
 #include "core/entries/entry_row.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/words/crank_words.hpp"
+#include "core/values/choice.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -84,6 +85,48 @@ std::vector<FittedShim> shims_fitted(const Service& service) {
     fitted.push_back({step.valve, *size, step.from});
   }
   return fitted;
+}
+
+bool is_any_shim_changed(const Service& service) {
+  return std::ranges::any_of(service.bench, [](const Service::BenchEntries& step) {
+    return is_ticked(step) && (number_entered(step.in) || number_entered(step.out));
+  });
+}
+
+std::optional<int> next_step(const Service& service) {
+  const auto next = std::ranges::find_if_not(service.bench, is_ticked);
+  if (next == service.bench.end()) return std::nullopt;
+  return static_cast<int>(next - service.bench.begin()) + 1;
+}
+
+bool is_bench_for_camshafts_out(const Service& service, const Findings& found) {
+  if (service.bench.empty()) return found.camshafts_out;
+  const std::string turn(word_for(Step::Kind::turn));
+  return std::ranges::none_of(service.bench,
+                              [&turn](const auto& step) { return step.kind == turn; });
+}
+
+std::vector<std::string> valves_spoiled_by_list(const Service& service, const Findings& found) {
+  std::vector<std::string> spoiled;
+  const Unit unit = found.teller.unit();
+  for (std::size_t i = 0; i < service.valves.size(); ++i) {
+    const std::string& name = service.valves[i].name;
+    const auto& limits = found.of(service.valves[i].side).limits;
+    const auto of_valve = [&name](const auto& step) { return step.valve == name; };
+    const auto first = std::ranges::find_if(service.bench, of_valve);
+    if (first == service.bench.end() || !found.valves[i].gap || !limits) continue;
+    // Its own new shim is the last that goes in; before, a stand-in may.
+    const Service::BenchEntries* last = nullptr;
+    for (const auto& step : service.bench)
+      if (of_valve(step) && number_entered(step.in)) last = &step;
+    if (last == nullptr || is_ticked(*last)) continue;
+    const auto out = length_entered(first->out, unit);
+    const auto in = length_entered(last->in, unit);
+    if (!out || !in) continue;
+    const Length after = clearance_after(*found.valves[i].gap, *out, *in);
+    if (margin_of(after, *limits) < Length()) spoiled.push_back(name);
+  }
+  return spoiled;
 }
 
 std::vector<Service::BenchEntries> bench_steps(const Service&, const Findings& found) {

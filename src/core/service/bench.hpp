@@ -38,6 +38,20 @@ struct FittedShim {
 };
 std::vector<FittedShim> shims_fitted(const Service& service);
 
+// A shim is in, or out, by the ticks; turns of the crank change nothing.
+bool is_any_shim_changed(const Service& service);
+
+// The first step that is not ticked, counted from 1.
+std::optional<int> next_step(const Service& service);
+
+// The list is for camshafts that are out, as it has no turn between stops; while nothing is on the
+// bench, what Engine says.
+bool is_bench_for_camshafts_out(const Service& service, const Findings& found);
+
+// Valves still to get their shim by the list, which by the entries of now would come outside their
+// limits with it: an entry was mended since the list was taken.
+std::vector<std::string> valves_spoiled_by_list(const Service& service, const Findings& found);
+
 // The steps of the present plan, as the bench takes them. Sizes and stops are numbers in the book's
 // unit, blank where there are none; `done` is blank.
 std::vector<Service::BenchEntries> bench_steps(const Service& service, const Findings& found);

@@ -37,10 +37,17 @@ std::optional<Entry> mark_for(const Service& service, Length size) {
   return std::nullopt;
 }
 
+// Where the ticks leave a step out, nobody can tell from them which shim is where.
 std::string caution_before(const Service& service, const Teller& teller) {
-  const auto empty = valves_standing_empty(service);
-  if (empty.empty()) return {};
-  return teller.say(Say::bench_valve_empty, {empty}) + "\n\n" + teller.say(Say::bench_all_the_same);
+  std::string caution;
+  if (const auto empty = valves_standing_empty(service); !empty.empty())
+    caution = teller.say(Say::bench_valve_empty, {empty});
+  if (step_left_out(service)) {
+    const std::string left_out = in_words(left_out_in_words(service), teller);
+    caution += (caution.empty() ? "" : "\n\n") + teller.say(Say::bench_left_out_first, {left_out});
+  }
+  if (caution.empty()) return {};
+  return caution + "\n\n" + teller.say(Say::bench_all_the_same);
 }
 
 }  // namespace
@@ -75,10 +82,14 @@ std::vector<EntryWrite> shims_to_enter(const Service& service, const Findings& f
     if (giver && found.valves[*giver].shim == size) {
       marked = given(service.valves[*giver].mark);
       measured = given(service.valves[*giver].micrometer);
-    } else if (const auto own = mark_for(service, size)) {
-      marked = *own;
+    } else if (shim.from == found.teller.say(Say::bought)) {
+      // Nobody has measured it yet: it is known by the mark it was ordered by.
+      if (const auto own = mark_for(service, size))
+        marked = *own;
+      else
+        measured = shim.size;
     } else {
-      measured = shim.size;
+      measured = shim.size;  // as the owner lists it
     }
     writes.push_back({"valve", shim.valve, gap, Entry()});
     writes.push_back({"valve", shim.valve, mark, marked});
@@ -99,11 +110,12 @@ BenchQuestion question_before_taking(const Service& service, const Findings& fou
 BenchQuestion question_before_clearing(const Service& service, const Findings& found) {
   const Teller& teller = found.teller;
   std::vector<std::string> fitted;
-  for (const FittedShim& shim : shims_fitted(service))
+  const bool is_sure = !step_left_out(service);
+  for (const FittedShim& shim : is_sure ? shims_fitted(service) : std::vector<FittedShim>())
     fitted.push_back(
         teller.say(Say::bench_shim_in_valve, {shim.valve, Length::of(shim.size, teller.unit())}));
   return {caution_before(service, teller),
-          fitted.empty() ? teller.say(Say::bench_clear_ask)
+          fitted.empty() ? teller.say(is_sure ? Say::bench_clear_ask : Say::bench_clear_unsure)
                          : teller.say(Say::bench_enter_shims, {fitted}),
           !fitted.empty()};
 }

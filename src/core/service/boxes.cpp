@@ -115,25 +115,36 @@ void add_cautions_of_fitting(Lines& lines, const Service& service, const Finding
     add(lines, found, Mood::remark, {Say::bench_keep_all, {named(unread, found.teller)}});
 }
 
-void add_state_of_bench(Lines& lines, const Service& service, const Findings& found) {
+// What is wrong with the ticks, and which valve stands empty by them. While they are in order, the
+// list itself fills it before the next turn.
+void add_state_of_ticks(Lines& lines, const Service& service, const Findings& found) {
   const auto empty = valves_standing_empty(service);
   const auto left_out = step_left_out(service);
-  if (!empty.empty()) add(lines, found, Mood::loud, {Say::bench_valve_empty, {empty}});
-  if (left_out) {
-    const std::int64_t step = *left_out;
-    if (const auto stop = stop_of_step(service, *left_out))
-      add(lines, found, Mood::loud,
-          {Say::bench_left_out_stop, {step, static_cast<std::int64_t>(*stop)}});
-    else
-      add(lines, found, Mood::loud, {Say::bench_left_out, {step}});
-  }
+  const auto next = next_step(service);
+  if (!empty.empty() && !left_out && next)
+    add(lines, found, Mood::loud, {Say::bench_empty_go_on, {empty, std::int64_t{*next}}});
+  else if (!empty.empty())
+    add(lines, found, Mood::loud, {Say::bench_valve_empty, {empty}});
+  if (left_out) add(lines, found, Mood::loud, left_out_in_words(service));
+}
+
+// A list whose shims would no longer do is not finished.
+void add_change_of_plan(Lines& lines, const Service& service, const Findings& found) {
+  const auto spoiled = valves_spoiled_by_list(service, found);
+  if (!spoiled.empty())
+    add(lines, found, Mood::loud, {Say::bench_spoiled, {named(spoiled, found.teller)}});
+  else if (has_plan_changed(service, found))
+    add(lines, found, Mood::loud,
+        {is_any_shim_changed(service) ? Say::bench_changed : Say::bench_changed_idle});
+}
+
+void add_state_of_bench(Lines& lines, const Service& service, const Findings& found) {
+  add_state_of_ticks(lines, service, found);
   if (is_bench_done(service)) {
     add(lines, found, Mood::remark, {Say::bench_done});
     return;
   }
-  if (has_plan_changed(service, found))
-    add(lines, found, Mood::loud,
-        {ticked_steps(service) == 0 ? Say::bench_changed_idle : Say::bench_changed});
+  add_change_of_plan(lines, service, found);
   if (std::ranges::any_of(service.bench, [](const auto& step) { return step.kind == "wait"; }))
     add(lines, found, Mood::loud, {Say::bench_ring});
   add_cautions_of_fitting(lines, service, found);
@@ -231,6 +242,13 @@ std::vector<BoxLine> box_of_fit(const Service& service, const Findings& found) {
   else
     add_state_of_bench(lines, service, found);
   return lines;
+}
+
+Told left_out_in_words(const Service& service) {
+  const int step = step_left_out(service).value();
+  if (const auto stop = stop_of_step(service, step))
+    return {Say::bench_left_out_stop, {std::int64_t{step}, std::int64_t{*stop}}};
+  return {Say::bench_left_out, {std::int64_t{step}}};
 }
 
 std::vector<std::string> all_remarks(const Findings& found) {

@@ -27,6 +27,9 @@ std::vector<BoxLine> box_of_shims(const Findings& found);
 std::vector<BoxLine> box_of_plan(const Service& service, const Findings& found);
 std::vector<BoxLine> box_of_fit(const Service& service, const Findings& found);
 
+// What to do about the step left out; there is to be one (step_left_out).
+Told left_out_in_words(const Service& service);
+
 // All remarks on the entries.
 std::vector<std::string> all_remarks(const Findings& found);
 

@@ -165,7 +165,8 @@ class Shower {
              : found_.steps ? found_.steps->steps.size()
                             : 0);
     put("remarks count", std::to_string(found_.remarks.size()));
-    put("remarks heading", tell(found_.remarks.empty() ? Say::no_remarks : Say::all_remarks));
+    put("remarks heading",
+        tell(show_remarks(service_, found_).rows.empty() ? Say::no_remarks : Say::all_remarks));
     const bool to_list = shims_are_to_be_listed(found_);
     put("outside label", tell(to_list ? Say::valves_that_want : Say::valves_left_outside));
     const std::size_t none = valves_with(Action::none);
@@ -185,9 +186,10 @@ class Shower {
   }
 
   void show_fit() {
-    put("fit caution", tell(found_.camshafts_out ? Say::caution_camshafts : Say::caution_crank));
+    const bool camshafts_out = is_bench_for_camshafts_out(service_, found_);
+    put("fit caution", tell(camshafts_out ? Say::caution_camshafts : Say::caution_crank));
     put("fit heading",
-        tell(found_.camshafts_out ? Say::fit_heading_camshafts : Say::fit_heading, {unit_long()}));
+        tell(camshafts_out ? Say::fit_heading_camshafts : Say::fit_heading, {unit_long()}));
     std::string tally;
     if (!service_.bench.empty()) {
       tally = tell(Say::bench_done_count,

@@ -136,13 +136,17 @@ ShownTable show_boxes(const Service& service, const Findings& found) {
   return table;
 }
 
-ShownTable show_remarks(const Service&, const Findings& found) {
+// Those on the entries first, then what Plan and Fit have to say, as their boxes may have no room.
+ShownTable show_remarks(const Service& service, const Findings& found) {
   constexpr std::size_t most = 200;
+  std::vector<std::string> all = all_remarks(found);
+  for (const auto& box : {box_of_plan(service, found), box_of_fit(service, found)})
+    for (const BoxLine& line : box)
+      if (line.mood != Mood::calm && std::ranges::find(all, line.words) == all.end())
+        all.push_back(line.words);
   ShownTable table{{"words"}, {}};
-  for (const std::string& words : all_remarks(found)) {
-    if (table.rows.size() == most) break;
-    table.rows.push_back({words});
-  }
+  for (const std::string& words : all)
+    if (table.rows.size() < most) table.rows.push_back({words});
   return table;
 }
 

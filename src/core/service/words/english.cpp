@@ -266,13 +266,21 @@ constexpr Text texts[]{
     Text{Say::bench_valve_empty,
          "Do not turn the crank, refit camshafts or clear ticks yet. First fill {0} with a shim no "
          "thicker than the one that came out."},
-    Text{Say::bench_left_out,
-         "Step {0} is not ticked and a later one is. If it is done, tick it. If not, see that "
-         "every valve has a shim, clear the ticks below it and go on from there."},
-    Text{Say::bench_left_out_stop,
-         "Step {0} is not ticked and a later one is. If it is done, tick it. If not, see that "
-         "every valve has a shim, turn the crank forwards to stop {1} again, clear the ticks below "
-         "it and go on from there."},
+    Text{Say::bench_empty_go_on,
+         "{0} {0?stands|stand} empty: do not turn the crank. Go on with step {1}."},
+    Text{Say::bench_spoiled,
+         "Do not finish this list: by the gaps entered now, its shims would leave {0} out of "
+         "limits. See that every valve has a shim, then clear the bench and take the new steps."},
+    Text{Say::bench_left_out_first, "{0}\n\nUntil then no shims are entered on Head."},
+    Text{
+        Say::bench_left_out,
+        "Step {0} is not ticked and a later one is. If it is done, tick it. If not, stop: see that "
+        "every valve has a shim, and do that step before you go on."},
+    Text{
+        Say::bench_left_out_stop,
+        "Step {0} is not ticked and a later one is. If it is done, tick it. If not, stop: see that "
+        "every valve has a shim, turn the crank forwards to stop {1} again, and do that step "
+        "before you go on."},
     Text{Say::bench_changed_idle,
          "The plan has changed since this list was taken to the bench, and nothing of it is done: "
          "clear the bench and take the new steps."},
@@ -280,12 +288,12 @@ constexpr Text texts[]{
          "The plan has changed since this list was taken to the bench. The list stands: finish it, "
          "measure every gap again, then clear the bench."},
     Text{Say::bench_done,
-         "All steps are done. Measure every gap again. Then clear the bench, which can enter the "
-         "new shims on Head, and type the new gaps there."},
+         "All steps are done. Clear the bench, which can enter the new shims on Head. Then measure "
+         "every gap again and enter it there."},
     Text{Say::bench_go_on,
          "Tick each step when it is done: x, yes or the date. The list stands still, whatever is "
          "entered on other sheets."},
-    Text{Say::bench_taken, "on the bench since {0}"},
+    Text{Say::bench_taken, "taken {0}"},
     Text{Say::bench_done_count, "{0} of {1} done"},
     // ---- The commands of the bench.
     Text{Say::bench_take, "Take to the bench"},
@@ -303,11 +311,14 @@ constexpr Text texts[]{
          "The plan takes {0} steps, and Fit has room for {1}. Nothing was changed. With the "
          "camshafts out it takes fewer: see How shims are changed on Engine."},
     Text{Say::bench_empty, "Nothing is on the bench."},
+    Text{Say::bench_clear_unsure,
+         "Clear the bench? Enter the shims that are in on Head yourself, with their gaps."},
     Text{Say::bench_clear_ask, "No step with a new shim is ticked. Clear the bench?"},
     Text{Say::bench_enter_shims,
          "By the ticks {0} {0?has a new shim|have new shims}: enter {0?it|them} on Head?\n\nYes: "
-         "enter the new {0?shim|shims} on Head, remove the {0?gap that was|gaps that were} "
-         "measured over the old {0?one|ones}, and clear the bench.\nNo: clear the bench only."
+         "enter the new {0?shim|shims} on Head, remove the {0?gap|gaps} entered there for "
+         "{0?this valve|these valves} (enter {0?it|them} again, measured over the new "
+         "{0?shim|shims}), and clear the bench.\nNo: clear the bench only."
          "\n\nThen bring the spares on Shims up to date: remove those that went in, add those "
          "left over."},
     Text{Say::bench_shim_in_valve, "{0} ({1})"},

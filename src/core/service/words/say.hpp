@@ -202,13 +202,16 @@ enum class Say {
   bench_no_stop,
   bench_ring,
   bench_nothing,
-  bench_nothing_yet,    // valves still to measure
-  bench_ready,          // steps
-  bench_read_remarks,   // how many
-  bench_keep_all,       // what is still to measure
-  bench_valve_empty,    // valves
-  bench_left_out,       // step
-  bench_left_out_stop,  // step, stop
+  bench_nothing_yet,     // valves still to measure
+  bench_ready,           // steps
+  bench_read_remarks,    // how many
+  bench_keep_all,        // what is still to measure
+  bench_valve_empty,     // valves
+  bench_empty_go_on,     // valves, step
+  bench_spoiled,         // valves
+  bench_left_out_first,  // what is wrong with the ticks
+  bench_left_out,        // step
+  bench_left_out_stop,   // step, stop
   bench_changed_idle,
   bench_changed,
   bench_done,
@@ -226,6 +229,7 @@ enum class Say {
   bench_too_long,      // steps, rows
   bench_empty,
   bench_clear_ask,
+  bench_clear_unsure,
   bench_enter_shims,    // valves with their new shims
   bench_shim_in_valve,  // valve, size
   bench_all_the_same,
