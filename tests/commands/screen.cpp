@@ -82,6 +82,10 @@ void Screen::focus(const std::string& title) const {
   run({"xdotool", "search", "--onlyvisible", "--name", title, "windowfocus", "--sync"});
 }
 
+std::string Screen::title_of_focused() const {
+  return run({"xdotool", "getwindowfocus", "getwindowname"});
+}
+
 void Screen::maximize(const std::string& title) const {
   run({"xdotool", "search", "--onlyvisible", "--name", title, "windowmove", "0", "0", "windowsize",
        std::to_string(width_), std::to_string(height_)});

@@ -28,6 +28,7 @@ class Screen {
   // The window whose title holds these words: gives it the focus; fills the screen with it.
   void focus(const std::string& title) const;
   void maximize(const std::string& title) const;
+  std::string title_of_focused() const;
 
  private:
   bool manages_windows() const;
