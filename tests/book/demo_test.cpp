@@ -58,9 +58,7 @@ TEST_F(Demo, has_a_worn_off_mark_and_a_shim_worn_thin) {
   EXPECT_GE(trust["shim not measured"], 1);
 }
 
-TEST_F(Demo, has_nothing_amiss) {
-  EXPECT_EQ(demo.piece("book", "remarks count"), "0");
-}
+TEST_F(Demo, has_nothing_amiss) { EXPECT_EQ(demo.piece("book", "remarks count"), "0"); }
 
 // What it does with the valves are words that compare equal, so that a person may count them.
 TEST_F(Demo, can_be_counted_by_a_formula_of_ones_own) {
