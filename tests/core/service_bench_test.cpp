@@ -165,8 +165,7 @@ TEST_F(Bench, counts_the_ticks_and_says_since_when_it_stands) {
   EXPECT_EQ(book.view()["book"].at("fit tally"), "");
   take();
   tick(1);
-  EXPECT_EQ(book.view()["book"].at("fit tally"),
-            "taken 2026-11-26 17:40: 1 of 5 done");
+  EXPECT_EQ(book.view()["book"].at("fit tally"), "taken 2026-11-26 17:40: 1 of 5 done");
 }
 
 TEST_F(Bench, rows_look_as_their_steps_are) {
