@@ -157,13 +157,8 @@ void add_steps_that_are_ready(Lines& lines, const Service& service, const Findin
     return;
   }
   if (found.no_stop_for_work) add(lines, found, Mood::loud, {Say::bench_no_stop});
-  if (!found.camshafts_out && found.stops.empty())
-    for (const Remark& remark : found.remarks)
-      if (const auto* told = std::get_if<Told>(&remark.said);
-          told && remark.page == Page::engine &&
-          (told->what == Say::firing_missing || told->what == Say::firing_unreadable ||
-           told->what == Say::firing_other_engine || told->what == Say::timing_impossible))
-        lines.push_back({words_of(remark, found.teller), Mood::loud});
+  if (const Told* trouble = found.crank_trouble(); trouble && !found.camshafts_out)
+    add(lines, found, Mood::loud, *trouble);
   if (!found.steps) return;
   if (found.steps->steps.empty()) {
     add_valves_that_stay_outside(lines, service, found);

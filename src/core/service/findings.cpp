@@ -243,6 +243,16 @@ std::optional<Length> size_marked(const Service& service, const Entry& mark) {
   }
 }
 
+const Told* Findings::crank_trouble() const {
+  if (!stops.empty()) return nullptr;
+  for (const Remark& remark : remarks)
+    if (const auto* told = std::get_if<Told>(&remark.said);
+        told && (told->what == Say::firing_missing || told->what == Say::firing_unreadable ||
+                 told->what == Say::firing_other_engine || told->what == Say::timing_impossible))
+      return told;
+  return nullptr;
+}
+
 Findings findings_in(const Service& service) { return Finder(service).find(); }
 
 }  // namespace shimwright

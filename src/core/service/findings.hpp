@@ -104,6 +104,8 @@ struct Findings {
   const SideFindings& of(Side side) const { return side == Side::exhaust ? exhaust : inlet; }
   bool any_grave(Page page) const;
   std::size_t remarks_on(Page page) const;
+  // Why there are no stops; none where there are.
+  const Told* crank_trouble() const;
 };
 
 Findings findings_in(const Service& service);

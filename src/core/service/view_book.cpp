@@ -72,15 +72,8 @@ class Shower {
   }
 
   std::string stops() const {
-    if (found_.stops.empty()) {
-      for (const Remark& remark : found_.remarks)
-        if (const auto* told = std::get_if<Told>(&remark.said);
-            told &&
-            (told->what == Say::firing_missing || told->what == Say::firing_unreadable ||
-             told->what == Say::firing_other_engine || told->what == Say::timing_impossible))
-          return in_words(*told, teller());
-      return {};
-    }
+    if (const Told* trouble = found_.crank_trouble()) return in_words(*trouble, teller());
+    if (found_.stops.empty()) return {};
     std::string words;
     for (std::size_t i = 0; i < found_.stops.size(); ++i)
       words += stop_in_words(*found_.firing, found_.stops, i, teller()) + "\n";
