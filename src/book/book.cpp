@@ -91,8 +91,10 @@ void lay_out_book(const Document& book, const EngineLayout& layout, std::string_
   const auto calculation = as<css::sheet::XCalculatable>(book);
   calculation->enableAutomaticCalculation(false);
   as<css::frame::XModel>(book)->lockControllers();
-  // For Undo the office would copy every conditional format each time one is added.
+  // For Undo the office would copy every conditional format each time one is added; and it would
+  // fit the height of a row at each cell set there, though the descriptions give all heights.
   set(book, "IsUndoEnabled", false);
+  set(book, "IsAdjustHeightEnabled", false);
   style::make_styles(book);
   const std::vector<SheetDescription> described = descriptions(places);
   make_sheets(book, described);
@@ -114,6 +116,7 @@ void lay_out_book(const Document& book, const EngineLayout& layout, std::string_
   set_properties(book, title);
   calculation->enableAutomaticCalculation(true);
   calculation->calculateAll();
+  set(book, "IsAdjustHeightEnabled", true);
   set(book, "IsUndoEnabled", true);
   as<css::util::XModifiable>(book)->setModified(false);
 }
