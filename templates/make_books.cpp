@@ -15,14 +15,14 @@
 #include <filesystem>
 #include <fstream>
 #include <iostream>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
 
-#include "book/book.hpp"
-#include "book/filling.hpp"
 #include "book/office/views.hpp"
+#include "builder/builder.hpp"
 #include "core/engine/presets.hpp"
 #include "office/office.hpp"
 
@@ -89,10 +89,11 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
   shimwright::office::Settings settings;
   settings.extension = extension;
   const shimwright::office::Office office(settings);
+  const shimwright::builder::Builder builder(office);
   for (const EngineLayout& layout : shipped_layouts()) {
     const std::string title = "Valve service, " + layout.name;
     if (!title.starts_with(only)) continue;
-    const Document document = book::build_book(office.context(), layout, title);
+    const Document document = builder.build(layout, title);
     book::show(document);
     store(document, folder / (title + ".ots"), "calc8_template");
     close(document);
@@ -102,8 +103,8 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
   const EngineLayout layout = shimwright::inline_four();
   std::ifstream demo(entries);
   if (!demo) throw std::runtime_error("cannot read " + entries.string());
-  const Document document = book::build_book(office.context(), layout, title);
-  book::fill(document, layout, demo);
+  const std::string filled((std::istreambuf_iterator<char>(demo)), {});
+  const Document document = builder.build(layout, title, filled);
   book::show(document);
   store(document, folder / (title + ".ods"), "calc8");
   store(document, folder / (title + ".ots"), "calc8_template");

@@ -5,10 +5,7 @@
 // the office itself takes, formulas apart. Prints a table. The word `quick` runs each once, for
 // the answers.
 //   bench_book package.oxt [quick]
-#include <com/sun/star/lang/XSingleComponentFactory.hpp>
-#include <com/sun/star/loader/XImplementationLoader.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
-#include <com/sun/star/task/XJob.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <cstdio>
@@ -25,7 +22,7 @@
 #include "book/gathered.hpp"
 #include "book/office/sheet.hpp"
 #include "book/places.hpp"
-#include "builder.hpp"
+#include "builder/builder.hpp"
 #include "core/service/shown_table.hpp"
 #include "invented_book.hpp"
 #include "office/office.hpp"
@@ -131,31 +128,10 @@ void row(const char* what, const Time& ours, const Time* theirs) {
   std::printf("\n");
 }
 
-// Builds books inside the office.
-class Builder {
- public:
-  explicit Builder(const office::Office& office) {
-    const auto loader =
-        as<css::loader::XImplementationLoader>(office.service("com.sun.star.loader.SharedLibrary"));
-    const auto factory = as<css::lang::XSingleComponentFactory>(
-        loader->activate(to_office(builder_name), {}, to_office(office::url_of(BUILDER)), {}));
-    job_ = as<css::task::XJob>(factory->createInstanceWithContext(office.context()));
-  }
-
-  Document build(std::size_t layout) const {
-    css::uno::Sequence<css::beans::NamedValue> arguments(1);
-    arguments.getArray()[0].Value <<= static_cast<sal_Int32>(layout);
-    return as<css::sheet::XSpreadsheetDocument>(job_->execute(arguments));
-  }
-
- private:
-  book::Ref<css::task::XJob> job_;
-};
-
 // False where book and copy do not say the same.
 bool compare(const office::Office& office, std::size_t index, int rounds) {
   const Stopwatch watch(office);
-  const Builder builder(office);
+  const builder::Builder builder(office);
   const EngineLayout layout = layouts_of_48_valves().at(index);
   const book::Places places(layout);
   Document book;
@@ -164,7 +140,7 @@ bool compare(const office::Office& office, std::size_t index, int rounds) {
       [&](int round) {
         if (round > 0) close(book);
       },
-      [&] { book = builder.build(index); });
+      [&] { book = builder.build(layout, layout.name); });
   std::istringstream entries(entries_for(layout));
   book::fill(book, layout, entries);
   Recalculation of_book(watch, book, places);

@@ -15,8 +15,8 @@
 #include <com/sun/star/util/XCloseable.hpp>
 #include <stdexcept>
 
-#include "book/book.hpp"
 #include "book/gathered.hpp"
+#include "builder/builder.hpp"
 
 namespace shimwright::tests {
 namespace {
@@ -49,7 +49,7 @@ OpenBook::OpenBook(const office::Office& office, const std::filesystem::path& fi
 }
 
 OpenBook::OpenBook(const office::Office& office, const EngineLayout& layout)
-    : document_(book::build_book(office.context(), layout, layout.name)) {}
+    : document_(builder::Builder(office).build(layout, layout.name)) {}
 
 OpenBook::~OpenBook() {
   try {

@@ -13,6 +13,7 @@
 #include <com/sun/star/sheet/FormulaResult.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/sheet/XCellRangeFormula.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 #include <com/sun/star/sheet/XUsedAreaCursor.hpp>
@@ -27,10 +28,9 @@
 #include <string>
 #include <vector>
 
-#include "book/book.hpp"
-#include "book/filling.hpp"
 #include "book/office/sheet.hpp"
 #include "book/places.hpp"
+#include "builder/builder.hpp"
 #include "commands/request.hpp"
 #include "core/engine/presets.hpp"
 #include "office/office.hpp"
@@ -84,26 +84,31 @@ std::vector<EngineLayout> all_layouts() {
   return all;
 }
 
-class Layouts : public testing::TestWithParam<EngineLayout> {
+class BuiltBooks : public testing::Test {
  protected:
   static void SetUpTestSuite() {
     office::Settings settings;
     settings.extension = PACKAGE;
     office_ = std::make_unique<office::Office>(settings);
+    builder_ = std::make_unique<builder::Builder>(*office_);
   }
-  static void TearDownTestSuite() { office_.reset(); }
+  static void TearDownTestSuite() {
+    builder_.reset();
+    office_.reset();
+  }
 
   static Document book_of(const EngineLayout& layout, const std::string& entries) {
-    const Document document = book::build_book(office_->context(), layout, layout.name);
-    std::istringstream lines(entries);
-    book::fill(document, layout, lines);
-    return document;
+    return builder_->build(layout, layout.name, entries);
   }
 
   static std::unique_ptr<office::Office> office_;
+  static std::unique_ptr<builder::Builder> builder_;
 };
 
-std::unique_ptr<office::Office> Layouts::office_;
+std::unique_ptr<office::Office> BuiltBooks::office_;
+std::unique_ptr<builder::Builder> BuiltBooks::builder_;
+
+class Layouts : public BuiltBooks, public testing::WithParamInterface<EngineLayout> {};
 
 // Readings that fill every card: all states in turn.
 std::string readings_for(const EngineLayout& layout) {
@@ -130,6 +135,22 @@ std::vector<std::string> errors_in(const Document& document) {
     if (!found.isEmpty()) errors.push_back(office::from_office(found));
   }
   return errors;
+}
+
+// Of all sheets, the hidden one too.
+std::vector<std::string> formulas_in(const Document& document) {
+  std::vector<std::string> formulas;
+  const auto sheets = as<css::container::XNameAccess>(document->getSheets());
+  for (const rtl::OUString& name : sheets->getElementNames()) {
+    const auto sheet = as<css::sheet::XSpreadsheet>(sheets->getByName(name));
+    const auto used = sheet->createCursor();
+    as<css::sheet::XUsedAreaCursor>(used)->gotoEndOfUsedArea(true);
+    for (const auto& row : as<css::sheet::XCellRangeFormula>(used)->getFormulaArray())
+      for (const rtl::OUString& formula : row)
+        if (formula.startsWith("=") || formula.startsWith("{="))
+          formulas.push_back(office::from_office(formula));
+  }
+  return formulas;
 }
 
 void keep_pdf(const Document& document, const std::filesystem::path& file) {
@@ -215,6 +236,16 @@ TEST_P(Layouts, a_book_is_built_and_answers_for_every_valve) {
   EXPECT_TRUE(is_on(words_on(pdf, 3), "unread"));
   EXPECT_TRUE(is_on(words_on(pdf, last), "unread"));
   EXPECT_TRUE(is_on(words_on(pdf, last), "Turn"));
+}
+
+TEST_F(BuiltBooks, of_48_valves_hold_at_most_5000_formulas_and_no_matrix) {
+  const EngineLayout largest = layout(Arrangement::vee, 12, 2, 2);
+  const Document document = book_of(largest, readings_for(largest));
+  const std::vector<std::string> formulas = formulas_in(document);
+  as<css::util::XCloseable>(document)->close(true);
+  EXPECT_GT(formulas.size(), 1000u);
+  EXPECT_LE(formulas.size(), 5000u);
+  for (const std::string& formula : formulas) EXPECT_FALSE(formula.starts_with("{")) << formula;
 }
 
 std::string name_of(const testing::TestParamInfo<EngineLayout>& info) {
