@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/filling.hpp"
 
+#include <algorithm>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <map>
 #include <string>
@@ -101,13 +102,15 @@ class Filler {
 }  // namespace
 
 void fill(const Ref<css::sheet::XSpreadsheetDocument>& book, const EngineLayout& layout,
-          std::istream& entries) {
+          std::string_view entries) {
   Filler filler(book, layout);
   std::string section;
   int number = 0;
-  for (std::string raw; std::getline(entries, raw);) {
+  while (!entries.empty()) {
+    const std::string_view raw = entries.substr(0, entries.find('\n'));
+    entries.remove_prefix(std::min(entries.size(), raw.size() + 1));
     ++number;
-    const std::string line(trimmed(std::string_view(raw).substr(0, raw.find('#'))));
+    const std::string line(trimmed(raw.substr(0, raw.find('#'))));
     if (line.empty()) continue;
     try {
       if (line.front() == '[')

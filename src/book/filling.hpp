@@ -1,21 +1,21 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// A book filled in from a text file: the same entries, in the same cells, that a person would
-// type. For the demo book and for tests.
+// A book filled in from the text of a file: the same entries, in the same cells, that a person
+// would type. For the demo book and for tests.
 #pragma once
 
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
-#include <istream>
+#include <string_view>
 
 #include "book/office/uno.hpp"
 #include "core/engine/layout.hpp"
 
 namespace shimwright::book {
 
-// The file has sections `[engine]` (key = value), `[valves]`, `[spares]`, `[rows of sizes]` and
+// It has sections `[engine]` (key = value), `[valves]`, `[spares]`, `[rows of sizes]` and
 // `[single sizes]` (fields parted by `|`); `#` begins a comment. Throws BadInput with the line for
 // what it cannot place, such as a valve the layout does not have.
 void fill(const Ref<css::sheet::XSpreadsheetDocument>& book, const EngineLayout& layout,
-          std::istream& entries);
+          std::string_view entries);
 
 }  // namespace shimwright::book

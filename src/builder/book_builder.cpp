@@ -6,7 +6,6 @@
 #include <cppuhelper/factory.hxx>
 #include <cppuhelper/implbase1.hxx>
 #include <exception>
-#include <sstream>
 
 #include "book/book.hpp"
 #include "book/filling.hpp"
@@ -27,10 +26,7 @@ class BookBuilder : public cppu::WeakImplHelper1<css::task::XJob> {
     try {
       const Order order = order_of(arguments);
       const auto made = book::build_book(context_, order.layout, order.title);
-      if (!order.entries.empty()) {
-        std::istringstream entries(order.entries);
-        book::fill(made, order.layout, entries);
-      }
+      if (!order.entries.empty()) book::fill(made, order.layout, order.entries);
       return css::uno::Any(made);
     } catch (const std::exception& failure) {
       throw css::uno::RuntimeException(office::to_office(failure.what()), {});

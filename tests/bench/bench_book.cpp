@@ -12,7 +12,6 @@
 #include <cstdlib>
 #include <exception>
 #include <functional>
-#include <sstream>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -141,8 +140,7 @@ bool compare(const office::Office& office, std::size_t index, int rounds) {
         if (round > 0) close(book);
       },
       [&] { book = builder.build(layout, layout.name); });
-  std::istringstream entries(entries_for(layout));
-  book::fill(book, layout, entries);
+  book::fill(book, layout, entries_for(layout));
   Recalculation of_book(watch, book, places);
   of_book.of_one_reading(1);
   const Document copy = values_copy(office, book);
