@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/drift/line.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/drift/sum.hpp"
+
+namespace shimwright {
+
+std::optional<Line> fit_line(std::span<const Point> points) {
+  if (points.size() < 3) return std::nullopt;
+  const auto n = static_cast<double>(points.size());
+
+  // Differences from the first point are exact to the last digit, however large its coordinates.
+  const Point first = points.front();
+  Sum sum_x;
+  Sum sum_y;
+  for (const Point& point : points) {
+    sum_x.add(point.x - first.x);
+    sum_y.add(point.y - first.y);
+  }
+  const Point mean{sum_x.value() / n, sum_y.value() / n};
+  const auto centred = [&](const Point& point) {
+    return Point{(point.x - first.x) - mean.x, (point.y - first.y) - mean.y};
+  };
+
+  Sum left_x;  // what rounding left of the means
+  Sum left_y;
+  Sum xx;
+  Sum xy;
+  Sum yy;
+  for (const Point& point : points) {
+    const auto [x, y] = centred(point);
+    left_x.add(x);
+    left_y.add(y);
+    xx.add(x * x);
+    xy.add(x * y);
+    yy.add(y * y);
+  }
+  const Point left{left_x.value() / n, left_y.value() / n};
+  const double sxx = xx.value() - n * left.x * left.x;
+  const double sxy = xy.value() - n * left.x * left.y;
+  const double syy = yy.value() - n * left.y * left.y;
+  if (!(sxx > 0)) return std::nullopt;
+
+  Line line;
+  line.n = points.size();
+  line.slope = sxy / sxx;
+  Sum squares;
+  for (const Point& point : points) {
+    const auto [x, y] = centred(point);
+    const double residual = (y - left.y) - line.slope * (x - left.x);
+    squares.add(residual * residual);
+  }
+  line.residual_sd = std::sqrt(squares.value() / line.degrees());
+  line.slope_error = line.residual_sd / std::sqrt(sxx);
+  if (syy > 0) line.r2 = std::max(0.0, 1 - squares.value() / syy);
+  line.mean_x = first.x + (mean.x + left.x);
+  line.mean_y = first.y + (mean.y + left.y);
+  line.sxx = sxx;
+  return line;
+}
+
+}  // namespace shimwright
