@@ -11,7 +11,8 @@
 namespace shimwright::cells {
 namespace {
 
-using com::sun::star::uno::Sequence;
+namespace css = com::sun::star;
+using css::uno::Sequence;
 
 Entry entry_of(const Any& value, std::string_view name) {
   if (!value.hasValue()) return {};
@@ -40,6 +41,11 @@ std::optional<Length> size_in(const Entry& entry) {
   return found == Length() ? std::nullopt : found;
 }
 
+std::optional<double> share_in(const Entry& entry) {
+  const auto number = number_in(entry);
+  return number == 0.0 ? std::nullopt : number;
+}
+
 std::optional<Entry> entry_in(const Entry& entry) {
   return std::holds_alternative<std::monostate>(entry) ? std::nullopt : std::optional(entry);
 }
@@ -55,6 +61,11 @@ std::optional<std::string> text_in(const Entry& entry) {
 std::optional<MarkScheme> mark_scheme_in(const Entry& entry) {
   const auto text = text_in(entry);
   return text ? std::optional(mark_scheme_named(*text)) : std::nullopt;
+}
+
+std::optional<Method> method_in(const Entry& entry) {
+  const auto text = text_in(entry);
+  return text ? std::optional(method_named(*text)) : std::nullopt;
 }
 
 std::optional<Unit> unit_in(const Entry& entry) {
@@ -133,6 +144,10 @@ Values<double> number_or(std::string_view name, const Any& value, double fallbac
   return {Argument(name, value), number_in, fallback};
 }
 
+Values<double> share(std::string_view name, const Any& value) {
+  return {Argument(name, value), share_in};
+}
+
 Values<Entry> entry(std::string_view name, const Any& value) {
   return {Argument(name, value).needed(), entry_in};
 }
@@ -163,6 +178,41 @@ Maybe<Length> optional_size(std::string_view name, const Any& value) {
   return {{Argument(name, value), size_in}};
 }
 
+Numbers numbers(std::string_view name, const Any& value, Zero zero) {
+  if (!value.hasValue()) throw BadInput("the argument " + std::string(name) + " is missing");
+  Numbers found{std::string(name), {}, {}};
+  const auto add = [&](const Any& cell) {
+    double number = 0;
+    // A number is the usual thing; all else goes the way of every other argument.
+    if (cell.getValueTypeClass() == css::uno::TypeClass_DOUBLE)
+      cell >>= number;
+    else if (const auto other = number_in(entry_of(cell, name)))
+      number = *other;
+    else
+      return found.values.push_back(std::nullopt);
+    if (number == 0 && zero == Zero::is_not_given)
+      found.values.push_back(std::nullopt);
+    else
+      found.values.push_back(number);
+  };
+  Sequence<Sequence<Any>> range;
+  if (!(value >>= range)) {
+    add(value);
+    return found;
+  }
+  const auto rows = std::span(range.begin(), static_cast<std::size_t>(range.getLength()));
+  if (rows.empty() || !rows.front().hasElements())
+    throw BadInput(found.name + " is a range without cells");
+  found.shape = {rows.size(), static_cast<std::size_t>(rows.front().getLength())};
+  found.values.reserve(found.shape.rows * found.shape.columns);
+  for (const Sequence<Any>& row : rows) {
+    if (row.getLength() != rows.front().getLength())
+      throw BadInput(found.name + " is a range whose rows are not of one length");
+    for (const Any& cell : row) add(cell);
+  }
+  return found;
+}
+
 std::vector<Length> sizes(std::string_view name, const Any& value) {
   const auto range = size(name, value);
   const Shape shape = range.argument.shape();
@@ -189,6 +239,10 @@ EntryTable table(std::string_view name, const Any& value) {
 
 EntryTable optional_table(std::string_view name, const Any& value) {
   return Argument(name, value, Argument::Rows::in_use).table();
+}
+
+Method method(std::string_view name, const Any& value) {
+  return Values<Method>{Argument(name, value), method_in}.single().value_or(Method::least);
 }
 
 std::string word(std::string_view name, const Any& value) {

@@ -16,6 +16,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/drift/drift.hpp"
 #include "core/entries/entries.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/length.hpp"
@@ -104,6 +105,8 @@ Values<Length> length(std::string_view name, const Any& value);  // in mm; zero 
 Values<Length> length_or(std::string_view name, const Any& value, Length fallback);
 Values<Length> size(std::string_view name, const Any& value);  // in mm; zero is not given
 Values<double> number_or(std::string_view name, const Any& value, double fallback);
+// A share of one; zero is not given.
+Values<double> share(std::string_view name, const Any& value);
 Values<Entry> entry(std::string_view name, const Any& value);   // number or text
 Entry optional_entry(std::string_view name, const Any& value);  // one value, as it is
 Values<std::string> mark(std::string_view name, const Any& value);
@@ -116,6 +119,18 @@ Maybe<Length> maybe_size(std::string_view name, const Any& value);
 // May be left out altogether as well.
 Maybe<Length> optional_size(std::string_view name, const Any& value);
 
+// A range of many numbers, read without a detour over Entry: row by row, one after the other.
+struct Numbers {
+  std::string name;
+  Shape shape;
+  std::vector<std::optional<double>> values;
+};
+
+enum class Zero { is_a_value, is_not_given };
+
+// Throws BadInput where the argument is left out, and for what is neither number nor text.
+Numbers numbers(std::string_view name, const Any& value, Zero zero = Zero::is_a_value);
+
 // The sizes in a range of choices; whatever is not given is skipped.
 std::vector<Length> sizes(std::string_view name, const Any& value);
 
@@ -125,6 +140,9 @@ MarkTable mark_table(const Argument& argument);
 // A table, needed or not, without the blank rows at its end.
 EntryTable table(std::string_view name, const Any& value);
 EntryTable optional_table(std::string_view name, const Any& value);
+
+// The one method of a drift; least squares unless given.
+Method method(std::string_view name, const Any& value);
 
 // A word such as a column's name; empty where not given.
 std::string word(std::string_view name, const Any& value);

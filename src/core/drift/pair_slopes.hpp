@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MPL-2.0
 //
 // The slopes of all pairs of points whose x differ, by rank: what a line through medians needs. Of
-// 1 000 points there are half a million slopes, which are listed; of more, too many to list, so a
-// rank is found by halving: how many slopes are at most b is the number of pairs that stand in the
-// other order by y - b x than by x, which sorting by merging counts (D. Knuth, The Art of Computer
-// Programming 3, 5.1.1: inversions). The halving runs over the floating-point numbers themselves,
-// so it ends after 64 steps at most, at the exact slope; equal slopes do no harm.
+// 100 points there are 5 000 slopes, which are listed; of more points a rank is found by halving:
+// how many slopes are at most b is the number of pairs that stand in the other order by y - b x
+// than by x, which sorting by merging counts (D. Knuth, The Art of Computer Programming 3, 5.1.1:
+// inversions). The halving runs over the floating-point numbers themselves, so it ends after 64
+// steps at the exact slope, and equal slopes do no harm.
 #pragma once
 
 #include <cstddef>
@@ -20,7 +20,7 @@ namespace shimwright {
 class PairSlopes {
  public:
   // At most this many points are listed.
-  static constexpr std::size_t most_listed = 1000;
+  static constexpr std::size_t most_listed = 100;
 
   // `most_listed` is for tests, which hold both ways against each other.
   explicit PairSlopes(std::span<const Point> points, std::size_t listed_up_to = most_listed);
