@@ -72,14 +72,19 @@ Any thickness_of_marks(const Values<std::string>& marks, Argument scheme) {
 }
 
 History history(const Any& distance_range, const Any& clearance_range, const Any& shim_range) {
-  const Numbers distance = numbers("distance", distance_range);
-  const Numbers clearance = numbers("clearance", clearance_range);
-  const Numbers shim = numbers("shim", shim_range, Zero::is_not_given);
-  const std::array shapes{NamedShape{distance.name, distance.shape},
-                          NamedShape{clearance.name, clearance.shape},
-                          NamedShape{shim.name, shim.shape}};
-  common_shape(shapes);
-  return read_history(distance.values, clearance.values, shim.values);
+  const Numbers distance("distance", distance_range);
+  const Numbers clearance("clearance", clearance_range);
+  const Numbers shim("shim", shim_range, Zero::is_not_given);
+  const std::array shapes{NamedShape{distance.name(), distance.shape()},
+                          NamedShape{clearance.name(), clearance.shape()},
+                          NamedShape{shim.name(), shim.shape()}};
+  const Shape shape = common_shape(shapes);
+  History checks;
+  checks.reserve(shape.rows * shape.columns);
+  for (std::size_t row = 0; row < shape.rows; ++row)
+    for (std::size_t column = 0; column < shape.columns; ++column)
+      checks.add(distance.at(row, column), clearance.at(row, column), shim.at(row, column));
+  return checks;
 }
 
 Any drift_row(const std::optional<Drift>& drift) {

@@ -178,39 +178,31 @@ Maybe<Length> optional_size(std::string_view name, const Any& value) {
   return {{Argument(name, value), size_in}};
 }
 
-Numbers numbers(std::string_view name, const Any& value, Zero zero) {
-  if (!value.hasValue()) throw BadInput("the argument " + std::string(name) + " is missing");
-  Numbers found{std::string(name), {}, {}};
-  const auto add = [&](const Any& cell) {
-    double number = 0;
-    // A number is the usual thing; all else goes the way of every other argument.
-    if (cell.getValueTypeClass() == css::uno::TypeClass_DOUBLE)
-      cell >>= number;
-    else if (const auto other = number_in(entry_of(cell, name)))
-      number = *other;
-    else
-      return found.values.push_back(std::nullopt);
-    if (number == 0 && zero == Zero::is_not_given)
-      found.values.push_back(std::nullopt);
-    else
-      found.values.push_back(number);
-  };
-  Sequence<Sequence<Any>> range;
-  if (!(value >>= range)) {
-    add(value);
-    return found;
-  }
-  const auto rows = std::span(range.begin(), static_cast<std::size_t>(range.getLength()));
-  if (rows.empty() || !rows.front().hasElements())
-    throw BadInput(found.name + " is a range without cells");
-  found.shape = {rows.size(), static_cast<std::size_t>(rows.front().getLength())};
-  found.values.reserve(found.shape.rows * found.shape.columns);
-  for (const Sequence<Any>& row : rows) {
-    if (row.getLength() != rows.front().getLength())
-      throw BadInput(found.name + " is a range whose rows are not of one length");
-    for (const Any& cell : row) add(cell);
-  }
-  return found;
+Numbers::Numbers(std::string_view name, const Any& value, Zero zero)
+    : name_(name), zero_(zero), value_(value) {
+  if (!value_.hasValue()) throw BadInput("the argument " + name_ + " is missing");
+  if (!(value_ >>= rows_)) return;
+  if (!rows_.hasElements() || !rows_.getConstArray()[0].hasElements())
+    throw BadInput(name_ + " is a range without cells");
+  shape_ = {static_cast<std::size_t>(rows_.getLength()),
+            static_cast<std::size_t>(rows_.getConstArray()[0].getLength())};
+}
+
+std::optional<double> Numbers::at(std::size_t row, std::size_t column) const {
+  if (!rows_.hasElements()) return number_of(value_);
+  if (shape_.single()) row = column = 0;
+  const Sequence<Any>& cells = rows_.getConstArray()[row];
+  if (static_cast<std::size_t>(cells.getLength()) != shape_.columns)
+    throw BadInput(name_ + " is a range whose rows are not of one length");
+  return number_of(cells.getConstArray()[column]);
+}
+
+std::optional<double> Numbers::number_of(const Any& cell) const {
+  // A number is the usual thing; all else goes the way of every other argument.
+  const std::optional<double> number = cell.getValueTypeClass() == css::uno::TypeClass_DOUBLE
+                                           ? *static_cast<const double*>(cell.getValue())
+                                           : number_in(entry_of(cell, name_));
+  return number == 0.0 && zero_ == Zero::is_not_given ? std::nullopt : number;
 }
 
 std::vector<Length> sizes(std::string_view name, const Any& value) {

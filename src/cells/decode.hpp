@@ -9,6 +9,7 @@
 #pragma once
 
 #include <com/sun/star/uno/Any.hxx>
+#include <com/sun/star/uno/Sequence.hxx>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -119,17 +120,30 @@ Maybe<Length> maybe_size(std::string_view name, const Any& value);
 // May be left out altogether as well.
 Maybe<Length> optional_size(std::string_view name, const Any& value);
 
-// A range of many numbers, read without a detour over Entry: row by row, one after the other.
-struct Numbers {
-  std::string name;
-  Shape shape;
-  std::vector<std::optional<double>> values;
-};
-
 enum class Zero { is_a_value, is_not_given };
 
-// Throws BadInput where the argument is left out, and for what is neither number nor text.
-Numbers numbers(std::string_view name, const Any& value, Zero zero = Zero::is_a_value);
+// A range of many numbers, each read where it stands when it is asked for. A single value stands
+// for every place.
+class Numbers {
+ public:
+  // Throws BadInput where the argument is left out or is a range without cells.
+  Numbers(std::string_view name, const Any& value, Zero zero = Zero::is_a_value);
+
+  const std::string& name() const { return name_; }
+  Shape shape() const { return shape_; }
+
+  // Throws BadInput for what is neither number nor text, and for a row of another length.
+  std::optional<double> at(std::size_t row, std::size_t column) const;
+
+ private:
+  std::optional<double> number_of(const Any& cell) const;
+
+  std::string name_;
+  Zero zero_;
+  Shape shape_;
+  Any value_;
+  com::sun::star::uno::Sequence<com::sun::star::uno::Sequence<Any>> rows_;  // none: a single value
+};
 
 // The sizes in a range of choices; whatever is not given is skipped.
 std::vector<Length> sizes(std::string_view name, const Any& value);

@@ -13,18 +13,16 @@
 #include <string>
 #include <vector>
 
-#include "core/drift/prediction.hpp"
 #include "core/values/bad_input.hpp"
 
 namespace shimwright {
 namespace {
 
-// Clearance + shim in mm.
+// Clearance + shim in mm, over a shim of 2.70.
 History history_of(const std::vector<double>& distance, const std::vector<double>& followed) {
   History history;
   for (std::size_t i = 0; i < distance.size(); ++i)
-    history.checks.push_back(
-        {distance[i], static_cast<double>(Length::of(followed.at(i)).nanometres())});
+    history.add(distance[i], followed.at(i) - 2.7, 2.7);
   return history;
 }
 
@@ -90,9 +88,7 @@ TEST(Due, is_cautious_at_once_where_a_further_reading_might_be_out) {
 }
 
 TEST(Due, counts_from_the_furthest_check_whatever_the_order) {
-  History backwards = closing_up;
-  std::swap(backwards.checks[0], backwards.checks[3]);
-  std::swap(backwards.checks[1], backwards.checks[3]);
+  const History backwards = history_of({36e3, 24e3, 0, 12e3}, {2.85, 2.88, 2.90, 2.89});
   expect_due(due_after(backwards, 2.68_mm, {0.10_mm, 0.20_mm}), 93'000, 60244.16518123619, "tight");
   EXPECT_EQ(due_after(backwards, 2.68_mm, {0.15_mm, 0.20_mm})->cautious, 36'000);
 }
@@ -107,8 +103,9 @@ TEST(Due, is_of_a_drift_that_is_proven_at_the_confidence) {
 TEST(Due, is_the_same_in_any_unit_of_distance_and_far_from_zero) {
   for (const double unit : {1.0, 0.6213711922, 1 / 50.0})
     for (const double from : {0.0, 1e6, 1e9}) {
-      History moved = closing_up;
-      for (Point& check : moved.checks) check.x = from + check.x * unit;
+      History moved;
+      for (const Point& check : closing_up.checks())
+        moved.add(from + check.x * unit, check.y / 1e6 - 2.7, 2.7);
       const auto due = due_after(moved, 2.68_mm, {0.10_mm, 0.20_mm});
       ASSERT_TRUE(due && due->distance && due->cautious);
       EXPECT_NEAR((*due->distance - from) / unit, 93'000, 0.01);
@@ -119,13 +116,13 @@ TEST(Due, is_the_same_in_any_unit_of_distance_and_far_from_zero) {
 // Simulated: of valves that do not drift, one in twenty is called tight or loose at 95 %.
 TEST(Due, calls_one_steady_valve_in_twenty_something_else) {
   std::mt19937 random(2026);
-  std::normal_distribution<double> noise(0, 5000);
+  std::normal_distribution<double> noise(0, 0.005);
   constexpr int rounds = 20'000;
   int tight = 0;
   int loose = 0;
   for (int round = 0; round < rounds; ++round) {
     History history;
-    for (int i = 0; i < 7; ++i) history.checks.push_back({12e3 * i, 2.9e6 + noise(random)});
+    for (int i = 0; i < 7; ++i) history.add(12e3 * i, 0.2 + noise(random), 2.7);
     const auto due = due_after(history, 2.72_mm, {0.10_mm, 0.24_mm});
     if (due->course == Course::tight) ++tight;
     if (due->course == Course::loose) ++loose;

@@ -10,6 +10,8 @@
 #include <random>
 #include <vector>
 
+#include "core/drift/student_t.hpp"
+
 namespace shimwright {
 namespace {
 

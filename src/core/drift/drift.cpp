@@ -34,12 +34,12 @@ Method method_named(std::string_view name) {
 
 std::optional<Drift> drift_of(const History& history, Method method) {
   if (method == Method::median) {
-    const auto line = fit_median_line(history.checks);
+    const auto line = fit_median_line(history.checks());
     if (!line) return std::nullopt;
     return figures(line->n, line->slope, line->slope_error, line->intercept, line->residual_sd,
                    line->r2);
   }
-  const auto line = fit_line(history.checks);
+  const auto line = fit_line(history.checks());
   if (!line) return std::nullopt;
   return figures(line->n, line->slope, line->slope_error, line->intercept(), line->residual_sd,
                  line->r2);

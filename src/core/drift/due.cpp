@@ -6,6 +6,7 @@
 
 #include "core/drift/line.hpp"
 #include "core/drift/prediction.hpp"
+#include "core/drift/student_t.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/choice.hpp"
 #include "core/values/text.hpp"
@@ -46,7 +47,7 @@ std::optional<Due> due_after(const History& history, Length fitted, const Limits
   if (!(confidence >= 0.5 && confidence < 1))
     throw BadInput("a confidence of " + text_of(confidence) +
                    " cannot be used: it is at least 0.5 and below 1, such as 0.95");
-  const auto line = fit_line(history.checks);
+  const auto line = fit_line(history.checks());
   if (!line) return std::nullopt;
 
   const auto level = [&](Length limit) {

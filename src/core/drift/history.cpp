@@ -8,14 +8,11 @@
 #include "core/values/bad_input.hpp"
 #include "core/values/bounds.hpp"
 #include "core/values/choice.hpp"
+#include "core/values/length.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
 namespace {
-
-const std::optional<double>& entry_of(Entered column, std::size_t check) {
-  return column.size() == 1 ? column.front() : column[check];
-}
 
 double sound_distance(double distance) {
   if (!std::isfinite(distance)) throw BadInput("a distance is not a finite number");
@@ -34,24 +31,16 @@ Point point_of(double distance, double clearance, double shim) {
 
 }  // namespace
 
-double History::last_distance() const { return std::ranges::max_element(checks, {}, &Point::x)->x; }
+void History::add(std::optional<double> distance, std::optional<double> clearance,
+                  std::optional<double> shim) try {
+  ++entered_;
+  if (distance && clearance && shim) checks_.push_back(point_of(*distance, *clearance, *shim));
+} catch (const BadInput& trouble) {
+  throw BadInput("check " + std::to_string(entered_) + ": " + trouble.what());
+}
 
-History read_history(Entered distance, Entered clearance, Entered shim) {
-  const std::size_t count = std::max({distance.size(), clearance.size(), shim.size()});
-  for (const Entered& column : {distance, clearance, shim})
-    if (column.size() != count && column.size() != 1)
-      throw BadInput("distance, clearance and shim are of different lengths");
-  History history;
-  history.checks.reserve(count);
-  for (std::size_t check = 0; check < count; ++check) try {
-      const auto& at = entry_of(distance, check);
-      const auto& gap = entry_of(clearance, check);
-      const auto& thickness = entry_of(shim, check);
-      if (at && gap && thickness) history.checks.push_back(point_of(*at, *gap, *thickness));
-    } catch (const BadInput& trouble) {
-      throw BadInput("check " + std::to_string(check + 1) + ": " + trouble.what());
-    }
-  return history;
+double History::last_distance() const {
+  return std::ranges::max_element(checks_, {}, &Point::x)->x;
 }
 
 }  // namespace shimwright

@@ -11,28 +11,32 @@
 // - Two checks at one distance are two readings there.
 #pragma once
 
+#include <cstddef>
 #include <optional>
-#include <span>
 #include <vector>
 
 #include "core/drift/line.hpp"
-#include "core/values/length.hpp"
 
 namespace shimwright {
 
-struct History {
+class History {
+ public:
+  // The next check, lengths in mm; one that lacks anything is passed over. Throws BadInput, with
+  // the number of the check, for a length that cannot be, a shim of zero or less, and a distance
+  // that is no finite number or beyond `largest_distance` either way.
+  void add(std::optional<double> distance, std::optional<double> clearance,
+           std::optional<double> shim);
+
+  void reserve(std::size_t checks) { checks_.reserve(checks); }
+
   // x: distance in the user's unit; y: clearance + shim in whole nanometres. In order of entry.
-  std::vector<Point> checks;
+  const std::vector<Point>& checks() const { return checks_; }
 
-  double last_distance() const;  // the largest; none of an empty history
+  double last_distance() const;  // the largest; not of an empty history
+
+ private:
+  std::size_t entered_ = 0;
+  std::vector<Point> checks_;
 };
-
-// An entry for each check, or one that stands for all.
-using Entered = std::span<const std::optional<double>>;
-
-// Lengths in mm. Throws BadInput, with the number of the check, for a length that cannot be, a shim
-// of zero or less, and a distance that is no finite number or beyond `largest_distance` either way;
-// and where the columns are of different lengths.
-History read_history(Entered distance, Entered clearance, Entered shim);
 
 }  // namespace shimwright

@@ -2,7 +2,6 @@
 #include "core/drift/prediction.hpp"
 
 #include <algorithm>
-#include <boost/math/distributions/students_t.hpp>
 #include <cmath>
 
 namespace shimwright {
@@ -14,11 +13,6 @@ double constant_part(const Line& line, Scatter scatter) {
 }
 
 }  // namespace
-
-double student_t(double tail, double degrees) {
-  return boost::math::quantile(
-      boost::math::complement(boost::math::students_t_distribution<double>(degrees), tail));
-}
 
 double distance_from_line(const Line& line, const Bound& bound, double x) {
   const double from_mean = x - line.mean_x;

@@ -3,10 +3,10 @@
 // How far a line can be trusted beyond its points. At x, a one-sided bound lies this far below or
 // above the line:
 //   t s sqrt(k + (x - mean x)^2 / Sxx),  k = 1 + 1/n for one more reading, 1/n for the line itself
-// with Student's t for n - 2 degrees of freedom (any textbook; checked on GUM H.3 and on the
-// examples of Graybill & Iyer, chapter 6). Where a bound meets a level is an inverse prediction:
-// the equation is quadratic in x (E. C. Fieller 1954), and where the slope is uncertain the bound
-// may never meet the level.
+// with Student's t (student_t.hpp) for n - 2 degrees of freedom (any textbook; checked on GUM H.3
+// and on the examples of Graybill & Iyer, chapter 6). Where a bound meets a level is an inverse
+// prediction: the equation is quadratic in x (E. C. Fieller 1954), and where the slope is uncertain
+// the bound may never meet the level.
 #pragma once
 
 #include <optional>
@@ -14,10 +14,6 @@
 #include "core/drift/line.hpp"
 
 namespace shimwright {
-
-// The value that Student's t, with so many degrees of freedom (above zero), exceeds with the
-// probability `tail` (above 0, below 1).
-double student_t(double tail, double degrees);
 
 enum class Scatter { of_a_reading, of_the_line };
 
