@@ -198,10 +198,16 @@ std::optional<double> Numbers::at(std::size_t row, std::size_t column) const {
 }
 
 std::optional<double> Numbers::number_of(const Any& cell) const {
-  // A number is the usual thing; all else goes the way of every other argument.
-  const std::optional<double> number = cell.getValueTypeClass() == css::uno::TypeClass_DOUBLE
-                                           ? *static_cast<const double*>(cell.getValue())
-                                           : number_in(entry_of(cell, name_));
+  std::optional<double> number;
+  switch (cell.getValueTypeClass()) {
+    case css::uno::TypeClass_DOUBLE:
+      number = *static_cast<const double*>(cell.getValue());
+      break;
+    case css::uno::TypeClass_STRING:
+      break;  // blank, or text: not given
+    default:
+      number = number_in(entry_of(cell, name_));
+  }
   return number == 0.0 && zero_ == Zero::is_not_given ? std::nullopt : number;
 }
 

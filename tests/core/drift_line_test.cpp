@@ -7,11 +7,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <numeric>
 #include <random>
 #include <string>
 #include <vector>
 
+#include "core/drift/sum.hpp"
 #include "nist_data.hpp"
 
 namespace shimwright {
@@ -215,6 +217,49 @@ TEST(DriftLine, loses_no_digit_over_a_hundred_thousand_points) {
   // By hand: 1/1024, and the slope of +1, -1, ... which is -6 / (n^2 - 1).
   EXPECT_NEAR(line->slope, 1 / 1024.0 - 6 / (1e10 - 1), 1e-18);
   EXPECT_NEAR(line->mean_x, 1e9 + 49'999.5, 1e-6);
+}
+
+// Whole numbers below 10 000, so that n Sxy and n Sxx are known exactly: the slope is right to the
+// last digits, which sums that drop what is small would not be.
+TEST(DriftLine, is_exact_over_a_hundred_thousand_whole_numbers) {
+  std::mt19937 random(36);
+  std::uniform_int_distribution<std::int64_t> below(0, 9999);
+  std::vector<Point> points;
+  std::int64_t x_sum = 0;
+  std::int64_t y_sum = 0;
+  std::int64_t xx = 0;
+  std::int64_t xy = 0;
+  constexpr std::int64_t n = 100'000;
+  for (std::int64_t i = 0; i < n; ++i) {
+    const std::int64_t x = below(random);
+    const std::int64_t y = x / 3 + below(random);
+    points.push_back({static_cast<double>(x), static_cast<double>(y)});
+    x_sum += x;
+    y_sum += y;
+    xx += x * x;
+    xy += x * y;
+  }
+  const auto line = fit_line(points);
+  ASSERT_TRUE(line);
+  const auto n_sxy = static_cast<double>(n * xy - x_sum * y_sum);
+  const auto n_sxx = static_cast<double>(n * xx - x_sum * x_sum);
+  EXPECT_DOUBLE_EQ(line->slope, n_sxy / n_sxx);
+  EXPECT_DOUBLE_EQ(line->sxx, n_sxx / n);
+}
+
+// By hand: the mean of 0, 1, 0 is no binary fraction, and less so beside 1e15.
+TEST(DriftLine, keeps_the_scatter_beside_heights_without_end) {
+  const auto line = fit_line(points_of({0, 1, 2}, {1e15, 1e15 + 1, 1e15}));
+  ASSERT_TRUE(line);
+  EXPECT_NEAR(line->slope, 0, 1e-15);
+  EXPECT_DOUBLE_EQ(line->residual_sd, std::sqrt(2.0 / 3));
+}
+
+// Neumaier's own example.
+TEST(Sum, keeps_what_is_small_beside_what_is_large) {
+  Sum sum;
+  for (const double term : {1.0, 1e100, 1.0, -1e100}) sum.add(term);
+  EXPECT_EQ(sum.value(), 2);
 }
 
 TEST(DriftLine, does_not_depend_on_the_order_of_the_points) {

@@ -181,10 +181,40 @@ TEST(Meeting, is_on_the_bound_for_any_certainty_of_the_slope) {
           ASSERT_NEAR(room(*x), 0, 1e-8 * (1e5 + std::abs(line.slope * *x)))
               << slope << " of " << of_errors << " errors, at " << *x;
           ASSERT_GT(room(from + (*x - from) * 0.999), 0);
+          // From just before it, it is no earlier than that.
+          const double before = std::nextafter(*x, from);
+          ASSERT_GE(first_meeting(line, bound, level, before).value(), before);
         }
       }
   EXPECT_GT(met, 300);
   EXPECT_GT(never, 300);
+}
+
+// The equation in long double, by the form whose terms have one sign: a level below the line that
+// the bound of a slope which is barely uncertain meets far out.
+TEST(Meeting, keeps_its_digits_where_the_slope_is_barely_uncertain) {
+  for (const double slope : {0.8, -0.8})
+    for (const double of_errors : {1.9999, 1.99999999, 2.00000001, 2.0001}) {
+      const Line line = line_of(slope, of_errors);
+      const double level = line.mean_y - 60'000;
+      const auto x = first_meeting(line, {Side::below, 2}, level, line.mean_x);
+      if (slope > 0 && of_errors > 2) {
+        EXPECT_FALSE(x);
+        continue;
+      }
+      const long double a = 60'000;
+      const long double b = slope;
+      const long double q = 2 * static_cast<long double>(line.residual_sd) /
+                            std::sqrt(static_cast<long double>(line.sxx));
+      const long double k_sxx = (1 + 1.0L / 12) * line.sxx;
+      const long double opening = (b - q) * (b + q);
+      const long double w = q * std::sqrt(a * a + k_sxx * opening);
+      const long double d =
+          slope > 0 ? -(a * b + w) / opening : (a * a - q * q * k_sxx) / (w - a * b);
+      EXPECT_NEAR((x.value() - line.mean_x) / static_cast<double>(d), 1,
+                  1e-15 / std::abs(of_errors - 2) + 1e-13)
+          << slope << " of " << of_errors;
+    }
 }
 
 // By hand: the line falls from 30 by 1 at each x, and meets 10 at 20.

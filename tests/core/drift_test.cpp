@@ -88,6 +88,8 @@ TEST(History, refuses_what_cannot_be_with_the_check_s_number) {
   EXPECT_EQ(refusal({0, 1}, {0.2, endless}, {2.7}), "check 2: a length is not a finite number");
   EXPECT_EQ(refusal({2e11, 1}, {0.2, 0.2}, {2.7}),
             "check 1: a distance of 200000000000 is beyond 100000000000");
+  EXPECT_EQ(refusal({-2e11}, {0.2}, {2.7}),
+            "check 1: a distance of -200000000000 is beyond 100000000000");
   EXPECT_EQ(refusal({0, 1}, {0.2, 0.2}, {2.7, -2.7}),
             "check 2: a shim of -2.70 mm cannot be: a thickness is above zero");
   EXPECT_NE(refusal({0, 1}, {150, 0.2}, {2.7}).find("check 1: a length of 150 mm"),
@@ -121,6 +123,20 @@ TEST(Drift, by_medians_is_told_the_same_way) {
   EXPECT_EQ(drift->scatter, 0);
   EXPECT_EQ(drift->rate_error, 0);
   EXPECT_NEAR(drift->r2.value(), 1 - 0.0085 / 0.0090, 1e-12);
+}
+
+// Sen's example (drift_median_test.cpp) as hundredths of a millimetre over a shim of 2.
+TEST(Drift, by_medians_has_each_figure_in_its_place) {
+  const auto drift =
+      drift_of(read_history({1, 2, 3, 4, 10, 12, 18}, {.09, .15, .19, .20, .45, .55, .78}, {2.0}),
+               Method::median);
+  ASSERT_TRUE(drift);
+  EXPECT_DOUBLE_EQ(drift->rate, 40);
+  EXPECT_NEAR(drift->rate_error, 10 * (29.0 / 7 - 59.0 / 15) / 2, 1e-13);
+  EXPECT_DOUBLE_EQ(drift->intercept, 2.04);
+  EXPECT_DOUBLE_EQ(drift->scatter, 0.014826);
+  EXPECT_EQ(drift->checks, 7U);
+  EXPECT_GT(drift->r2.value(), 0.98);
 }
 
 TEST(Drift, does_not_see_a_change_of_shim) {

@@ -12,7 +12,7 @@ std::optional<Line> fit_line(std::span<const Point> points) {
   if (points.size() < 3) return std::nullopt;
   const auto n = static_cast<double>(points.size());
 
-  // Differences from the first point are exact to the last digit, however large its coordinates.
+  // Differences from the first point are right to the last digit, however far away it is.
   const Point first = points.front();
   Sum sum_x;
   Sum sum_y;
@@ -25,40 +25,32 @@ std::optional<Line> fit_line(std::span<const Point> points) {
     return Point{(point.x - first.x) - mean.x, (point.y - first.y) - mean.y};
   };
 
-  Sum left_x;  // what rounding left of the means
-  Sum left_y;
   Sum xx;
   Sum xy;
   Sum yy;
   for (const Point& point : points) {
     const auto [x, y] = centred(point);
-    left_x.add(x);
-    left_y.add(y);
     xx.add(x * x);
     xy.add(x * y);
     yy.add(y * y);
   }
-  const Point left{left_x.value() / n, left_y.value() / n};
-  const double sxx = xx.value() - n * left.x * left.x;
-  const double sxy = xy.value() - n * left.x * left.y;
-  const double syy = yy.value() - n * left.y * left.y;
-  if (!(sxx > 0)) return std::nullopt;
+  if (!(xx.value() > 0)) return std::nullopt;
 
   Line line;
   line.n = points.size();
-  line.slope = sxy / sxx;
+  line.mean_x = first.x + mean.x;
+  line.mean_y = first.y + mean.y;
+  line.sxx = xx.value();
+  line.slope = xy.value() / line.sxx;
   Sum squares;
   for (const Point& point : points) {
     const auto [x, y] = centred(point);
-    const double residual = (y - left.y) - line.slope * (x - left.x);
+    const double residual = y - line.slope * x;
     squares.add(residual * residual);
   }
   line.residual_sd = std::sqrt(squares.value() / line.degrees());
-  line.slope_error = line.residual_sd / std::sqrt(sxx);
-  if (syy > 0) line.r2 = std::max(0.0, 1 - squares.value() / syy);
-  line.mean_x = first.x + (mean.x + left.x);
-  line.mean_y = first.y + (mean.y + left.y);
-  line.sxx = sxx;
+  line.slope_error = line.residual_sd / std::sqrt(line.sxx);
+  if (yy.value() > 0) line.r2 = std::max(0.0, 1 - squares.value() / yy.value());
   return line;
 }
 

@@ -6,8 +6,9 @@
 // with sums of squares about the means (any textbook of regression; checked on NIST StRD). Units
 // are the caller's; the order of the points does not matter.
 //
-// Distances may be large and their differences small: every sum is of differences, taken twice
-// (Chan, Golub & LeVeque, The American Statistician 37, 1983: the corrected two-pass algorithm).
+// Distances may be large and their differences small: the sums are of differences from the means,
+// which a first pass finds (Chan, Golub & LeVeque, The American Statistician 37, 1983), and keep
+// what rounding would drop (sum.hpp).
 #pragma once
 
 #include <cstddef>

@@ -29,7 +29,7 @@ class PairSlopes {
   std::int64_t count() const { return count_; }
 
   // The slopes of these ranks, from 1 for the least to count(); ranks ascend. To one unit in the
-  // last place. Time grows with n^2 where they are listed, else with n log n: about 1 s for
+  // last place. Time grows with n^2 where they are listed, else with n log n: about 2 s for
   // 100 000 points.
   std::vector<double> of_ranks(std::span<const std::int64_t> ranks);
 
