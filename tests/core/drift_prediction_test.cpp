@@ -217,6 +217,27 @@ TEST(Meeting, keeps_its_digits_where_the_slope_is_barely_uncertain) {
     }
 }
 
+// Where a bound only just touches the level, rounding decides whether it does; the answer is never
+// before where it was asked from, nor far from there.
+TEST(Meeting, at_a_mere_touch_is_there_or_nowhere) {
+  std::mt19937 random(1954);
+  int there = 0;
+  for (int round = 0; round < 2000; ++round) {
+    const Line line = line_of(std::uniform_real_distribution(-1.0, 1.0)(random), 1.5);
+    const double q = 2 * line.slope_error;
+    const double opening = (q - line.slope) * (q + line.slope);
+    const double k_sxx = (1 + 1.0 / 12) * line.sxx;
+    const double a = std::sqrt(k_sxx * opening) * (1 + 1e-15 * (round % 20 - 3));
+    const double from = line.mean_x + a * line.slope / opening * (1 + 1e-9 * (round % 3 - 1));
+    const auto x = first_meeting(line, {Side::below, 2}, line.mean_y - a, from);
+    ASSERT_TRUE(x);  // it widens beyond
+    ASSERT_GE(*x, from);
+    ASSERT_NEAR(*x, from, 0.5);
+    if (*x == from) ++there;
+  }
+  EXPECT_GT(there, 0);
+}
+
 // By hand: the line falls from 30 by 1 at each x, and meets 10 at 20.
 TEST(Meeting, of_the_line_itself_is_where_it_crosses) {
   const auto line = fit_line(points_of({0, 1, 2, 3}, {30, 29, 28, 27}));

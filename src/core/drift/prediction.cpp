@@ -30,7 +30,8 @@ double bound_at(const Line& line, const Bound& bound, double x) {
 //   a + b d = q sqrt(k Sxx + d^2).
 // The left side less the right is concave, so from where it is positive it reaches zero once at
 // most, and does where b < q: at the root (-ab - w) / (b^2 - q^2), w = q sqrt(a^2 + k Sxx (b^2 -
-// q^2)), of the squared equation.
+// q^2)), of the squared equation, which is (a^2 - q^2 k Sxx) / (w - ab) and so none of the second
+// degree where b^2 = q^2.
 std::optional<double> first_meeting(const Line& line, const Bound& bound, double level,
                                     double from) {
   const double sign = bound.side == Bound::Side::below ? 1 : -1;
@@ -40,11 +41,8 @@ std::optional<double> first_meeting(const Line& line, const Bound& bound, double
   const double q = bound.t * line.residual_sd / std::sqrt(line.sxx);
   if (b >= q) return std::nullopt;
   const double k_sxx = constant_part(line, bound.scatter) * line.sxx;
-  const double opening = (b - q) * (b + q);
-  const double w = q * std::sqrt(std::max(0.0, a * a + k_sxx * opening));
-  // Two forms of one root: each adds numbers of one sign only.
-  const double from_mean =
-      a * b <= 0 ? (a * a - q * q * k_sxx) / (w - a * b) : -(a * b + w) / opening;
+  const double w = q * std::sqrt(std::max(0.0, a * a + k_sxx * (b - q) * (b + q)));
+  const double from_mean = (a * a - q * q * k_sxx) / (w - a * b);
   const double x = std::max(from, line.mean_x + from_mean);
   return std::isfinite(x) ? std::optional(x) : std::nullopt;
 }
