@@ -7,9 +7,9 @@
 // further ahead the more, so the cautious distance is where one more reading might, with the odds
 // that `confidence` leaves, already be at the limit (prediction.hpp).
 //
-// This tells from the past alone, and by a straight line; few checks that happen to lie on one leave
-// no scatter, and then no room for caution. It never takes the place of the manual's interval: what
-// comes first counts.
+// This tells from the past alone, and by a straight line; few checks that happen to lie on one
+// leave no scatter, and then no room for caution. It never takes the place of the manual's
+// interval: what comes first counts.
 #pragma once
 
 #include <optional>
