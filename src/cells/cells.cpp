@@ -2,6 +2,7 @@
 //
 // The add-in Calc talks to: each function decodes its arguments, asks the core, encodes the
 // answer. Whatever goes wrong leaves as one kind of exception, which Calc shows as Err:502.
+#include <array>
 #include <com/sun/star/lang/XServiceInfo.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
 #include <cppuhelper/implbase2.hxx>
@@ -12,6 +13,8 @@
 #include "cells/book.hpp"
 #include "cells/each.hpp"
 #include "cells/tables.hpp"
+#include "core/drift/drift.hpp"
+#include "core/drift/due.hpp"
 #include "office/text.hpp"
 
 namespace shimwright::cells {
@@ -57,6 +60,8 @@ Any ladder_column(std::optional<Length> from, std::optional<Length> to,
   return number_range(rows);
 }
 
+Entry entry_of(std::optional<double> number) { return number ? Entry(*number) : Entry(); }
+
 Any thickness_of_marks(const Values<std::string>& marks, Argument scheme) {
   if (scheme.shape().columns != 2)
     return each([](const std::string& mark, MarkScheme how) { return thickness_marked(mark, how); },
@@ -64,6 +69,40 @@ Any thickness_of_marks(const Values<std::string>& marks, Argument scheme) {
   return each(
       [own = mark_table(scheme)](const std::string& mark) { return thickness_marked(mark, own); },
       marks);
+}
+
+History history(const Any& distance_range, const Any& clearance_range, const Any& shim_range) {
+  const Numbers distance("distance", distance_range);
+  const Numbers clearance("clearance", clearance_range);
+  const Numbers shim("shim", shim_range, Zero::is_not_given);
+  const std::array shapes{NamedShape{distance.name(), distance.shape()},
+                          NamedShape{clearance.name(), clearance.shape()},
+                          NamedShape{shim.name(), shim.shape()}};
+  const Shape shape = common_shape(shapes);
+  History checks;
+  checks.reserve(shape.rows * shape.columns);
+  for (std::size_t row = 0; row < shape.rows; ++row)
+    for (std::size_t column = 0; column < shape.columns; ++column)
+      checks.add(distance.at(row, column), clearance.at(row, column), shim.at(row, column));
+  return checks;
+}
+
+Any drift_row(const std::optional<Drift>& drift) {
+  if (!drift) return single_result({});
+  return number_range({{drift->rate, drift->rate_error, drift->intercept, drift->scatter,
+                        static_cast<double>(drift->checks), entry_of(drift->r2)}});
+}
+
+Any due_row(const std::optional<Due>& due) {
+  if (!due) return single_result({});
+  return number_range(
+      {{entry_of(due->distance), entry_of(due->cautious), std::string(word_for(due->course))}});
+}
+
+Any due_within(const History& checks, std::optional<Length> fitted, std::optional<Length> min,
+               std::optional<Length> max, std::optional<double> confidence) {
+  if (!fitted || !min || !max) return single_result({});
+  return due_row(due_after(checks, *fitted, {*min, *max}, confidence.value_or(default_confidence)));
 }
 
 Entries entries(const Any& valves, const Any& shims, const Any& rules) {
@@ -191,6 +230,23 @@ class AddIn : public cppu::WeakImplHelper2<org::shimwright::XCells, css::lang::X
   Any SAL_CALL shimCheck(const Any& valves, const Any& shims, const Any& rules,
                          const Any& part) override {
     return answer([&] { return check_table(entries(valves, shims, rules), word("part", part)); });
+  }
+
+  Any SAL_CALL clearanceDrift(const Any& distance, const Any& clearance, const Any& shim,
+                              const Any& method_name) override {
+    return answer([&] {
+      return drift_row(drift_of(history(distance, clearance, shim), method("method", method_name)));
+    });
+  }
+
+  Any SAL_CALL clearanceDue(const Any& distance, const Any& clearance, const Any& shim,
+                            const Any& fitted, const Any& min, const Any& max,
+                            const Any& confidence) override {
+    return answer([&] {
+      return due_within(history(distance, clearance, shim), size("fitted", fitted).single(),
+                        length("min", min).single(), size("max", max).single(),
+                        share("confidence", confidence).single());
+    });
   }
 
   Any SAL_CALL bookTells(const Any& book_entries, const Any& name) override {

@@ -11,7 +11,8 @@
 namespace shimwright::cells {
 namespace {
 
-using com::sun::star::uno::Sequence;
+namespace css = com::sun::star;
+using css::uno::Sequence;
 
 Entry entry_of(const Any& value, std::string_view name) {
   if (!value.hasValue()) return {};
@@ -40,6 +41,11 @@ std::optional<Length> size_in(const Entry& entry) {
   return found == Length() ? std::nullopt : found;
 }
 
+std::optional<double> share_in(const Entry& entry) {
+  const auto number = number_in(entry);
+  return number == 0.0 ? std::nullopt : number;
+}
+
 std::optional<Entry> entry_in(const Entry& entry) {
   return std::holds_alternative<std::monostate>(entry) ? std::nullopt : std::optional(entry);
 }
@@ -55,6 +61,11 @@ std::optional<std::string> text_in(const Entry& entry) {
 std::optional<MarkScheme> mark_scheme_in(const Entry& entry) {
   const auto text = text_in(entry);
   return text ? std::optional(mark_scheme_named(*text)) : std::nullopt;
+}
+
+std::optional<Method> method_in(const Entry& entry) {
+  const auto text = text_in(entry);
+  return text ? std::optional(method_named(*text)) : std::nullopt;
 }
 
 std::optional<Unit> unit_in(const Entry& entry) {
@@ -133,6 +144,10 @@ Values<double> number_or(std::string_view name, const Any& value, double fallbac
   return {Argument(name, value), number_in, fallback};
 }
 
+Values<double> share(std::string_view name, const Any& value) {
+  return {Argument(name, value), share_in};
+}
+
 Values<Entry> entry(std::string_view name, const Any& value) {
   return {Argument(name, value).needed(), entry_in};
 }
@@ -163,6 +178,39 @@ Maybe<Length> optional_size(std::string_view name, const Any& value) {
   return {{Argument(name, value), size_in}};
 }
 
+Numbers::Numbers(std::string_view name, const Any& value, Zero zero)
+    : name_(name), zero_(zero), value_(value) {
+  if (!value_.hasValue()) throw BadInput("the argument " + name_ + " is missing");
+  if (!(value_ >>= rows_)) return;
+  if (!rows_.hasElements() || !rows_.getConstArray()[0].hasElements())
+    throw BadInput(name_ + " is a range without cells");
+  shape_ = {static_cast<std::size_t>(rows_.getLength()),
+            static_cast<std::size_t>(rows_.getConstArray()[0].getLength())};
+}
+
+std::optional<double> Numbers::at(std::size_t row, std::size_t column) const {
+  if (!rows_.hasElements()) return number_of(value_);
+  if (shape_.single()) row = column = 0;
+  const Sequence<Any>& cells = rows_.getConstArray()[row];
+  if (static_cast<std::size_t>(cells.getLength()) != shape_.columns)
+    throw BadInput(name_ + " is a range whose rows are not of one length");
+  return number_of(cells.getConstArray()[column]);
+}
+
+std::optional<double> Numbers::number_of(const Any& cell) const {
+  std::optional<double> number;
+  switch (cell.getValueTypeClass()) {
+    case css::uno::TypeClass_DOUBLE:
+      number = *static_cast<const double*>(cell.getValue());
+      break;
+    case css::uno::TypeClass_STRING:
+      break;  // blank, or text: not given
+    default:
+      number = number_in(entry_of(cell, name_));
+  }
+  return number == 0.0 && zero_ == Zero::is_not_given ? std::nullopt : number;
+}
+
 std::vector<Length> sizes(std::string_view name, const Any& value) {
   const auto range = size(name, value);
   const Shape shape = range.argument.shape();
@@ -189,6 +237,10 @@ EntryTable table(std::string_view name, const Any& value) {
 
 EntryTable optional_table(std::string_view name, const Any& value) {
   return Argument(name, value, Argument::Rows::in_use).table();
+}
+
+Method method(std::string_view name, const Any& value) {
+  return Values<Method>{Argument(name, value), method_in}.single().value_or(Method::least);
 }
 
 std::string word(std::string_view name, const Any& value) {

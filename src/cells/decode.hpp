@@ -9,6 +9,7 @@
 #pragma once
 
 #include <com/sun/star/uno/Any.hxx>
+#include <com/sun/star/uno/Sequence.hxx>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -16,6 +17,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/drift/drift.hpp"
 #include "core/entries/entries.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/length.hpp"
@@ -104,6 +106,8 @@ Values<Length> length(std::string_view name, const Any& value);  // in mm; zero 
 Values<Length> length_or(std::string_view name, const Any& value, Length fallback);
 Values<Length> size(std::string_view name, const Any& value);  // in mm; zero is not given
 Values<double> number_or(std::string_view name, const Any& value, double fallback);
+// A share of one; zero is not given.
+Values<double> share(std::string_view name, const Any& value);
 Values<Entry> entry(std::string_view name, const Any& value);   // number or text
 Entry optional_entry(std::string_view name, const Any& value);  // one value, as it is
 Values<std::string> mark(std::string_view name, const Any& value);
@@ -116,6 +120,31 @@ Maybe<Length> maybe_size(std::string_view name, const Any& value);
 // May be left out altogether as well.
 Maybe<Length> optional_size(std::string_view name, const Any& value);
 
+enum class Zero { is_a_value, is_not_given };
+
+// A range of many numbers, each read where it stands when it is asked for. A single value stands
+// for every place.
+class Numbers {
+ public:
+  // Throws BadInput where the argument is left out or is a range without cells.
+  Numbers(std::string_view name, const Any& value, Zero zero = Zero::is_a_value);
+
+  const std::string& name() const { return name_; }
+  Shape shape() const { return shape_; }
+
+  // Throws BadInput for what is neither number nor text, and for a row of another length.
+  std::optional<double> at(std::size_t row, std::size_t column) const;
+
+ private:
+  std::optional<double> number_of(const Any& cell) const;
+
+  std::string name_;
+  Zero zero_;
+  Shape shape_;
+  Any value_;
+  com::sun::star::uno::Sequence<com::sun::star::uno::Sequence<Any>> rows_;  // none: a single value
+};
+
 // The sizes in a range of choices; whatever is not given is skipped.
 std::vector<Length> sizes(std::string_view name, const Any& value);
 
@@ -125,6 +154,9 @@ MarkTable mark_table(const Argument& argument);
 // A table, needed or not, without the blank rows at its end.
 EntryTable table(std::string_view name, const Any& value);
 EntryTable optional_table(std::string_view name, const Any& value);
+
+// The one method of a drift; least squares unless given.
+Method method(std::string_view name, const Any& value);
 
 // A word such as a column's name; empty where not given.
 std::string word(std::string_view name, const Any& value);

@@ -1,29 +1,43 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "cells/each.hpp"
 
+#include <vector>
+
 namespace shimwright::cells {
 namespace {
 
 // No engine needs as many; Calc itself takes minutes to show the answers for a whole column.
 constexpr std::size_t most_cells = 100'000;
 
+void check_size(const NamedShape& argument) {
+  if (argument.shape.rows * argument.shape.columns > most_cells)
+    throw BadInput(std::string(argument.name) + " has " + text_of(argument.shape) + ": at most " +
+                   std::to_string(most_cells) + " cells can be answered at once");
+}
+
 }  // namespace
 
 Shape common_shape(std::initializer_list<const Argument*> arguments) {
-  const Argument* first = nullptr;
+  std::vector<NamedShape> shapes;
   for (const Argument* argument : arguments) {
-    const Shape shape = argument->shape();
-    if (shape.single()) continue;
-    if (shape.rows * shape.columns > most_cells)
-      throw BadInput(argument->name() + " has " + text_of(shape) + ": at most " +
-                     std::to_string(most_cells) + " cells can be answered at once");
-    if (first == nullptr)
-      first = argument;
-    else if (shape != first->shape())
-      throw BadInput(first->name() + " has " + text_of(first->shape()) + ", " + argument->name() +
-                     " has " + text_of(shape) + ": ranges must be of one shape");
+    shapes.push_back({argument->name(), argument->shape()});
+    check_size(shapes.back());
   }
-  return first == nullptr ? Shape() : first->shape();
+  return common_shape(shapes);
+}
+
+Shape common_shape(std::span<const NamedShape> arguments) {
+  const NamedShape* first = nullptr;
+  for (const NamedShape& argument : arguments) {
+    if (argument.shape.single()) continue;
+    if (first == nullptr)
+      first = &argument;
+    else if (argument.shape != first->shape)
+      throw BadInput(std::string(first->name) + " has " + text_of(first->shape) + ", " +
+                     std::string(argument.name) + " has " + text_of(argument.shape) +
+                     ": ranges must be of one shape");
+  }
+  return first == nullptr ? Shape() : first->shape;
 }
 
 BadInput placed(const BadInput& trouble, const Shape& shape, std::size_t row, std::size_t column) {

@@ -8,6 +8,7 @@
 #include <array>
 #include <initializer_list>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <tuple>
@@ -22,6 +23,13 @@ namespace shimwright::cells {
 // The shape of the ranges among the arguments. Throws BadInput where two ranges differ or one has
 // more cells than can be answered.
 Shape common_shape(std::initializer_list<const Argument*> arguments);
+
+// The same of shapes by name, however large.
+struct NamedShape {
+  std::string_view name;
+  Shape shape;
+};
+Shape common_shape(std::span<const NamedShape> arguments);
 
 // The trouble with its place in the ranges.
 BadInput placed(const BadInput& trouble, const Shape& shape, std::size_t row, std::size_t column);

@@ -152,6 +152,38 @@ TEST(Refusal, of_stops_tells_the_row_or_the_valve) {
       "valve \"A\": its shim is to be changed, but it can be worked on at no stop of the crank");
 }
 
+std::string drift_sentence(const Any& distance, const Any& clearance, const Any& shim,
+                           const Any& method = Any()) {
+  return sentence_of(
+      [&] { return the_cells()->clearanceDrift(distance, clearance, shim, method); });
+}
+
+TEST(Refusal, of_a_history_tells_the_check_or_the_shapes) {
+  const Any three = range({{Any(0.1)}, {Any(0.2)}, {Any(0.3)}});
+  EXPECT_EQ(drift_sentence(three, three, Any(2.7)), "no refusal");
+  EXPECT_EQ(drift_sentence(three, three, Any()), "the argument shim is missing");
+  EXPECT_EQ(drift_sentence(three, range({{Any(0.1)}, {Any(0.2)}}), Any(2.7)),
+            "distance has 3 rows by 1 column, clearance has 2 rows by 1 column: ranges must be of "
+            "one shape");
+  EXPECT_EQ(drift_sentence(three, three, range({{Any(2.7)}, {Any(-2.7)}, {Any(2.7)}})),
+            "check 2: a shim of -2.70 mm cannot be: a thickness is above zero");
+  EXPECT_EQ(drift_sentence(three, three, Any(2.7), text("mean")),
+            "method: \"mean\" is unknown: use least or median");
+  EXPECT_EQ(drift_sentence(three, range({{Any(0.1)}, {Any(0.2), Any(0.2)}, {Any(0.3)}}), Any(2.7)),
+            "clearance is a range whose rows are not of one length");
+  EXPECT_EQ(drift_sentence(three, range({}), Any(2.7)), "clearance is a range without cells");
+  EXPECT_EQ(drift_sentence(three, three, Any(the_cells())), "shim is neither a number nor a text");
+}
+
+TEST(Refusal, of_a_confidence_says_what_it_may_be) {
+  const Any three = range({{Any(0.1)}, {Any(0.2)}, {Any(0.3)}});
+  EXPECT_EQ(sentence_of([&] {
+              return the_cells()->clearanceDue(three, three, Any(2.7), Any(2.7), Any(0.1), Any(0.2),
+                                               Any(95.0));
+            }),
+            "a confidence of 95 cannot be used: it is at least 0.5 and below 1, such as 0.95");
+}
+
 TEST(Refusal, of_a_part_lists_those_beside_the_table_too) {
   EXPECT_EQ(
       sentence_of([] { return the_cells()->crankStops(Any(1.0), Any(), Any(), text("colour")); }),
@@ -171,6 +203,8 @@ TEST(Refusal, of_numbers_that_are_none_leaves_as_the_one_exception) {
     EXPECT_NE(stops_sentence(Any(strange)), "no refusal");
     EXPECT_NE(stops_sentence(Any(1.0), Any(), Any(strange)), "no refusal");
     EXPECT_NE(steps_sentence(Any(strange)), "no refusal");
+    EXPECT_NE(drift_sentence(Any(strange), Any(0.1), Any(2.7)), "no refusal");
+    EXPECT_NE(drift_sentence(Any(0.1), Any(0.1), Any(strange)), "no refusal");
   }
 }
 
@@ -197,6 +231,14 @@ TEST(Values, of_every_kind_of_number_are_taken) {
   EXPECT_EQ(the_cells()->shimMm(Any(sal_Int32(275)), Any()), Any(2.75));
   EXPECT_EQ(the_cells()->clearanceAim(Any(0.1), Any(sal_Int16(1)), Any(false)), Any(0.1));
   EXPECT_EQ(the_cells()->clearanceAim(Any(0.1), Any(0.2), Any(true)), Any(0.2));
+}
+
+TEST(Values, of_every_kind_of_number_are_taken_in_a_history) {
+  const Any distances = range({{Any(sal_Int32(0))}, {Any(sal_Int16(1000))}, {Any(2000.0)}});
+  const Any gaps = range({{Any(0.2)}, {Any(0.19)}, {Any(true)}});
+  Sequence<Sequence<Any>> row;
+  ASSERT_TRUE(the_cells()->clearanceDrift(distances, gaps, Any(2.7), Any()) >>= row);
+  EXPECT_EQ(row[0][4], Any(3.0));
 }
 
 TEST(Values, that_are_not_given_make_a_void_answer) {

@@ -27,9 +27,9 @@ const FunctionList& the_list() {
 }
 
 // Whatever is a length by its name.
-const std::set<std::string> lengths{"clearance", "shim",    "oldShim", "newShim", "min",  "max",
-                                    "aim",       "doubt",   "from",    "to",      "step", "marked",
-                                    "measured",  "allowed", "sizes",   "valves",  "shims"};
+const std::set<std::string> lengths{
+    "clearance", "shim", "oldShim", "newShim",  "min",     "max",   "aim",    "doubt", "from",
+    "to",        "step", "marked",  "measured", "allowed", "sizes", "valves", "shims", "fitted"};
 
 // As a word of its own: the decimal comma is no unit.
 bool says_mm(const std::string& text) {
@@ -77,7 +77,8 @@ TEST(Description, tells_the_unit_of_every_length) {
 }
 
 TEST(Description, tells_the_sign_where_an_answer_may_be_negative) {
-  const std::set<std::string> signed_answers{"CLEARANCE.MARGIN", "CLEARANCE.AFTER", "SHIM.PLAN"};
+  const std::set<std::string> signed_answers{"CLEARANCE.MARGIN", "CLEARANCE.AFTER",
+                                             "CLEARANCE.DRIFT", "SHIM.PLAN"};
   for (const Function& function : the_list().functions)
     EXPECT_EQ(function.gives.find("negative") != std::string::npos,
               signed_answers.contains(function.name))
