@@ -75,7 +75,7 @@ class Filler {
   }
 
   void valve(const std::vector<std::string>& row) {
-    constexpr card::Row entries[] = {card::gap, card::mark, card::micrometer, card::alone};
+    constexpr card::Row entries[] = {card::gap, card::mark, card::micrometer, card::exception};
     for (const Card& card : places_.head.cards) {
       if (name_of(card.valve, places_.layout) != row[0]) continue;
       for (std::size_t i = 1; i < row.size() && i <= std::size(entries); ++i)

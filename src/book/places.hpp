@@ -29,7 +29,7 @@ inline constexpr std::string_view workings = "Workings";  // hidden: entries and
 // size on sale by itself, a step on the bench.
 namespace entry_value {
 enum Side { min, max, bias, series, opens, closes };
-enum Valve { gap, mark, micrometer, alone, cylinder, side };
+enum Valve { gap, mark, micrometer, exception, cylinder, side };
 enum Spare { spare_series, spare_size, spare_count };
 enum Sizes { sizes_series, from, to, step, sizes_price };
 enum Single { single_series, single_size, single_count, single_price };

@@ -118,8 +118,10 @@ class AddIn : public cppu::WeakImplHelper2<org::shimwright::XCells, css::lang::X
   }
 
   Any SAL_CALL shimMm(const Any& marks, const Any& scheme) override {
-    return answer(
-        [&] { return thickness_of_marks(mark("mark", marks), Argument("scheme", scheme)); });
+    return answer([&] {
+      return thickness_of_marks(mark("mark", marks),
+                                Argument("scheme", scheme, Argument::Rows::in_use));
+    });
   }
 
   Any SAL_CALL shimTrust(const Any& marked, const Any& measured, const Any& allowed) override {

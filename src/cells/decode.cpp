@@ -88,6 +88,9 @@ sal_Int32 rows_in_use(const Sequence<Sequence<Any>>& range) {
   return used;
 }
 
+// More than the largest table a function takes: 20 000 rows of shims, and the columns beside them.
+constexpr std::size_t most_cells = 1'000'000;
+
 std::string counted(std::size_t count, std::string_view thing) {
   return std::to_string(count) + " " + std::string(thing) + (count == 1 ? "" : "s");
 }
@@ -105,8 +108,15 @@ Argument::Argument(std::string_view name, const Any& value, Rows rows)
     table_.push_back({entry_of(value, name)});
     return;
   }
-  const auto count = rows == Rows::all ? range.getLength() : rows_in_use(range);
-  for (const Sequence<Any>& cells : std::span(range.begin(), static_cast<std::size_t>(count))) {
+  const auto count =
+      static_cast<std::size_t>(rows == Rows::all ? range.getLength() : rows_in_use(range));
+  const Sequence<Any>* const all = range.getConstArray();  // the other access copies
+  const auto width = static_cast<std::size_t>(count == 0 ? 0 : all->getLength());
+  if (count * width > most_cells)
+    throw BadInput(name_ + " has " + text_of(Shape{count, width}) + ": at most " +
+                   std::to_string(most_cells) + " cells are read");
+  table_.reserve(count);
+  for (const Sequence<Any>& cells : std::span(all, count)) {
     auto& row = table_.emplace_back();
     row.reserve(static_cast<std::size_t>(cells.getLength()));
     for (const Any& cell : cells) row.push_back(entry_of(cell, name));
@@ -212,7 +222,7 @@ std::optional<double> Numbers::number_of(const Any& cell) const {
 }
 
 std::vector<Length> sizes(std::string_view name, const Any& value) {
-  const auto range = size(name, value);
+  const Values<Length> range{Argument(name, value, Argument::Rows::in_use).needed(), size_in};
   const Shape shape = range.argument.shape();
   std::vector<Length> found;
   for (std::size_t row = 0; row < shape.rows; ++row)
@@ -226,7 +236,7 @@ MarkTable mark_table(const Argument& argument) {
   for (std::size_t row = 0; row < argument.shape().rows; ++row) {
     const auto own_mark = text_in(argument.at(row, 0));
     const auto thickness = size_in(argument.at(row, 1));
-    if (own_mark && thickness) found.emplace_back(*own_mark, *thickness);
+    if (own_mark && thickness) found.add(*own_mark, *thickness);
   }
   return found;
 }

@@ -41,7 +41,9 @@ class Argument {
   // Of whole columns, mostly blank, the blank tail is not worth reading.
   enum class Rows { all, in_use };
 
-  // Throws BadInput for a value that is neither number nor text nor a range of those.
+  // Throws BadInput for a value that is neither number nor text nor a range of those, and, before
+  // it is read, for a range of more cells than any function takes. Time and space grow with the
+  // cells that are read.
   Argument(std::string_view name, const com::sun::star::uno::Any& value, Rows rows = Rows::all);
 
   const std::string& name() const { return name_; }

@@ -20,20 +20,20 @@ __extension__ typedef __int128 Wide;
 
 // Aims in their greatest common unit, and the most that all valves together can make of each.
 struct Ranges {
-  std::array<std::int64_t, 5> unit{};
-  std::array<std::int64_t, 5> most{};
+  Score unit{};
+  Score most{};
 };
 
 Ranges ranges_of(const Network& network) {
   Ranges ranges;
   std::vector<Score> worst(static_cast<std::size_t>(network.valves));
   for (const Edge& edge : network.edges)
-    for (std::size_t i = 0; i < 5; ++i) {
+    for (std::size_t i = 0; i < Score().size(); ++i) {
       ranges.unit[i] = std::gcd(ranges.unit[i], edge.cost[i]);
       auto& w = worst[static_cast<std::size_t>(edge.valve)][i];
       w = std::max(w, edge.cost[i]);
     }
-  for (std::size_t i = 0; i < 5; ++i) {
+  for (std::size_t i = 0; i < Score().size(); ++i) {
     ranges.unit[i] = std::max<std::int64_t>(ranges.unit[i], 1);
     for (const Score& w : worst) ranges.most[i] += w[i] / ranges.unit[i];
   }
@@ -47,7 +47,7 @@ std::vector<Number> single_costs(const Network& network) {
   costs.reserve(network.edges.size());
   for (const Edge& edge : network.edges) {
     Number cost = 0;
-    for (std::size_t i = 0; i < 5; ++i)
+    for (std::size_t i = 0; i < Score().size(); ++i)
       cost = cost * static_cast<Number>(ranges.most[i] + 1) +
              static_cast<Number>(edge.cost[i] / ranges.unit[i]);
     costs.push_back(cost);

@@ -11,7 +11,7 @@
 
 namespace shimwright::bench {
 
-using Score = std::array<std::int64_t, 5>;
+using Score = std::array<std::int64_t, 7>;
 
 struct Edge {
   int valve = 0;
@@ -25,7 +25,7 @@ struct Network {
   std::vector<Edge> edges;
 };
 
-// How many bits one number needs to hold any total of the five aims in their order, each aim
+// How many bits one number needs to hold any total of the aims in their order, each aim
 // counted in its greatest common unit.
 double bits_needed(const Network& network);
 

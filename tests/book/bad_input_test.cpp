@@ -44,7 +44,7 @@ const Slip slips[] = {
     {on_head, of_card(0, card::gap), "abc", "\"abc\", is text where a number is due"},
     {on_head, of_card(5, card::gap), -0.1, "-0.1 mm, is negative"},
     {on_head, of_card(2, card::micrometer), 275.0, "Did you mean 2.75?"},
-    {on_head, of_card(4, card::alone), "perhaps", "\"perhaps\" is neither yes nor no"},
+    {on_head, of_card(4, card::exception), "perhaps", "\"perhaps\" is neither leave nor nearest"},
     {on_engine, engine::of(Side::inlet, engine::max_row), "wide", "\"wide\", is text"},
     {on_engine, engine::of(Side::inlet, engine::bias_row), 7.0, "Where to aim, inlet side"},
     {on_engine, engine::doubt, -0.01, "-0.01 mm, is negative"},

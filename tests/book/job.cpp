@@ -71,7 +71,7 @@ class Typist {
       book_.type(book::sheet_name::head, card.value(card::mark), std::stod(reading.mark));
     if (reading.micrometer)
       length(book::sheet_name::head, card.value(card::micrometer), *reading.micrometer);
-    if (reading.alone) book_.type(book::sheet_name::head, card.value(card::alone), "yes");
+    if (reading.alone) book_.type(book::sheet_name::head, card.value(card::exception), "leave");
   }
 
   void length(std::string_view sheet, At at, Length size) {

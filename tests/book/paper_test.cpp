@@ -256,7 +256,7 @@ TEST(Paper, of_plan_and_fit_for_48_valves_is_two_pages_each_with_the_heads_on_bo
       book.type(book::sheet_name::head, card.value(book::card::gap), i % 2 == 0 ? 0.0160 : 0.0020);
       book.type(book::sheet_name::head, card.value(book::card::micrometer),
                 0.1000 + 0.0004 * static_cast<double>(i * 7 % 31));
-      book.clear(book::sheet_name::head, card.value(book::card::alone));
+      book.clear(book::sheet_name::head, card.value(book::card::exception));
     }
     if (cams_out)
       book.type(book::sheet_name::engine, book::engine_place::opened, book::engine_place::cams_out);

@@ -38,7 +38,7 @@ TEST_F(ToldBook, counts_on_read_me_first_what_is_amiss_and_what_stays_out_of_lim
     book.type(on_engine, engine::of(side, engine::max_row), 0.22);
   }
   book.type(on_head, card_of("1 EX L").value(card::gap), 0.10);
-  book.type(on_head, card_of("1 EX L").value(card::alone), "yes");
+  book.type(on_head, card_of("1 EX L").value(card::exception), "yes");
   book.type(on_head, card_of("1 IN L").value(card::gap), 0.0);
   book.recalculate();
   EXPECT_EQ(counted("valves still out of limits"), "1");

@@ -128,7 +128,8 @@ TEST(Validity, offers_what_the_functions_take) {
   EXPECT_EQ(schemes.size(), 6);
   for (const std::string& word : schemes) EXPECT_NO_THROW(mark_scheme_named(word)) << word;
   for (const book::Card& one : the_places().head.cards)
-    EXPECT_EQ(offered(book::sheet_name::head, one.value(card::alone)), (Words{"yes"}));
+    EXPECT_EQ(offered(book::sheet_name::head, one.value(card::exception)),
+              (Words{"leave", "nearest"}));
 }
 
 // The office draws the button of a choice over the column to the right of its cell, and no wider

@@ -86,7 +86,7 @@ TEST(HeadMap, beside_each_card_is_room_for_the_button_of_a_choice) {
   for (const EngineLayout& layout : every_layout()) {
     const HeadMap map = head_map(layout);
     for (const Card& card : map.cards)
-      EXPECT_GE(map.column_mm.at(static_cast<std::size_t>(card.value(card::alone).column + 1)),
+      EXPECT_GE(map.column_mm.at(static_cast<std::size_t>(card.value(card::exception).column + 1)),
                 least_mm);
   }
 }

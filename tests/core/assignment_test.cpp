@@ -9,6 +9,7 @@
 #include <limits>
 #include <numeric>
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "plan_questions.hpp"
@@ -126,6 +127,36 @@ TEST(Assignment, fills_a_place_no_further_than_its_room) {
 
 TEST(Assignment, between_equal_places_takes_the_first_offered) {
   EXPECT_EQ(assign({{3, 3, 3}}), Places{0});
+  using Offers = std::vector<std::vector<std::pair<std::size_t, int>>>;
+  const auto offered = [](const Offers& offers, const Places& room) {
+    return cheapest_assignment<int>(offers.size(), room, [&](std::size_t row, auto&& offer) {
+      for (const auto& [place, cost] : offers[row]) offer(place, cost);
+    });
+  };
+  EXPECT_EQ(offered({{{2, 3}, {0, 3}, {1, 3}}}, {1, 1, 1}), Places{2});
+  EXPECT_EQ(offered({{{1, 4}, {2, 3}, {0, 3}}}, {5, 5, 5}), Places{2}) << "each holds all rows";
+  EXPECT_EQ(offered({{{0, 3}, {2, 3}, {1, 3}}, {{0, 3}}}, {1, 1, 1}), (Places{2, 0}))
+      << "the row that moves on likewise";
+}
+
+// The bound that keeps a search short: choices as many as hold all rows, the cheapest.
+TEST(Assignment, needs_of_each_row_no_more_than_its_cheapest_places_that_hold_all_rows) {
+  const auto needed = [](std::size_t rows, const Places& room, const std::vector<int>& costs) {
+    Places places;
+    for (const auto& choice : needed_choices<int>(0, rows, room, [&](std::size_t, auto&& offer) {
+           for (std::size_t i = 0; i < costs.size(); ++i) offer(i, costs[i]);
+         }))
+      places.push_back(choice.place);
+    return places;
+  };
+  EXPECT_EQ(needed(2, {1, 1, 1, 1}, {4, 2, 3, 1}), (Places{3, 1}));
+  EXPECT_EQ(needed(3, {1, 1, 1, 1}, {4, 2, 3, 1}), (Places{3, 1, 2}));
+  EXPECT_EQ(needed(9, {1, 1, 1, 1}, {4, 2, 3, 1}), (Places{3, 1, 2, 0}));
+  EXPECT_EQ(needed(3, {9, 1, 2, 1}, {4, 2, 3, 1}), (Places{3, 1, 2})) << "1 + 1 + 2 hold three";
+  EXPECT_EQ(needed(3, {9, 1, 9, 1}, {4, 2, 3, 1}), (Places{3, 1, 2}));
+  EXPECT_EQ(needed(3, {9, 1, 1, 3}, {4, 2, 3, 1}), Places{3}) << "one place holds all";
+  EXPECT_EQ(needed(2, {1, 0, 1, 0}, {4, 2, 3, 1}), (Places{2, 0})) << "no room, no choice";
+  EXPECT_EQ(needed(2, {1, 1, 1}, {5, 5, 5}), (Places{0, 1})) << "of equals the first offered";
 }
 
 // The least sum over all assignments, by trying them all.

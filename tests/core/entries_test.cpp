@@ -11,6 +11,7 @@
 #include <tuple>
 #include <vector>
 
+#include "core/entries/entry_row.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/choice.hpp"
 #include "core/values/text.hpp"
@@ -234,7 +235,6 @@ TEST(Entries, a_trouble_is_a_value) {
                                   {.table = "shims",
                                    .row = 1,
                                    .column = "series",
-                                   .grave = true,
                                    .about = {.kind = About::Kind::spare, .size = 2.7_mm},
                                    .what = Say::series_unknown,
                                    .words = {"B", Names{"\"A\""}}}}));
@@ -242,9 +242,9 @@ TEST(Entries, a_trouble_is_a_value) {
 
 TEST(Entries, a_shim_of_neither_kind_is_called_a_shim) {
   EXPECT_EQ(troubles_of_shim({"used", "B", 2.70}),
-            (Told{"shims|1|kind|\"used\" is neither spare nor sale|grave",
-                  "shims|1|series|shim 2.70 mm: no valve takes series \"B\": the valves have "
-                  "\"A\"|grave"}));
+            (Told{"shims|1|kind|the row is left out: \"used\" is neither spare nor sale|note",
+                  "shims|1|series|shim 2.70 mm: no valve takes series \"B\", so it is passed over: "
+                  "the valves have \"A\"|note"}));
 }
 
 TEST(Entries, in_the_book_troubles_are_told_in_its_nouns_and_unit) {
@@ -258,7 +258,7 @@ TEST(Entries, in_the_book_troubles_are_told_in_its_nouns_and_unit) {
             (Told{"Valve 1 EX L: the gap, 0,0354 in, is at least twice the largest allowed, 0,0091 "
                   "in: measure it again",
                   "Valve W: the smallest gap allowed, 0,0091 in, is above the largest, 0,0071 in",
-                  "spare 0,1000 in: the quantity, 1,5, is not a whole number",
+                  "spare 0,1000 in is left out: the quantity, 1,5, is not a whole number",
                   "Change shims of good valves too: \"often\" is neither yes nor no"}));
 }
 
@@ -342,9 +342,25 @@ TEST(Entries, locked_is_yes_or_no) {
     EXPECT_EQ(told(locked(entry)), Told());
     EXPECT_FALSE(locked(entry).question.valves[0].locked);
   }
-  EXPECT_EQ(told(locked("perhaps")),
-            Told{"valves|1|locked|valve V: \"perhaps\" is neither yes nor no|grave"});
-  EXPECT_EQ(told(locked(2.0)), Told{"valves|1|locked|valve V: \"2\" is neither yes nor no|grave"});
+  for (const Entry& entry : {Entry("perhaps"), Entry(2.0)}) {
+    EXPECT_EQ(told(locked(entry)), Told{"valves|1|locked|valve V: \"" + word_in(entry) +
+                                        "\" is neither yes nor no: it counts as yes|note"});
+    EXPECT_TRUE(locked(entry).question.valves[0].locked) << "no shim is changed by mistake";
+  }
+}
+
+TEST(Entries, nearest_is_yes_or_no) {
+  const auto nearest = [](const Entry& entry) {
+    return read_entries({{"V", "A", 0.12, 2.75, 0.16, 0.20, blank, blank, blank, entry}}, {}, {});
+  };
+  EXPECT_EQ(told(nearest("x")), Told());
+  EXPECT_TRUE(nearest("x").question.valves[0].nearest);
+  EXPECT_FALSE(nearest("x").question.valves[0].locked);
+  EXPECT_FALSE(nearest(blank).question.valves[0].nearest);
+  EXPECT_FALSE(nearest(0.0).question.valves[0].nearest);
+  EXPECT_EQ(told(nearest("far")),
+            Told{"valves|1|nearest|valve V: \"far\" is neither yes nor no: it counts as no|note"});
+  EXPECT_FALSE(nearest("far").question.valves[0].nearest);
 }
 
 TEST(Entries, each_valve_has_a_name_of_its_own) {
@@ -357,9 +373,10 @@ TEST(Entries, each_valve_has_a_name_of_its_own) {
 
 TEST(Entries, a_kind_is_spare_or_sale) {
   EXPECT_EQ(troubles_of_shim({"used", "A", 2.70}),
-            Told{"shims|1|kind|\"used\" is neither spare nor sale|grave"});
-  EXPECT_EQ(troubles_of_shim({"", "A", 2.70}),
-            Told{"shims|1|kind|the kind is missing: enter spare or sale|grave"});
+            Told{"shims|1|kind|the row is left out: \"used\" is neither spare nor sale|note"});
+  EXPECT_EQ(
+      troubles_of_shim({"", "A", 2.70}),
+      Told{"shims|1|kind|the row is left out: the kind is missing: enter spare or sale|note"});
   EXPECT_EQ(troubles_of_shim({" SPARE ", "a", 2.70, 0.0}), Told());
 }
 
@@ -387,39 +404,94 @@ TEST(Entries, a_size_may_be_on_sale_twice_at_two_prices_or_in_two_numbers) {
   EXPECT_EQ(entries.question.stock.size(), 3);
 }
 
-TEST(Entries, a_series_that_no_valve_takes_is_grave_and_those_there_are_named) {
+TEST(Entries, a_series_that_no_valve_takes_is_passed_over_and_those_there_are_named) {
   EXPECT_EQ(troubles_of_shim({"spare", "B", 2.70}),
-            Told{"shims|1|series|spare 2.70 mm: no valve takes series \"B\": the valves have "
-                 "\"A\"|grave"});
+            Told{"shims|1|series|spare 2.70 mm: no valve takes series \"B\", so it is passed over: "
+                 "the valves have \"A\"|note"});
   EXPECT_EQ(troubles_of_shim({"spare", blank, 2.70}),
-            Told{"shims|1|series|spare 2.70 mm: no series is given: the valves have \"A\"|grave"});
+            Told{"shims|1|series|spare 2.70 mm: no series is given, so it is passed over: the "
+                 "valves have \"A\"|note"});
   const Cells no_series{"W", blank, 0.12, 2.75, 0.16, 0.20};
-  EXPECT_EQ(told(read_entries({sound_valve("V"), no_series}, {{"sale", 9.5, 2.70}}, {})),
-            Told{"shims|1|series|sale 2.70 mm: no valve takes series \"9.5\": the valves have no "
-                 "series and \"A\"|grave"});
+  EXPECT_EQ(
+      told(read_entries({sound_valve("V"), no_series}, {{"sale", 9.5, 2.70}}, {})),
+      Told{"shims|1|series|sale 2.70 mm: no valve takes series \"9.5\", so it is passed over: "
+           "the valves have no series and \"A\"|note"});
   EXPECT_EQ(told(read_entries({no_series}, {{"sale", "", 2.70}}, {})), Told());
   EntryTable seven;
   for (const std::string series : {"A", "B", "C", "D", "E", "F", "G"})
     seven.push_back({"V" + series, series, 0.12, 2.75, 0.16, 0.20});
   EXPECT_EQ(told(read_entries(seven, {{"sale", "H", 2.70}}, {})),
-            Told{"shims|1|series|sale 2.70 mm: no valve takes series \"H\": the valves have \"A\", "
-                 "\"B\", \"C\", \"D\", \"E\", \"F\" and others|grave"});
+            Told{"shims|1|series|sale 2.70 mm: no valve takes series \"H\", so it is passed over: "
+                 "the valves have \"A\", \"B\", \"C\", \"D\", \"E\", \"F\" and others|note"});
   seven.pop_back();
   EXPECT_TRUE(told(read_entries(seven, {{"sale", "H", 2.70}}, {}))
                   .front()
-                  .ends_with("\"E\" and \"F\"|grave"));
+                  .ends_with("\"E\" and \"F\"|note"));
   EXPECT_EQ(told(read_entries({}, {{"sale", "B", 2.70}}, {})), Told()) << "no valve to tell by";
 }
 
+// A drawer for two engines.
+TEST(Entries, shims_of_another_series_are_told_once_for_each_series_and_the_plan_stands) {
+  const Entries entries = read_entries({sound_valve("V")},
+                                       {shims_header,
+                                        {"spare", "B", 2.70, blank, blank},
+                                        {"spare", "A", 2.70, blank, blank},
+                                        {"sale", "b", 2.75, 1.5, -4.0},
+                                        {"spare", blank, 2.65, blank, blank},
+                                        {"spare", "B", 2.70, blank, blank},
+                                        {"spare", blank, 2.60, blank, blank}},
+                                       {});
+  EXPECT_EQ(told(entries),
+            (Told{"shims|2|series|spare 2.70 mm: no valve takes series \"B\", so it is passed over "
+                  "with 2 more: the valves have \"A\"|note",
+                  "shims|5|series|spare 2.65 mm: no series is given, so it is passed over with 1 "
+                  "more: the valves have \"A\"|note"}));
+  const PlanQuestion& question = sound_question(entries);
+  ASSERT_EQ(question.stock.size(), 1U);
+  EXPECT_EQ(best_plan(question).lines[0].action, Action::spare);
+}
+
+TEST(Entries, a_shim_that_cannot_be_is_left_out_and_the_plan_stands) {
+  const Cells bad[] = {{"spare", "A", -2.70, blank, blank}, {"spare", "A", 270.0, blank, blank},
+                       {"spare", "A", 2.70, 1.5, blank},    {"spare", "A", 2.70, -1.0, blank},
+                       {"sale", "A", 2.70, blank, -3.0},    {"used", "A", 2.70, blank, blank},
+                       {blank, "A", 2.70, blank, blank}};
+  for (const Cells& row : bad) {
+    const Entries entries =
+        read_entries({sound_valve("V")}, {row, {"spare", "A", 2.69, blank, blank}}, {});
+    ASSERT_EQ(entries.troubles.size(), 1U);
+    EXPECT_TRUE(entries.troubles[0].left_out);
+    EXPECT_FALSE(entries.troubles[0].grave);
+    ASSERT_EQ(sound_question(entries).stock.size(), 1U) << told(entries.troubles[0]);
+    EXPECT_EQ(sound_question(entries).stock[0].size, 2.69_mm);
+  }
+}
+
+TEST(Entries, a_price_of_a_spare_that_cannot_be_is_told_and_no_matter) {
+  const Entries entries = read_entries({sound_valve("V")}, {{"spare", "A", 2.70, blank, -3.0}}, {});
+  EXPECT_EQ(told(entries), Told{"shims|1|price|spare 2.70 mm: the price, -3, is negative|note"});
+  EXPECT_EQ(sound_question(entries).stock.size(), 1U);
+}
+
+TEST(Entries, a_table_of_one_valve_named_0_does_not_vanish) {
+  const Entries entries = read_entries({{0.0, 0.0, 0.12, 2.75, 0.16, 0.20}}, {}, {});
+  ASSERT_EQ(entries.question.valves.size(), 1U);
+  EXPECT_EQ(entries.question.valves[0].name, "0");
+  EXPECT_EQ(entries.valve_rows.size(), 1U);
+}
+
 TEST(Entries, counts_are_whole_and_not_negative) {
-  EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, 1.5}),
-            Told{"shims|1|count|spare 2.70 mm: the count, 1.5, is not a whole number|grave"});
+  EXPECT_EQ(
+      troubles_of_shim({"spare", "A", 2.70, 1.5}),
+      Told{"shims|1|count|spare 2.70 mm is left out: the count, 1.5, is not a whole number|note"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, -1.0}),
-            Told{"shims|1|count|spare 2.70 mm: the count, -1, is negative|grave"});
+            Told{"shims|1|count|spare 2.70 mm is left out: the count, -1, is negative|note"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, 1e300}),
-            Told{"shims|1|count|spare 2.70 mm: the count, 1e+300, is more than a million|grave"});
-  EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, std::nan("")}),
-            Told{"shims|1|count|spare 2.70 mm: the count is no number that can be|grave"});
+            Told{"shims|1|count|spare 2.70 mm is left out: the count, 1e+300, is more than a "
+                 "million|note"});
+  EXPECT_EQ(
+      troubles_of_shim({"spare", "A", 2.70, std::nan("")}),
+      Told{"shims|1|count|spare 2.70 mm is left out: the count is no number that can be|note"});
   EXPECT_EQ(
       troubles_of_shim({"spare", "A", 2.70, "two"}),
       Told{"shims|1|count|spare 2.70 mm: the count, \"two\", is text where a number is due: it "
@@ -428,11 +500,13 @@ TEST(Entries, counts_are_whole_and_not_negative) {
 
 TEST(Entries, prices_are_money) {
   EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, -3.0}),
-            Told{"shims|1|price|sale 2.70 mm: the price, -3, is negative|grave"});
+            Told{"shims|1|price|sale 2.70 mm is left out: the price, -3, is negative|note"});
   EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, 1000000.5}),
-            Told{"shims|1|price|sale 2.70 mm: the price, 1000000.5, is more than a million|grave"});
-  EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, std::nan("")}),
-            Told{"shims|1|price|sale 2.70 mm: the price is no number that can be|grave"});
+            Told{"shims|1|price|sale 2.70 mm is left out: the price, 1000000.5, is more than a "
+                 "million|note"});
+  EXPECT_EQ(
+      troubles_of_shim({"sale", "A", 2.70, blank, std::nan("")}),
+      Told{"shims|1|price|sale 2.70 mm is left out: the price is no number that can be|note"});
   EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, blank}), Told()) << "no prices at all";
   EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, 0.0}), Told());
   EXPECT_EQ(told(read_entries({sound_valve("V")},
@@ -520,9 +594,10 @@ TEST(Entries, a_spare_costs_nothing_whatever_its_price_says) {
 
 TEST(Entries, sizes_are_thicknesses) {
   EXPECT_EQ(troubles_of_shim({"spare", "A", -2.70}),
-            Told{"shims|1|size|the size, -2.7 mm, is negative|grave"});
-  EXPECT_EQ(troubles_of_shim({"spare", "A", 270.0}),
-            Told{"shims|1|size|270 mm is no shim size. Did you mean 2.70?|grave"});
+            Told{"shims|1|size|the row is left out: the size, -2.7 mm, is negative|note"});
+  EXPECT_EQ(
+      troubles_of_shim({"spare", "A", 270.0}),
+      Told{"shims|1|size|the row is left out: 270 mm is no shim size. Did you mean 2.70?|note"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 0.0}),
             Told{"shims|1|size|no size is given: the row does not count|note"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", blank, 2.0}),
@@ -570,18 +645,22 @@ TEST(Entries, a_table_too_narrow_is_told_what_is_due) {
 
 TEST(Entries, columns_beyond_the_last_do_not_count) {
   Cells wide = sound_valve("V");
-  wide.insert(wide.end(), {blank, blank, blank, "a remark", -7.0});
+  wide.insert(wide.end(), {blank, blank, blank, blank, "a remark", -7.0});
   EXPECT_EQ(troubles_of_valve(wide), Told());
 }
 
 TEST(Entries, rules_are_known_by_name) {
   EXPECT_EQ(troubles_of_rule({"thrift", "yes"}),
             Told{"rules|1|name|rule \"thrift\": it is not known: the rules are touch good, work, "
-                 "doubt and first|grave"});
+                 "doubt, first and nearest|grave"});
   EXPECT_EQ(troubles_of_rule({"", "yes"}),
             Told{"rules|1|name|there is a value without a rule: the rules are touch good, work, "
-                 "doubt and first|grave"});
+                 "doubt, first and nearest|grave"});
   EXPECT_EQ(troubles_of_rule({" Touch Good", 1.0}), Told());
+  EXPECT_EQ(troubles_of_rule({"nearest", "often"}),
+            Told{"rules|1|value|rule \"nearest\": \"often\" is neither yes nor no|grave"});
+  EXPECT_TRUE(read_entries({}, {}, {{"nearest", "yes"}}).question.rules.nearest);
+  EXPECT_FALSE(read_entries({}, {}, {{"nearest", blank}}).question.rules.nearest);
   EXPECT_EQ(troubles_of_rule({"touch good", "often"}),
             Told{"rules|1|value|rule \"touch good\": \"often\" is neither yes nor no|grave"});
   EXPECT_EQ(troubles_of_rule({"first", "speed"}),
@@ -611,14 +690,13 @@ TEST(Entries, a_rule_without_a_value_takes_its_default) {
 TEST(Entries, troubles_come_in_the_order_of_table_row_and_column) {
   const Entries entries = read_entries(
       {{"V", "A", 0.12, 2.75, 0.3, 0.2, blank, -1.0, "?"}, {"V", "A", -1.0, 2.75, 0.1, 0.2}},
-      {{"none", "B", -1.0, -1.0, -1.0}, {"spare"}}, {{"work", -1.0}});
+      {{"none", "A", -1.0, -1.0, "?"}, {"spare", "B"}}, {{"work", -1.0}});
   std::vector<std::string> places;
   for (const Trouble& trouble : entries.troubles)
     places.push_back(trouble.table + std::to_string(trouble.row) + trouble.column);
-  EXPECT_EQ(places,
-            (Told{"valves1min", "valves1doubt", "valves1locked", "valves2name", "valves2clearance",
-                  "shims1kind", "shims1series", "shims1size", "shims1count", "shims1price",
-                  "shims2series", "shims2size", "rules1value"}));
+  EXPECT_EQ(places, (Told{"valves1min", "valves1doubt", "valves1locked", "valves2name",
+                          "valves2clearance", "shims1kind", "shims1size", "shims1count",
+                          "shims1price", "shims2series", "rules1value"}));
 }
 
 TEST(SoundQuestion, throws_the_first_grave_trouble_with_its_place) {
@@ -755,7 +833,8 @@ TEST(Entries, random_tables_never_throw_and_pass_only_sound_questions) {
                                             {0.2, 0.25},
                                             {0.17, 0.2, blank},
                                             {0.01, blank, 0.0},
-                                            {"yes", "", 0.0}},
+                                            {"yes", "", 0.0},
+                                            {"", "yes", 1.0}},
                                            nonsense);
     const EntryTable shims = random.table({{"spare", "sale", "Sale"},
                                            {"A", "B"},
@@ -763,8 +842,8 @@ TEST(Entries, random_tables_never_throw_and_pass_only_sound_questions) {
                                            {blank, 1.0, 4.0},
                                            {blank, 3.5}},
                                           nonsense);
-    const EntryTable rules =
-        random.table({{"touch good", "work", "doubt", "first"}, {"", blank, 0.0}}, nonsense);
+    const EntryTable rules = random.table(
+        {{"touch good", "work", "doubt", "first", "nearest"}, {"", blank, 0.0}}, nonsense);
     Entries entries;
     ASSERT_NO_THROW(entries = read_entries(valves, shims, rules));
     EXPECT_TRUE(entries.valve_rows.empty() || entries.valve_rows.back());

@@ -96,6 +96,10 @@ TEST(Mark, own_marks_are_looked_up_exactly_but_for_case) {
   EXPECT_THROW(thickness_marked("minus", table), BadInput);
 }
 
+TEST(Mark, listed_twice_in_the_users_table_is_what_its_first_row_says) {
+  EXPECT_EQ(thickness_marked("A", MarkTable{{"a ", 2.40_mm}, {"A", 2.50_mm}}), 2.40_mm);
+}
+
 TEST(Trust, the_ends_of_the_allowance_are_still_as_marked) {
   struct Case {
     std::optional<Length> marked;

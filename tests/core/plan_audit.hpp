@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 //
 // The plan looked over by someone who did not make it: every shim is counted as a thing of its
-// own, every line is worked out again, and the five aims are summed up.
+// own, every line is worked out again, and the aims are summed up.
 #pragma once
 
 #include <array>
@@ -18,7 +18,7 @@
 namespace shimwright::audit {
 
 // In the order of the aims that the rules ask for; less is better.
-using Score = std::array<std::int64_t, 5>;
+using Score = std::array<std::int64_t, 7>;
 
 inline bool reads(const Valve& valve) { return valve.clearance && valve.shim; }
 
@@ -34,19 +34,42 @@ inline bool may_be_opened(const PlanQuestion& question, const Valve& valve) {
   return !good || question.rules.touch_good;
 }
 
+inline bool may_have_nearest(const PlanQuestion& question, const Valve& valve) {
+  return valve.nearest || question.rules.nearest;
+}
+
+inline std::int64_t outside_by(const Valve& valve, Length after) {
+  if (after < valve.limits.min) return (valve.limits.min - after).nanometres();
+  return after > valve.limits.max ? (after - valve.limits.max).nanometres() : 0;
+}
+
+// By what it would leave: inside, or less far outside than now where that is allowed, and open
+// never.
+inline bool may_be_fitted(const PlanQuestion& question, const Valve& valve, Length size) {
+  const Length after = *valve.clearance + *valve.shim - size;
+  const std::int64_t outside = outside_by(valve, after);
+  if (outside == 0) return true;
+  return may_have_nearest(question, valve) && after > Length() &&
+         outside < outside_by(valve, *valve.clearance);
+}
+
 // What one valve adds, with a shim of this size in it.
 inline Score score_of(const PlanQuestion& question, const Valve& valve, Length size, bool opened,
                       Money price) {
   const Length after = *valve.clearance + *valve.shim - size;
   const Length doubt = doubt_of(question, valve);
   const std::int64_t outside = after < valve.limits.min || valve.limits.max < after;
+  const bool nearest = may_have_nearest(question, valve);
+  const std::int64_t by = nearest ? outside_by(valve, after) : 0;
+  const std::int64_t tight = nearest && after < valve.limits.min;
   const std::int64_t outside_band =
       after < valve.limits.min + doubt || valve.limits.max - doubt < after;
   const std::int64_t money =
       opened ? price.thousandths() + question.rules.work.thousandths() : std::int64_t{0};
   const std::int64_t off = abs(after - valve.aim).nanometres();
-  if (question.rules.aim_first) return {outside, outside_band, off, money, opened ? 1 : 0};
-  return {outside, outside_band, money, opened ? 1 : 0, off};
+  if (question.rules.aim_first)
+    return {outside, by, tight, outside_band, off, money, opened ? 1 : 0};
+  return {outside, by, tight, outside_band, money, opened ? 1 : 0, off};
 }
 
 inline Score& operator+=(Score& sum, const Score& part) {
@@ -105,7 +128,8 @@ inline Report look_over(const PlanQuestion& question, const Plan& plan) {
       continue;
     }
     expect(may_be_opened(question, valve), valve.name, "opened though it may not be");
-    expect(!outside, valve.name, "fitted outside its limits");
+    expect(!outside || may_be_fitted(question, valve, *line.size), valve.name,
+           "fitted outside its limits, though not nearer");
     expect(line.size != valve.shim, valve.name, "an equal shim fitted for its own");
     const Key key{valve.series, *line.size};
     ++came_out[{valve.series, *valve.shim}];

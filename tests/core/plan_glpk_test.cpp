@@ -47,8 +47,7 @@ class LinearProgram {
       const Valve& valve = *playing_[v];
       const int valve_row = one_each + static_cast<int>(v);
       const auto may_have = [&](const std::string& series, Length size) {
-        const Length after = *valve.clearance + *valve.shim - size;
-        return series == valve.series && after >= valve.limits.min && after <= valve.limits.max;
+        return series == valve.series && audit::may_be_fitted(question, valve, size);
       };
       for (std::size_t w = 0; w < playing_.size(); ++w) {
         const Length size = *playing_[w]->shim;
@@ -142,6 +141,7 @@ void expect_same_optimum(std::size_t valves, std::uint64_t seeds) {
     question.rules.aim_first = true;
     expect_same_optimum(question, "service, aim first, " + which);
     expect_same_optimum(questions::scattered(valves, seed), "scattered, " + which);
+    expect_same_optimum(questions::narrow(valves, seed), "narrow, " + which);
   }
 }
 

@@ -91,6 +91,19 @@ inline PlanQuestion scattered(std::size_t valves, std::uint64_t seed) {
   return question;
 }
 
+// The same head with limits narrower than the step of the sizes, where most valves stay outside and
+// half of them may have the nearest shim.
+inline PlanQuestion narrow(std::size_t valves, std::uint64_t seed) {
+  PlanQuestion question = service(valves, seed);
+  Dice dice(seed + 2);
+  for (Valve& valve : question.valves) {
+    valve.limits.max = valve.limits.min + micrometres(dice.between(5, 20));
+    valve.aim = aim_between(valve.limits);
+    valve.nearest = dice.one_in(2);
+  }
+  return question;
+}
+
 // A small question full of conflicts: few sizes, narrow limits, every rule and every kind of entry.
 inline PlanQuestion crowded(std::int64_t most_valves, std::uint64_t seed) {
   Dice dice(seed);
@@ -127,6 +140,49 @@ inline PlanQuestion crowded(std::int64_t most_valves, std::uint64_t seed) {
     if (!dice.one_in(2)) row.count = dice.between(0, 2);
     if (row.kind == Stock::Kind::sale) row.price = Money::thousandths(1000 * dice.between(0, 5));
     question.stock.push_back(std::move(row));
+  }
+  Dice more(seed + 3);
+  if (more.one_in(2)) {
+    question.rules.nearest = more.one_in(3);
+    for (Valve& valve : question.valves) valve.nearest = more.one_in(2);
+  }
+  return question;
+}
+
+// Worst questions: what a pasted drawer may ask though no engine does. All valves alike and all
+// sizes in reach of each of them, so that all compete for the same few: with one shim of each size
+// or with as many as one likes.
+inline PlanQuestion alike(std::size_t valves, std::size_t sizes, bool one_each) {
+  PlanQuestion question;
+  for (std::size_t i = 0; i < valves; ++i) {
+    Valve valve;
+    valve.name = std::to_string(i + 1);
+    valve.limits = {micrometres(100), micrometres(4000)};
+    valve.aim = micrometres(2000);
+    valve.shim = micrometres(5000);
+    valve.clearance = micrometres(50);
+    question.valves.push_back(std::move(valve));
+  }
+  // From 1.1 to 4.9 mm.
+  for (std::size_t i = 0; i < sizes; ++i) {
+    const auto size =
+        1'100'000 + 3'800'000 * static_cast<std::int64_t>(i) / static_cast<std::int64_t>(sizes);
+    question.stock.push_back(sale("", Length::nanometres(size),
+                                  Money::thousandths(4000 + static_cast<std::int64_t>(i * 7 % 90)),
+                                  one_each ? std::optional<std::int64_t>(1) : std::nullopt));
+  }
+  return question;
+}
+
+// As above, but no two valves have a gap or a shim in common.
+inline PlanQuestion unlike(std::size_t valves, std::size_t sizes, bool one_each,
+                           std::uint64_t seed) {
+  PlanQuestion question = alike(valves, sizes, one_each);
+  Dice dice(seed);
+  for (Valve& valve : question.valves) {
+    valve.shim = Length::nanometres(dice.between(4'950'000, 5'050'000));
+    valve.clearance = Length::nanometres(dice.between(10'000, 90'000));
+    valve.aim = Length::nanometres(dice.between(500'000, 3'500'000));
   }
   return question;
 }

@@ -51,6 +51,16 @@ TEST(KeptUnseen, a_known_shim_a_missing_gap_or_missing_limits_are_another_matter
   EXPECT_EQ(kept_unseen(read(0.20_mm), SideFindings(), false, {}), std::nullopt);
 }
 
+TEST(AnException, is_leave_or_nearest_and_yes_is_leave) {
+  for (const Entry& entry : {Entry("leave"), Entry(" LEAVE"), Entry("yes"), Entry("X"), Entry(1.0)})
+    EXPECT_EQ(exception_named(entry), Exception::leave);
+  EXPECT_EQ(exception_named("Nearest "), Exception::nearest);
+  for (const Entry& entry : {Entry(), Entry(" "), Entry("no"), Entry(0.0), Entry("#error")})
+    EXPECT_EQ(exception_named(entry), Exception::none);
+  EXPECT_EQ(exception_named("leaves"), std::nullopt);
+  EXPECT_EQ(exception_named(2.0), std::nullopt);
+}
+
 TEST(MeasuredAgain, where_no_blade_goes_what_comes_out_is_only_the_most_it_can_be) {
   EXPECT_TRUE(is_to_be_measured_again(read(Length()), State::good));
   EXPECT_TRUE(is_to_be_measured_again(read(Length()), State::loose));
@@ -58,11 +68,14 @@ TEST(MeasuredAgain, where_no_blade_goes_what_comes_out_is_only_the_most_it_can_b
   EXPECT_FALSE(is_to_be_measured_again(read(0.01_mm), State::good));
 }
 
-TEST(StaysOutside, left_alone_or_no_size_serves) {
+TEST(StaysOutside, left_alone_or_no_size_serves_or_with_the_nearest) {
   ValvePlan left = planned(Action::keep);
   left.left_outside = true;
   EXPECT_TRUE(stays_outside(left));
   EXPECT_TRUE(stays_outside(planned(Action::none)));
+  ValvePlan nearest = planned(Action::buy);
+  nearest.fitted_outside = true;
+  EXPECT_TRUE(stays_outside(nearest));
   EXPECT_FALSE(stays_outside(planned(Action::keep)));
   EXPECT_FALSE(stays_outside(planned(Action::buy)));
 }

@@ -33,7 +33,7 @@ class ServiceEntries {
   ServiceEntries& micrometer(const std::string& valve, Entry entry) {
     return set("valve", valve, 2, std::move(entry));
   }
-  ServiceEntries& leave_alone(const std::string& valve) { return set("valve", valve, 3, "yes"); }
+  ServiceEntries& leave_alone(const std::string& valve) { return set("valve", valve, 3, "leave"); }
   ServiceEntries& spare(int row, const std::string& series, Entry size);
   ServiceEntries& sizes(int row, const std::string& series, double from, double to, double step,
                         double price);

@@ -181,6 +181,86 @@ TEST_F(ShownValves, say_which_size_is_needed_where_none_fits) {
   EXPECT_EQ(shown("outside", "2 IN R"), "yes");
 }
 
+// 0.10 + 2.48 - 2.33 = 0.25; sizes of 2.30 and 2.35 leave 0.28 and 0.23, by 0.01 and 0.02 outside.
+class ValveBetweenTwoSizes : public ShownValves {
+ protected:
+  ValveBetweenTwoSizes() {
+    book.limits(0.25, 0.27).sizes(1, "A", 2.00, 3.50, 0.05, 5);
+    book.gap("1 IN L", 0.10).micrometer("1 IN L", 2.48);
+    book.gap("2 IN L", 0.24).micrometer("2 IN L", 2.50);
+  }
+};
+
+TEST_F(ValveBetweenTwoSizes, says_what_the_nearest_listed_size_would_leave) {
+  EXPECT_EQ(shown("card do"), "none fits");
+  EXPECT_EQ(shown("from"), "needs 2.31\u20132.33");
+  EXPECT_EQ(shown("foot label"), "nearest");
+  EXPECT_EQ(shown("foot value"), "2.300");
+  EXPECT_EQ(shown("foot"), "0.280, 0.010 too loose");
+  EXPECT_EQ(shown("after"), "0.100") << "it keeps its shim";
+  EXPECT_EQ(shown("then state"), "tight");
+  EXPECT_EQ(shown("foot label", "2 IN L"), "after") << "no size comes nearer than its own shim";
+  EXPECT_EQ(shown("foot value", "2 IN L"), "0.240");
+  EXPECT_EQ(shown("foot", "2 IN L"), "then \u25bc tight");
+  EXPECT_NE(box_of(book.view(), "plan")
+                .find("Nearest sizes listed: 1 IN L 2.300 (0.280, 0.010 too loose)."),
+            std::string::npos)
+      << box_of(book.view(), "plan");
+  book.gap("1 IN L", 0.40);  // 2.88: 2.60 leaves 0.28, 2.65 leaves 0.23
+  book.sizes(1, "A", 2.65, 2.65, 0.05, 5);
+  EXPECT_EQ(shown("foot"), "0.230, 0.020 too tight");
+}
+
+TEST_F(ValveBetweenTwoSizes, takes_the_nearest_where_that_is_chosen_and_gives_its_own) {
+  book.set("valve", "1 IN L", 3, "nearest");
+  EXPECT_EQ(shown("card do"), "buy 2.300");
+  EXPECT_EQ(shown("after"), "0.280");
+  EXPECT_EQ(shown("margin"), "-0.010");
+  EXPECT_EQ(shown("then"), "\u25b2 loose");
+  EXPECT_EQ(shown("outside"), "yes") << "as loud as before";
+  EXPECT_EQ(shown("foot"), "then \u25b2 loose");
+  EXPECT_EQ(shown("card do", "2 IN L"), "move 2.480");
+  EXPECT_EQ(shown("after", "2 IN L"), "0.260");
+  EXPECT_EQ(shown("outside", "2 IN L"), "");
+  const View view = book.view();
+  EXPECT_EQ(view["book"].at("count outside"), "1");
+  EXPECT_EQ(view["book"].at("count none"), "0");
+  EXPECT_EQ(view["book"].at("outside count"), "1");
+  EXPECT_NE(box_of(view, "plan").find("Still out of limits: 1 IN L, even with the nearest shim."),
+            std::string::npos)
+      << box_of(view, "plan");
+  EXPECT_EQ(view["boxes"].at("mood plan"), "loud");
+  EXPECT_EQ(view["book"].at("remarks count"), "0");
+}
+
+TEST_F(ValveBetweenTwoSizes, takes_the_nearest_where_that_is_set_for_all) {
+  book.setting("nearest", "yes");
+  EXPECT_EQ(shown("card do"), "buy 2.300");
+  book.set("valve", "1 IN L", 3, "leave");
+  EXPECT_EQ(shown("card do"), "stays tight");
+}
+
+TEST_F(ValveBetweenTwoSizes,
+       is_left_alone_for_every_word_that_says_so_and_for_one_that_is_unclear) {
+  for (const Entry& entry : {Entry("leave"), Entry(" Leave "), Entry("yes"), Entry("x"), Entry(1.0),
+                             Entry("TRUE"), Entry("perhaps")}) {
+    book.set("valve", "1 IN L", 3, entry);
+    EXPECT_EQ(shown("do"), "stays tight");
+  }
+  for (const Entry& entry : {Entry("no"), Entry(""), Entry(0.0), Entry("#error")}) {
+    book.set("valve", "1 IN L", 3, entry);
+    EXPECT_EQ(shown("do"), "none fits");
+  }
+}
+
+TEST_F(ValveBetweenTwoSizes, says_it_in_inches_where_the_book_is) {
+  ServiceEntries inches;
+  inches.setting("unit", "inch").limits(0.0100, 0.0104).sizes(1, "A", 0.08, 0.12, 0.002, 5);
+  inches.gap("1 IN L", 0.004).micrometer("1 IN L", 0.0993);  // 0.1033: 0.094 leaves 0.0093
+  EXPECT_EQ(inches.of_valve("1 IN L", "foot value"), "0.0940");
+  EXPECT_EQ(inches.of_valve("1 IN L", "foot"), "0.0093, 0.0007 too tight");
+}
+
 // Nobody has looked yet whether a shim fits.
 TEST_F(ShownValves, ask_for_the_shims_as_long_as_none_is_listed) {
   book.gap("2 IN R", 0.10).micrometer("2 IN R", 2.85);

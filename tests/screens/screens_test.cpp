@@ -188,7 +188,7 @@ TEST_F(Screens, valves_left_outside_stand_out_on_plan) {
   {
     OpenBook book(*office, demo_file());
     for (const std::size_t i : {1, 2})
-      book.type(book::sheet_name::head, places.head.cards[i].value(card::alone), "yes");
+      book.type(book::sheet_name::head, places.head.cards[i].value(card::exception), "leave");
     book.clear(book::sheet_name::head, places.head.cards[0].value(card::mark));
     book.clear(book::sheet_name::head, places.head.cards[0].value(card::micrometer));
     book.recalculate();
@@ -260,7 +260,7 @@ TEST_F(Screens, boxes_of_slips_stand_out) {
 TEST_F(Screens, the_button_of_a_choice_shows_where_its_cell_is_selected) {
   BookWindow window(*office, *screen, template_file());
   for (const std::size_t i : {0, 1, 14, 15}) {
-    const At at = places.head.cards[i].value(card::alone);
+    const At at = places.head.cards[i].value(card::exception);
     window.go_to(book::sheet_name::head, {at.column, at.row - 1});
     const Picture before = window.picture(named("choice beside the cursor"));
     window.go_to(book::sheet_name::head, at);

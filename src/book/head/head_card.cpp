@@ -137,18 +137,20 @@ class CardMaker {
           {Say::head_micrometer_title, Say::head_micrometer_help, Say::head_micrometer_due,
            Say::head_micrometer_place});
     line(card::shim_is, "shim is", style::card_aside, warned("shim odd"));
-    label(card::alone, "leave alone", Fixed{said(Say::name_of_alone)});
-    entry(
-        card::alone, "leave alone", style::card_entry_choice, entry_value::alone, Choice{{{"yes"}}},
-        {Say::head_alone_title, Say::head_alone_help, Say::head_alone_due, Say::head_alone_place});
+    label(card::exception, "exception", Fixed{said(Say::name_of_exception)});
+    entry(card::exception, "exception", style::card_entry_choice, entry_value::exception,
+          Choice{{{"leave"}, {"nearest"}}},
+          {Say::head_exception_title, Say::head_exception_help, Say::head_exception_due,
+           Say::head_exception_place});
   }
 
   void answer() {
     line(card::action, "card do", style::card_do, warned("outside"));
     line(card::from, "card from", style::card_source, warned("outside"));
-    label(card::after, "after", piece("after label"));
-    add("after", card_.value(card::after), style::card_length, piece("after"), now(Wear::right));
-    line(card::then, "card then", style::card_foot, by_state(piece("then state"), Wear::foot));
+    label(card::after, "after", piece("foot label"));
+    add("after", card_.value(card::after), style::card_length, piece("foot value"),
+        now(Wear::right));
+    line(card::then, "foot", style::card_foot, by_state(piece("then state"), Wear::foot));
   }
 
   SheetDescription& sheet_;

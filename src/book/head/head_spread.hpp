@@ -14,7 +14,20 @@ namespace shimwright::book {
 
 // The rows of a card, from its top.
 namespace card {
-enum Row { name, banner, limits, gap, mark, micrometer, shim_is, alone, action, from, after, then };
+enum Row {
+  name,
+  banner,
+  limits,
+  gap,
+  mark,
+  micrometer,
+  shim_is,
+  exception,
+  action,
+  from,
+  after,
+  then
+};
 inline constexpr int rows = then + 1;
 inline constexpr double value_mm = 14;
 // Between cards. The office draws the button of a choice over the next column, no wider than that.

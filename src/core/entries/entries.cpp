@@ -34,16 +34,18 @@ constexpr int likely_times_largest = 2;
 constexpr int likely_parts_of_smallest = 5;
 
 namespace valve {
-enum { name, series, clearance, shim, min, max, aim, doubt, locked };
-constexpr std::array<EntryColumn, 9> columns{{{"name"},
-                                              {"series"},
-                                              {"clearance", Say::the_clearance, unlikely_clearance},
-                                              {"shim", Say::the_shim, unlikely_thickness, true},
-                                              {"min", Say::the_min},
-                                              {"max", Say::the_max},
-                                              {"aim", Say::the_aim},
-                                              {"doubt", Say::the_doubt},
-                                              {"locked"}}};
+enum { name, series, clearance, shim, min, max, aim, doubt, locked, nearest };
+constexpr std::array<EntryColumn, 10> columns{
+    {{"name"},
+     {"series"},
+     {"clearance", Say::the_clearance, unlikely_clearance},
+     {"shim", Say::the_shim, unlikely_thickness, true},
+     {"min", Say::the_min},
+     {"max", Say::the_max},
+     {"aim", Say::the_aim},
+     {"doubt", Say::the_doubt},
+     {"locked"},
+     {"nearest"}}};
 constexpr std::array<std::size_t, 4> number_columns{clearance, shim, min, max};
 constexpr TableDescription layout{"valves", columns, max + 1, number_columns};
 }  // namespace valve
@@ -56,14 +58,14 @@ constexpr std::array<EntryColumn, 5> columns{{{"kind"},
                                               {"count", Say::the_count},
                                               {"price", Say::the_price}}};
 constexpr std::array<std::size_t, 3> number_columns{size, count, price};
-constexpr TableDescription layout{"shims", columns, size + 1, number_columns};
+constexpr TableDescription layout{"shims", columns, size + 1, number_columns, true};
 }  // namespace stock
 
 namespace rule {
 enum { name, value };
 constexpr std::array<EntryColumn, 2> columns{{{"name"}, {"value", Say::the_work}}};
 constexpr TableDescription layout{"rules", columns, value + 1};
-const std::vector<std::string> known{"touch good", "work", "doubt", "first"};
+const std::vector<std::string> known{"touch good", "work", "doubt", "first", "nearest"};
 }  // namespace rule
 
 constexpr std::size_t most_valves = 1'000;
@@ -82,6 +84,19 @@ class Spellings {
   std::map<std::string, std::string> spellings_;
 };
 
+// Rows of which the same is to be told, once, in the first of them.
+struct SeveralRows {
+  std::optional<EntryRow> first;
+  std::int64_t more = 0;
+
+  void add(const EntryRow& row) {
+    if (first)
+      ++more;
+    else
+      first = row;
+  }
+};
+
 class Reader {
  public:
   Entries read(const EntryTable& valves, const EntryTable& shims, const EntryTable& rules) && {
@@ -95,6 +110,7 @@ class Reader {
       for (std::size_t i = *first; i < shims.size() && stock_rows_ <= most_stock_rows; ++i)
         read_stock({stock::layout, i + 1, shims[i], entries_.troubles});
       tell_of_missing_prices();
+      tell_of_other_series();
     }
     if (first_row(rule::layout, rules, entries_.troubles))
       for (std::size_t i = 0; i < rules.size(); ++i)
@@ -133,12 +149,17 @@ class Reader {
     const auto doubt = row.length_at(valve::doubt, EntryRow::Zero::is_meant);
     read.doubt = doubt.value.value_or(Length());
     check_doubt_leaves_room(row, read);
-    if (const auto locked = yes_or_no(row.at(valve::locked)))
-      read.locked = *locked;
-    else
-      row.grave(valve::locked, Say::neither_yes_nor_no, {shortened(row.word_at(valve::locked))});
+    // What cannot be read must not lead to a shim changed by mistake.
+    read.locked = yes_or_no_in(row, valve::locked, Say::locked_unclear, true);
+    read.nearest = yes_or_no_in(row, valve::nearest, Say::nearest_unclear, false);
     entries_.valve_rows.emplace_back(entries_.question.valves.size());
     entries_.question.valves.push_back(std::move(read));
+  }
+
+  static bool yes_or_no_in(EntryRow& row, std::size_t column, Say unclear, bool otherwise) {
+    const auto answer = yes_or_no(row.at(column));
+    if (!answer) row.note(column, unclear, {shortened(row.word_at(column))});
+    return answer.value_or(otherwise);
   }
 
   void check_name(EntryRow& row, const std::string& name) {
@@ -211,17 +232,20 @@ class Reader {
     const auto kind = kind_in(row);
     if (size.value) row.call_it({.kind = about_kind(kind), .size = *size.value});
     const std::string& series = series_.first_seen(row.word_at(stock::series));
-    check_series(row, series);
+    if (!valve_series_.empty() && !valve_series_.contains(series)) {
+      other_series_[series].add(row);
+      return;
+    }
+    const bool is_sale = kind == Stock::Kind::sale;
     const auto count = count_in(row);
-    const Money price = money_in(row, stock::price, Say::the_price);
+    const Money price = money_in(row, stock::price, Say::the_price, is_sale);
     if (no_size) row.note(stock::size, Say::size_missing);
-    if (!size.value || !kind) return;
-    const Stock one{*kind, series, *size.value, count,
-                    *kind == Stock::Kind::sale ? price : Money()};
+    if (!size.value || row.is_left_out()) return;
+    const Stock one{*kind, series, *size.value, count, is_sale ? price : Money()};
     check_listed_once(row, one);
-    if (*kind == Stock::Kind::sale) {
+    if (is_sale) {
       prices_known_ = prices_known_ || std::holds_alternative<double>(row.at(stock::price));
-      if (blank_at(stock::price)) without_price_.push_back(row);
+      if (blank_at(stock::price)) without_price_.add(row);
     }
     entries_.question.stock.push_back(one);
   }
@@ -249,26 +273,6 @@ class Reader {
     return *kind == Stock::Kind::spare ? About::Kind::spare : About::Kind::sale;
   }
 
-  void check_series(EntryRow& row, const std::string& series) {
-    if (valve_series_.empty() || valve_series_.contains(series)) return;
-    Names there;
-    for (const std::string& one : valve_series_) {
-      if (one.empty())
-        there.emplace_back(Say::no_series);
-      else
-        there.emplace_back(quoted(one));
-    }
-    constexpr std::size_t most_listed = 6;
-    if (there.size() > most_listed) {
-      there.resize(most_listed);
-      there.emplace_back(Say::other_series);
-    }
-    if (series.empty())
-      row.grave(stock::series, Say::series_missing, {there});
-    else
-      row.grave(stock::series, Say::series_unknown, {shortened(series), there});
-  }
-
   static std::optional<std::int64_t> count_in(EntryRow& row) {
     const auto number = row.number_at(stock::count);
     if (!number) return std::nullopt;
@@ -285,15 +289,22 @@ class Reader {
     return std::nullopt;
   }
 
-  static Money money_in(EntryRow& row, std::size_t column, Say noun) {
+  // Of a spare's price, which nobody pays, what is wrong is told, but no matter.
+  static Money money_in(EntryRow& row, std::size_t column, Say noun, bool matters = true) {
     const auto number = row.number_at(column);
     if (!number) return {};
+    const auto wrong = [&](Say what, std::initializer_list<Word> words) {
+      if (matters)
+        row.grave(column, what, words);
+      else
+        row.note(column, what, words);
+    };
     if (!std::isfinite(*number))
-      row.grave(column, Say::not_finite, {noun});
+      wrong(Say::not_finite, {noun});
     else if (*number < 0)
-      row.grave(column, Say::negative, {noun, *number});
+      wrong(Say::negative, {noun, *number});
     else if (*number > largest_sum)
-      row.grave(column, Say::more_than_a_million, {noun, *number});
+      wrong(Say::more_than_a_million, {noun, *number});
     else
       return Money::of(*number);
     return {};
@@ -313,14 +324,44 @@ class Reader {
 
   // Where prices are known, a size without one would look like a gift and be bought first.
   void tell_of_missing_prices() {
-    if (!prices_known_) return;
-    if (without_price_.empty()) return;
-    const std::size_t more = without_price_.size() - 1;
-    if (more == 0)
-      without_price_.front().note(stock::price, Say::price_missing);
+    if (!prices_known_ || !without_price_.first) return;
+    if (without_price_.more == 0)
+      without_price_.first->note(stock::price, Say::price_missing);
     else
-      without_price_.front().note(stock::price, Say::prices_missing,
-                                  {static_cast<std::int64_t>(more)});
+      without_price_.first->note(stock::price, Say::prices_missing, {without_price_.more});
+  }
+
+  // A drawer may well hold shims for two engines: once for each series.
+  void tell_of_other_series() {
+    if (other_series_.empty()) return;
+    const Names there = series_of_valves();
+    for (auto& [series, rows] : other_series_) {
+      EntryRow& row = *rows.first;
+      if (series.empty() && rows.more == 0)
+        row.note(stock::series, Say::series_missing, {there});
+      else if (series.empty())
+        row.note(stock::series, Say::series_missing_more, {there, rows.more});
+      else if (rows.more == 0)
+        row.note(stock::series, Say::series_unknown, {shortened(series), there});
+      else
+        row.note(stock::series, Say::series_unknown_more, {shortened(series), there, rows.more});
+    }
+  }
+
+  Names series_of_valves() const {
+    constexpr std::size_t most_listed = 6;
+    Names there;
+    for (const std::string& one : valve_series_) {
+      if (there.size() == most_listed) {
+        there.emplace_back(Say::other_series);
+        break;
+      }
+      if (one.empty())
+        there.emplace_back(Say::no_series);
+      else
+        there.emplace_back(quoted(one));
+    }
+    return there;
   }
 
   void read_rule(EntryRow row) {
@@ -338,6 +379,8 @@ class Reader {
       read_yes_or_no(row, rules.touch_good);
     } else if (name == "doubt") {
       read_yes_or_no(row, rules.use_doubt);
+    } else if (name == "nearest") {
+      read_yes_or_no(row, rules.nearest);
     } else if (name == "work") {
       rules.work = money_in(row, rule::value, Say::the_work);
     } else if (name == "first") {
@@ -383,7 +426,8 @@ class Reader {
            std::size_t>
       listed_;  // to the row
   bool prices_known_ = false;
-  std::vector<EntryRow> without_price_;
+  SeveralRows without_price_;
+  std::map<std::string, SeveralRows> other_series_;  // that no valve takes
   std::map<std::string, std::size_t> rule_rows_;
 };
 

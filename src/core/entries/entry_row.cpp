@@ -45,13 +45,13 @@ const Entry& EntryRow::at(std::size_t column) const {
 bool EntryRow::all_blank() const { return std::ranges::all_of(cells_, is_blank); }
 
 bool EntryRow::is_heading() const {
-  if (layout_.number_columns.empty()) return false;
+  if (layout_->number_columns.empty()) return false;
   const auto heads = [this](std::size_t column) {
     return column >= cells_.size() || (!is_blank(at(column)) && !reads_as_length(word_at(column)));
   };
-  const auto described = cells_.first(std::min(cells_.size(), layout_.columns.size()));
+  const auto described = cells_.first(std::min(cells_.size(), layout_->columns.size()));
   return std::ranges::none_of(described, is_number) &&
-         std::ranges::all_of(layout_.number_columns, heads);
+         std::ranges::all_of(layout_->number_columns, heads);
 }
 
 std::optional<double> EntryRow::number_at(std::size_t column) {
@@ -79,7 +79,7 @@ GivenLength EntryRow::length_at(std::size_t column, Zero zero) {
     grave(column, Say::negative, {noun_at(column), TypedLength{*number}});
     return impossible;
   }
-  if (const auto unlikely = layout_.columns[column].unlikely; unlikely && length > *unlikely)
+  if (const auto unlikely = layout_->columns[column].unlikely; unlikely && length > *unlikely)
     note(column, Say::unlikely, {noun_at(column), length});
   return {length, true};
 }
@@ -87,7 +87,7 @@ GivenLength EntryRow::length_at(std::size_t column, Zero zero) {
 void EntryRow::tell_of_too_large(std::size_t column, double mm) {
   if (mm < 0) {
     grave(column, Say::negative, {noun_at(column), TypedLength{mm}});
-  } else if (!layout_.columns[column].of_shim) {
+  } else if (!layout_->columns[column].of_shim) {
     grave(column, Say::too_large, {noun_at(column), TypedLength{mm}});
   } else if (const auto marked =
                  mm == std::floor(mm) ? thickness_marked(text_of(mm)) : std::optional<Length>()) {
@@ -97,14 +97,16 @@ void EntryRow::tell_of_too_large(std::size_t column, double mm) {
   }
 }
 
-void EntryRow::add(std::size_t column, Say what, std::initializer_list<Word> words, bool grave) {
-  troubles_.push_back({.table = std::string(layout_.table),
-                       .row = number_,
-                       .column = std::string(layout_.columns[column].name),
-                       .grave = grave,
-                       .about = about_,
-                       .what = what,
-                       .words = words});
+void EntryRow::add(std::size_t column, Say what, std::initializer_list<Word> words, Weight weight) {
+  const bool is_grave = weight == Weight::grave;
+  troubles_->push_back({.table = std::string(layout_->table),
+                        .row = number_,
+                        .column = std::string(layout_->columns[column].name),
+                        .grave = is_grave && !layout_->rows_may_be_left_out,
+                        .left_out = is_grave && layout_->rows_may_be_left_out,
+                        .about = about_,
+                        .what = what,
+                        .words = words});
 }
 
 std::optional<std::size_t> first_row(const TableDescription& layout, const EntryTable& table,

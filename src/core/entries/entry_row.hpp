@@ -32,6 +32,8 @@ struct TableDescription {
   std::size_t least;  // so many columns are due
   // Text in each of them that the table has makes its first row a heading; none: no heading.
   std::span<const std::size_t> number_columns = {};
+  // What would be a grave trouble leaves its row out instead.
+  bool rows_may_be_left_out = false;
 };
 
 // Nothing, or text of nothing but spaces.
@@ -50,7 +52,7 @@ class EntryRow {
   // `number` counts from 1 as the table was given. Keeps references to all the rest.
   EntryRow(const TableDescription& layout, std::size_t number, std::span<const Entry> cells,
            std::vector<Trouble>& troubles)
-      : layout_(layout), number_(number), cells_(cells), troubles_(troubles) {}
+      : layout_(&layout), number_(number), cells_(cells), troubles_(&troubles) {}
 
   std::size_t number() const { return number_; }
   const Entry& at(std::size_t column) const;
@@ -60,13 +62,17 @@ class EntryRow {
   // heading is dropped without a word, so one that may hold a reading is none.
   bool is_heading() const;
 
+  // Something in it cannot be, and the table can do without it.
+  bool is_left_out() const { return left_out_; }
+
   // Every later trouble in this row is about it.
   void call_it(About about) { about_ = std::move(about); }
   void grave(std::size_t column, Say what, std::initializer_list<Word> words = {}) {
-    add(column, what, words, true);
+    left_out_ = left_out_ || layout_->rows_may_be_left_out;
+    add(column, what, words, Weight::grave);
   }
   void note(std::size_t column, Say what, std::initializer_list<Word> words = {}) {
-    add(column, what, words, false);
+    add(column, what, words, Weight::note);
   }
 
   // Text where the number is due gets a note and counts as not given, as a blank does.
@@ -78,15 +84,18 @@ class EntryRow {
   GivenLength length_at(std::size_t column, Zero zero = Zero::not_given);
 
  private:
-  Say noun_at(std::size_t column) const { return layout_.columns[column].the.value(); }
-  void tell_of_too_large(std::size_t column, double mm);
-  void add(std::size_t column, Say what, std::initializer_list<Word> words, bool grave);
+  enum class Weight { note, grave };
 
-  const TableDescription& layout_;
+  Say noun_at(std::size_t column) const { return layout_->columns[column].the.value(); }
+  void tell_of_too_large(std::size_t column, double mm);
+  void add(std::size_t column, Say what, std::initializer_list<Word> words, Weight weight);
+
+  const TableDescription* layout_;
   std::size_t number_;
   std::span<const Entry> cells_;
-  std::vector<Trouble>& troubles_;
+  std::vector<Trouble>* troubles_;
   About about_;
+  bool left_out_ = false;
 };
 
 // Where a table's rows begin, after a heading; none where nothing was given or the table is too

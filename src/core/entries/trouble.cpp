@@ -19,11 +19,12 @@ std::string valve_called(const std::string& name, const Teller& teller) {
 }
 
 std::string rule_called(const std::string& name, const Teller& teller) {
-  static constexpr std::array<std::pair<std::string_view, Say>, 4> known{
+  static constexpr std::array<std::pair<std::string_view, Say>, 5> known{
       {{"touch good", Say::rule_touch_good},
        {"doubt", Say::rule_doubt},
        {"work", Say::rule_work},
-       {"first", Say::rule_first}}};
+       {"first", Say::rule_first},
+       {"nearest", Say::rule_nearest}}};
   for (const auto& [word, what] : known)
     if (name == word) return teller.say(what);
   return teller.say(Say::rule_named, {shortened(name)});
@@ -61,6 +62,9 @@ Trouble trouble_with_table(std::string_view table, Say what, std::vector<Word> w
 std::string sentence(const Trouble& trouble, const Teller& teller) {
   const std::string words = teller.say(trouble.what, trouble.words);
   const std::string subject = called(trouble.about, teller);
+  if (trouble.left_out)
+    return subject.empty() ? teller.say(Say::row_left_out, {words})
+                           : teller.say(Say::left_out, {subject, words});
   return subject.empty() ? words : teller.say(Say::told_of, {subject, words});
 }
 

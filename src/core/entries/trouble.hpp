@@ -25,10 +25,11 @@ struct About {
 };
 
 struct Trouble {
-  std::string table;    // `valves`, `shims` or `rules`; `firing`, `stops`
-  std::size_t row = 0;  // counted from 1 as the table was given; 0: the table as a whole
-  std::string column;   // its name in the table's description; empty: the row as a whole
-  bool grave = false;   // no plan can be trusted until it is mended
+  std::string table;      // `valves`, `shims` or `rules`; `firing`, `stops`
+  std::size_t row = 0;    // counted from 1 as the table was given; 0: the table as a whole
+  std::string column;     // its name in the table's description; empty: the row as a whole
+  bool grave = false;     // no plan can be trusted until it is mended
+  bool left_out = false;  // the row does not count, and the plan does without it
   About about = {};
   Say what = {};
   std::vector<Word> words = {};  // for the blanks of `what`

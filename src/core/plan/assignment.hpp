@@ -13,6 +13,12 @@
 // Computing 38:325-340, for places of one row each; Ahuja, Magnanti & Orlin 1993, Network Flows,
 // 9.7 and 12.4). Rows come in one by one; each looks by Dijkstra's search, over costs less prices,
 // for the cheapest chain of rows moving on that ends in a free place.
+//
+// Bound: a row needs no more than its cheapest places that together hold all n rows, so at most n.
+// Proof: take a best assignment with as few rows as can be at places that are not among those of
+// their own list. Were there such a row, the other n - 1 rows could not fill the n or more rooms of
+// its list, so it could move to a free room there. That costs no more, as the list holds its
+// cheapest places, and no other row moves: one row fewer, against the choice of the assignment.
 #pragma once
 
 #include <algorithm>
@@ -24,11 +30,53 @@
 
 namespace shimwright {
 
+template <typename Cost>
+struct PlaceChoice {
+  Cost cost;
+  std::size_t place;
+  std::size_t order;  // in which it was offered
+
+  friend bool operator<(const PlaceChoice& a, const PlaceChoice& b) {
+    return a.cost != b.cost ? a.cost < b.cost : a.order < b.order;
+  }
+};
+
+// The choices of one row that it can need (see above), cheapest first; between equal ones the first
+// offered. Time grows with what is offered; holds no more than that.
+template <typename Cost, typename Choices>
+std::vector<PlaceChoice<Cost>> needed_choices(std::size_t row, std::size_t rows,
+                                              std::span<const std::size_t> room,
+                                              const Choices& choices) {
+  std::vector<PlaceChoice<Cost>> needed;
+  std::optional<Cost> certain;  // the least cost of a place that holds all rows by itself
+  std::size_t order = 0;
+  choices(row, [&](std::size_t place, const Cost& cost) {
+    if (room[place] == 0 || (certain && cost >= *certain)) return;
+    if (room[place] >= rows) certain = cost;
+    needed.push_back({cost, place, order++});
+  });
+  if (needed.size() > rows) {
+    const auto end = needed.begin() + static_cast<std::ptrdiff_t>(rows);
+    std::nth_element(needed.begin(), end, needed.end());
+    needed.erase(end, needed.end());
+  }
+  std::sort(needed.begin(), needed.end());
+  std::size_t held = 0;
+  const auto enough = std::find_if(needed.begin(), needed.end(), [&](const auto& choice) {
+    held += std::min(room[choice.place], rows);
+    return held >= rows;
+  });
+  if (enough != needed.end()) needed.erase(enough + 1, needed.end());
+  return needed;
+}
+
 // The place of each row, at the least sum of costs; empty where not all rows can be placed.
 // `Cost` is any ordered group: Cost{} is zero, with +, - and <=> that sums keep; costs may be
 // negative, and sums of `rows` costs must fit. `choices(row, offer)` calls offer(place, cost) for
-// each place open to the row, the same each time. The same question gets the same answer; between
-// equal places for one row the first offered is taken.
+// each place open to the row; it is asked once for each row. The same question gets the same
+// answer; between equal places for one row the first offered is taken. Time grows with the choices
+// offered, and beyond that at worst with the cube of the rows; space with the rows times the
+// choices that a row needs.
 template <typename Cost, typename Choices>
 std::optional<std::vector<std::size_t>> cheapest_assignment(std::size_t rows,
                                                             std::span<const std::size_t> room,
@@ -52,6 +100,10 @@ std::optional<std::vector<std::size_t>> cheapest_assignment(std::size_t rows,
   };
   constexpr auto nowhere = static_cast<std::size_t>(-1);
 
+  std::vector<std::vector<PlaceChoice<Cost>>> choices_of(rows);
+  for (std::size_t row = 0; row < rows; ++row)
+    choices_of[row] = needed_choices<Cost>(row, rows, room, choices);
+
   std::vector<Place> places(room.size());
   std::vector<std::size_t> place_of(rows, nowhere);
   std::vector<Cost> cost_of(rows);
@@ -64,23 +116,23 @@ std::optional<std::vector<std::size_t>> cheapest_assignment(std::size_t rows,
     heap.clear();
     passed.clear();
     const auto look_from = [&](std::size_t mover, const Cost& start) {
-      choices(mover, [&](std::size_t to, const Cost& cost) {
+      for (const auto& [cost, to, order] : choices_of[mover]) {
+        // Prices only add to a distance, and all further choices cost as much or more.
+        const Cost least = start + cost;
+        if (bound && least >= *bound) return;
         Place& place = places[to];
-        if (place.left == search) return;
-        const Cost distance = start + (cost - place.price);
-        if (bound && distance >= *bound) return;
-        if (place.reached == search && distance >= place.distance) return;
-        if (place.taken_by.size() < room[to])
-          bound = distance;
-        else if (room[to] == 0)
-          return;
+        if (place.left == search) continue;
+        const Cost distance = least - place.price;
+        if (bound && distance >= *bound) continue;
+        if (place.reached == search && distance >= place.distance) continue;
+        if (place.taken_by.size() < room[to]) bound = distance;
         place.reached = search;
         place.distance = distance;
         place.via = mover;
         place.via_cost = cost;
         heap.push_back({distance, to});
         std::push_heap(heap.begin(), heap.end(), farther);
-      });
+      }
     };
 
     look_from(row, Cost{});

@@ -9,15 +9,16 @@
 #include <utility>
 
 #include "core/plan/assignment.hpp"
+#include "core/plan/nearest.hpp"
 #include "core/values/choice.hpp"
 
 namespace shimwright {
 namespace {
 
 // The aims in their order, each summed over the valves. One weighted number would have to hold
-// some 130 bits for the largest question; five numbers compared one after another are exact.
+// some 170 bits for the largest question; six numbers compared one after another are exact.
 struct Aims {
-  std::array<std::int64_t, 5> sums{};
+  std::array<std::int64_t, 6> sums{};
 
   friend Aims operator+(Aims a, const Aims& b) {
     for (std::size_t i = 0; i < a.sums.size(); ++i) a.sums[i] += b.sums[i];
@@ -34,6 +35,11 @@ struct Aims {
     return std::strong_ordering::equal;
   }
 };
+
+// How far a valve is outside, in nanometres, and whether on the tight side, as one number that sums
+// up to the one before the other: no engine has as many valves as one nanometre weighs, and the
+// sum for 10 000 valves that are 100 mm off still fits.
+constexpr std::int64_t nanometre_outside = 1 << 20;
 
 // Shims of one series and size that are to be had alike: the owner's own (spares and those in the
 // valves in play, which cost nothing), or one row of the sizes on sale.
@@ -52,7 +58,7 @@ bool before(const Class& a, const Class& b) {
 }
 
 // A valve that the plan may open, and what it may get: classes[first] up to, not with,
-// classes[last] bring it inside its limits.
+// classes[last] bring it inside its limits or, where it may have the nearest, nearer to them.
 struct Candidate {
   std::size_t valve = 0;
   std::size_t own = 0;  // the class of the shim that is in it
@@ -71,6 +77,7 @@ class Planner {
 
   Plan plan() const {
     std::vector<std::size_t> room;
+    room.reserve(classes_.size());
     for (const Class& c : classes_) room.push_back(c.room);
     // Own code, because LEMON and Boost.Graph take one number a cost, which 64 bits hold only up to
     // a thousand valves or so, and want every edge stored. Measured beside LEMON's network simplex
@@ -95,6 +102,10 @@ class Planner {
 
   const Valve& valve_of(const Candidate& candidate) const {
     return question_.valves[candidate.valve];
+  }
+
+  bool may_have_nearest(const Valve& valve) const {
+    return valve.nearest || question_.rules.nearest;
   }
 
   void list_classes() {
@@ -127,6 +138,23 @@ class Planner {
       classes_.push_back(c);
     }
     std::stable_sort(classes_.begin(), classes_.end(), before);
+    drop_dearer_ones();
+  }
+
+  // Of one series and size the cheapest that together serve all valves are enough.
+  void drop_dearer_ones() {
+    std::size_t kept = 0;
+    std::size_t room = 0;  // of the kept ones of this series and size
+    for (std::size_t i = 0; i < classes_.size(); ++i) {
+      const Class& c = classes_[i];
+      const bool alike =
+          kept > 0 && classes_[kept - 1].series == c.series && classes_[kept - 1].size == c.size;
+      if (!alike) room = 0;
+      if (alike && room >= candidates_.size()) continue;
+      room += c.room;
+      classes_[kept++] = c;
+    }
+    classes_.resize(kept);
   }
 
   // The first class of this series that is not thinner than `size`.
@@ -140,7 +168,12 @@ class Planner {
   void find_reach(Candidate& candidate) const {
     const Valve& valve = valve_of(candidate);
     candidate.own = first_from(valve.series, *valve.shim);  // the owned class comes first
-    if (const auto range = serving_shims(*valve.clearance, *valve.shim, valve.limits)) {
+    auto range = serving_shims(*valve.clearance, *valve.shim, valve.limits);
+    if (may_have_nearest(valve)) {
+      const auto nearer = nearer_shims(*valve.clearance, *valve.shim, valve.limits);
+      if (nearer) range = nearer;
+    }
+    if (range) {
       candidate.first = first_from(valve.series, range->thinnest);
       candidate.last = first_from(valve.series, range->thickest + Length::nanometres(1));
     }
@@ -149,13 +182,20 @@ class Planner {
   Aims aims_for(const Valve& valve, Length size, bool opened, Money price) const {
     const Length after = clearance_after(*valve.clearance, *valve.shim, size);
     const Length band = doubt_of(valve);
-    const bool outside = after < valve.limits.min || after > valve.limits.max;
+    const bool tight = after < valve.limits.min;
+    const bool outside = tight || after > valve.limits.max;
     const bool outside_band = after < valve.limits.min + band || after > valve.limits.max - band;
+    const std::int64_t outside_by =
+        !outside || !may_have_nearest(valve)
+            ? 0
+            : nanometre_outside *
+                      (tight ? valve.limits.min - after : after - valve.limits.max).nanometres() +
+                  tight;
     const Money money = opened ? price + question_.rules.work : Money();
     const std::int64_t off_aim = abs(after - valve.aim).nanometres();
     if (question_.rules.aim_first)
-      return {{outside, outside_band, off_aim, money.thousandths(), opened}};
-    return {{outside, outside_band, money.thousandths(), opened, off_aim}};
+      return {{outside, outside_by, outside_band, off_aim, money.thousandths(), opened}};
+    return {{outside, outside_by, outside_band, money.thousandths(), opened, off_aim}};
   }
 
   template <typename Offer>

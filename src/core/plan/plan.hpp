@@ -27,7 +27,8 @@ struct Valve {
   Limits limits;
   Length aim;
   Length doubt;
-  bool locked = false;  // keeps its shim whatever the state
+  bool locked = false;   // keeps its shim whatever the state
+  bool nearest = false;  // where it stays outside its limits, it may take the shim nearest to them
 };
 
 struct Stock {
@@ -44,6 +45,7 @@ struct PlanRules {
   Money work;               // for each valve opened
   bool use_doubt = true;    // plan inside the guard band; false takes every reading as exact
   bool aim_first = false;   // nearness to the aim before money
+  bool nearest = false;     // every valve may take the nearest shim where it stays outside
 };
 
 struct PlanQuestion {
@@ -86,11 +88,20 @@ struct Plan {
   std::vector<Leftover> surplus;  // shims that come out and are not used again; same order
 };
 
-// The best plan, in this order of aims: fewest valves outside their limits; fewest outside the
-// guard band; least money; fewest valves opened; least sum of |after - aim| (with `aim_first` this
-// comes before money). A shim that would leave the valve outside its limits is never fitted: that
-// valve keeps its own, with action none. Deterministic: the same question, the same plan.
-// Expects a sound question (see entries.hpp): sound limits, positive sizes, unique names.
+// The best plan, in this order of aims: fewest valves outside their limits; least sum of how far
+// those with `nearest` are outside, then fewest of these on the tight side; fewest valves outside
+// the guard band; least money; fewest valves opened; least sum of |after - aim| (with `aim_first`
+// this comes before money).
+//
+// A shim that would leave the valve outside its limits is never fitted, and the valve keeps its own
+// with action none, unless it has `nearest`: then it may have any shim that leaves it less far
+// outside than its own and with some gap (nearest.hpp). It gets a shim that is less near than
+// another where that one brings some valve inside, or more of them nearer: the order of aims alone
+// decides.
+//
+// Deterministic: the same question, the same plan. Expects a sound question (see entries.hpp):
+// sound limits, positive sizes, unique names. Time grows with valves times the sizes in their
+// reach, and at worst with the cube of the valves; space with the square of the valves.
 Plan best_plan(const PlanQuestion& question);
 
 }  // namespace shimwright

@@ -6,6 +6,7 @@
 
 #include "core/service/bench.hpp"
 #include "core/service/rules.hpp"
+#include "core/service/view_parts.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -74,11 +75,29 @@ void add_valves_that_stay_outside(Lines& lines, const Service& service, const Fi
     add(lines, found, Mood::loud, {Say::stays_left_alone, {named(left, found.teller)}});
   const auto none = valves_where(
       service, found, [](const ValvePlan& valve) { return valve.action == Action::none; });
+  const auto nearest =
+      valves_where(service, found, [](const ValvePlan& valve) { return valve.fitted_outside; });
+  if (!nearest.empty())
+    add(lines, found, Mood::loud, {Say::stays_nearest, {named(nearest, found.teller)}});
   if (none.empty()) return;
   if (found.nothing_listed)
     add(lines, found, Mood::remark, {Say::list_first});
   else
     add(lines, found, Mood::loud, {Say::stays_none_serves, {named(none, found.teller)}});
+}
+
+// What the nearest size would leave, for each valve that none serves.
+void add_nearest(Lines& lines, const Service& service, const Findings& found) {
+  std::vector<std::string> valves;
+  for (std::size_t i = 0; i < found.valve_plans.size(); ++i) {
+    const ValvePlan& plan = found.valve_plans[i];
+    if (!plan.nearest) continue;
+    const auto& valve = service.valves[i];
+    valves.push_back(found.teller.say(Say::nearest_of,
+                                      {valve.name, found.teller.column(*plan.nearest),
+                                       nearest_leaves(plan, found.of(valve.side), found.teller)}));
+  }
+  if (!valves.empty()) add(lines, found, Mood::remark, {Say::nearest_listed, {valves}});
 }
 
 void add_near_limits(Lines& lines, const Findings& found) {
@@ -220,6 +239,7 @@ std::vector<BoxLine> box_of_shims(const Findings& found) {
 std::vector<BoxLine> box_of_plan(const Service& service, const Findings& found) {
   Lines lines;
   add_valves_that_stay_outside(lines, service, found);
+  add_nearest(lines, service, found);
   for (const Remark& remark : found.remarks) {
     std::string words = words_of(remark, found.teller);
     if (remark.page == Page::shims) words = found.teller.say(Say::on_shims, {words});

@@ -33,7 +33,7 @@ void add_failed(Findings& found, Page page, const Entry& entry, Told name) {
 }
 
 void tell_failures_on_engine(const Service& service, Findings& found) {
-  constexpr std::array<std::pair<Entry Service::*, Say>, 14> settings{
+  constexpr std::array<std::pair<Entry Service::*, Say>, 15> settings{
       {{&Service::engine, Say::name_of_engine},
        {&Service::unit, Say::name_of_unit},
        {&Service::doubt, Say::name_of_doubt},
@@ -43,6 +43,7 @@ void tell_failures_on_engine(const Service& service, Findings& found) {
        {&Service::touch_good, Say::name_of_touch_good},
        {&Service::first, Say::name_of_first},
        {&Service::work, Say::name_of_work},
+       {&Service::nearest, Say::name_of_nearest},
        {&Service::currency, Say::name_of_currency},
        {&Service::firing, Say::name_of_firing},
        {&Service::margin, Say::name_of_margin},
@@ -149,12 +150,19 @@ void tell_of_numbers_as_text(const Service& service, Findings& found) {
   if (!where.empty()) add(found, Page::head, {Say::numbers_as_text, {std::move(where)}});
 }
 
+void tell_of_exceptions(const Service& service, Findings& found) {
+  for (const auto& valve : service.valves)
+    if (!exception_named(valve.exception))
+      add(found, Page::head,
+          {Say::exception_unclear, {valve.name, shortened(word_in(valve.exception))}});
+}
+
 void tell_failures_on_head(const Service& service, Findings& found) {
   constexpr std::array<std::pair<Entry Service::ValveEntries::*, Say>, 4> entries{
       {{&Service::ValveEntries::gap, Say::name_of_gap},
        {&Service::ValveEntries::mark, Say::name_of_mark},
        {&Service::ValveEntries::micrometer, Say::name_of_micrometer},
-       {&Service::ValveEntries::alone, Say::name_of_alone}}};
+       {&Service::ValveEntries::exception, Say::name_of_exception}}};
   for (const auto& valve : service.valves)
     for (const auto& [entry, name] : entries)
       add_failed(found, Page::head, valve.*entry, {Say::name_on_valve, {valve.name, name}});
@@ -242,6 +250,7 @@ void tell_remarks_on_head(const Service& service, Findings& found,
   tell_of_marks(service, found);
   tell_of_misread_shims(service, found);
   tell_of_numbers_as_text(service, found);
+  tell_of_exceptions(service, found);
   for (const Trouble& trouble : troubles)
     if (trouble.table == "valves" && !is_of_limits(trouble))
       found.remarks.push_back({.page = Page::head, .said = trouble, .grave = trouble.grave});

@@ -7,6 +7,7 @@
 
 #include "core/entries/entry_row.hpp"
 #include "core/fitting/steps_entries.hpp"
+#include "core/plan/nearest.hpp"
 #include "core/service/crank_findings.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/entry_remarks.hpp"
@@ -90,7 +91,9 @@ class Finder {
                                                  : std::nullopt;
     if (!not_given(entries.mark) || valve.measured)
       valve.trust = trust_in(valve.marked, valve.measured, found_.allowed);
-    valve.alone = yes_or_no(entries.alone).value_or(false);
+    const auto exception = exception_named(entries.exception);
+    valve.alone = exception.value_or(Exception::leave) == Exception::leave;
+    valve.nearest = exception == Exception::nearest;
     const SideFindings& side = found_.of(entries.side);
     if (not_given(entries.gap))
       valve.now = State::unread;
@@ -101,6 +104,8 @@ class Finder {
   static Entry mm_or_nothing(const std::optional<Length>& length) {
     return length ? Entry(length->mm()) : Entry();
   }
+
+  static Entry yes_if(bool holds) { return holds ? Entry(1.0) : Entry(); }
 
   std::vector<Entry> limits_of(Side side) const {
     const Service::SideEntries& entries = service_.of(side);
@@ -118,7 +123,7 @@ class Finder {
       std::vector<Entry> row{valve.name, found_.of(valve.side).series, in_mm(valve.gap, unit_),
                              shim};
       std::ranges::move(limits_of(valve.side), std::back_inserter(row));
-      row.push_back(has_failed(valve.alone) ? Entry() : valve.alone);
+      row.insert(row.end(), {yes_if(read.alone), yes_if(read.nearest)});
       table.push_back(std::move(row));
     }
     return table;
@@ -142,7 +147,8 @@ class Finder {
     return {{std::string("touch good"), given(service_.touch_good)},
             {std::string("work"), given(service_.work)},
             {std::string("doubt"), given(service_.stay_clear)},
-            {std::string("first"), given(service_.first)}};
+            {std::string("first"), given(service_.first)},
+            {std::string("nearest"), given(service_.nearest)}};
   }
 
   void make_plan() {
@@ -168,7 +174,9 @@ class Finder {
                    .then = line.state,
                    .cost = line.cost,
                    .thinnest = {},
-                   .thickest = {}};
+                   .thickest = {},
+                   .nearest = {},
+                   .nearest_after = {}};
     const PlanRules& rules = read_.question.rules;
     const Length plan_doubt = rules.use_doubt ? found_.doubt : Length();
     if (const auto kept = kept_unseen(valve, side, rules.touch_good, plan_doubt)) {
@@ -179,7 +187,9 @@ class Finder {
       told.then = *kept;
     }
     told.measure_again = is_to_be_measured_again(valve, told.then);
-    told.left_outside = told.action == Action::keep && told.margin && *told.margin < Length();
+    const bool outside = told.margin && *told.margin < Length();
+    told.left_outside = told.action == Action::keep && outside;
+    told.fitted_outside = outside && told.action != Action::keep && told.action != Action::none;
     if (told.action == Action::none) {
       auto serving = serving_shims(*valve.gap, *valve.shim, *side.limits, found_.doubt);
       if (!serving) serving = serving_shims(*valve.gap, *valve.shim, *side.limits);
@@ -187,6 +197,9 @@ class Finder {
         told.thinnest = serving->thinnest;
         told.thickest = serving->thickest;
       }
+      told.nearest = nearest_listed(read_.question.valves[index], read_.question.stock);
+      if (told.nearest)
+        told.nearest_after = clearance_after(*valve.gap, *valve.shim, *told.nearest);
     }
     return told;
   }

@@ -44,6 +44,7 @@ struct ValveFindings {
   std::optional<Length> shim;      // as measured, else as marked
   std::optional<Trust> trust;      // none where neither is given
   bool alone = false;              // to be left alone
+  bool nearest = false;            // may take the nearest shim where none serves
   std::optional<State> now;        // none where there is a gap but no sound limits
 };
 
@@ -66,12 +67,17 @@ struct ValvePlan {
   std::optional<Length> after;      // the gap afterwards
   std::optional<Length> margin;     // of `after`
   State then = State::unread;
-  bool measure_again = false;  // no blade goes now, so `after` is only the most it can be
-  bool unseen = false;         // it keeps its shim, whatever that is
-  bool left_outside = false;   // it is left alone though it reads outside its limits
+  bool measure_again = false;   // no blade goes now, so `after` is only the most it can be
+  bool unseen = false;          // it keeps its shim, whatever that is
+  bool left_outside = false;    // it is left alone though it reads outside its limits
+  bool fitted_outside = false;  // it gets the nearest shim, and is outside its limits even so
   Money cost;
   std::optional<Length> thinnest;  // that would serve, where no listed size does
   std::optional<Length> thickest;
+  // The listed size that would come nearest, where none serves and it keeps its shim, and the gap
+  // that it would leave.
+  std::optional<Length> nearest;
+  std::optional<Length> nearest_after;
 };
 
 struct Findings {

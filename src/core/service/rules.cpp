@@ -4,7 +4,10 @@
 #include <algorithm>
 #include <array>
 
+#include "core/entries/entry_row.hpp"
+#include "core/service/entered.hpp"
 #include "core/values/bad_input.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright {
 
@@ -16,12 +19,22 @@ std::optional<State> kept_unseen(const ValveFindings& valve, const SideFindings&
   return stays ? std::optional(state) : std::nullopt;
 }
 
+std::optional<Exception> exception_named(const Entry& entry) {
+  if (not_given(entry)) return Exception::none;
+  const std::string word = word_in(entry);
+  if (same_word(word, "leave")) return Exception::leave;
+  if (same_word(word, "nearest")) return Exception::nearest;
+  const auto answer = yes_or_no(entry);
+  if (!answer) return std::nullopt;
+  return *answer ? Exception::leave : Exception::none;
+}
+
 bool is_to_be_measured_again(const ValveFindings& valve, State then) {
   return valve.gap == Length() && then != State::unread && then != State::tight;
 }
 
 bool stays_outside(const ValvePlan& plan) {
-  return plan.left_outside || plan.action == Action::none;
+  return plan.left_outside || plan.fitted_outside || plan.action == Action::none;
 }
 
 bool is_far_apart(const ValveFindings& valve, Length allowed) {

@@ -25,10 +25,20 @@ inline constexpr Length far_apart = Length::nanometres(50'000);
 std::optional<State> kept_unseen(const ValveFindings& valve, const SideFindings& side,
                                  bool opens_good_valves, Length plan_doubt);
 
+// What a person wants of one valve: that it keeps its shim whatever its gap, or that it takes the
+// nearest one where none serves.
+enum class Exception { none, leave, nearest };
+
+// `leave`, `yes`, `x` and TRUE are leave, `nearest` is nearest, `no`, FALSE and a blank are none.
+// Empty for any other word, which counts as leave until it is mended: no shim is changed by
+// mistake.
+std::optional<Exception> exception_named(const Entry& entry);
+
 // The gap afterwards is only the most it can be: no blade goes now, and the plan trusts in more.
 bool is_to_be_measured_again(const ValveFindings& valve, State then);
 
-// Its shim stays though it reads outside its limits: the person wants it so, or no size serves.
+// It is outside its limits afterwards too: the person wants it left alone, no size serves, or the
+// nearest is fitted.
 bool stays_outside(const ValvePlan& plan);
 
 // Micrometer and mark are too far apart for one of them not to be wrong.

@@ -40,7 +40,7 @@ std::optional<Side> side_named(std::string_view word) {
   return std::nullopt;
 }
 
-constexpr std::array<std::pair<std::string_view, Entry Service::*>, 15> settings{
+constexpr std::array<std::pair<std::string_view, Entry Service::*>, 16> settings{
     {{"engine", &Service::engine},
      {"unit", &Service::unit},
      {"language", &Service::language},
@@ -53,6 +53,7 @@ constexpr std::array<std::pair<std::string_view, Entry Service::*>, 15> settings
      {"touch good", &Service::touch_good},
      {"first", &Service::first},
      {"work", &Service::work},
+     {"nearest", &Service::nearest},
      {"firing", &Service::firing},
      {"margin", &Service::margin},
      {"camshafts out", &Service::camshafts_out}}};

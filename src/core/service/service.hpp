@@ -33,7 +33,7 @@ struct Service {
     Entry gap;
     Entry mark;
     Entry micrometer;
-    Entry alone;  // leave it alone
+    Entry exception;  // `leave` (also `yes`): it keeps its shim; `nearest`: it may take the nearest
   };
   // A row of spares, or of single sizes on sale; `row` is the number that stands before it.
   struct ShimEntries {
@@ -74,6 +74,7 @@ struct Service {
   Entry touch_good;
   Entry first;  // `cost` or `aim`
   Entry work;
+  Entry nearest;  // every valve may take the nearest shim where none serves
   Entry firing;
   Entry margin;
   Entry camshafts_out;  // `yes`, or `no`
@@ -102,9 +103,9 @@ struct Service {
 // given, so that a book of one version is read by the next.
 //
 //   setting | engine, unit, language, half, currency, doubt, allowed difference, marks, stay clear,
-//             touch good, first, work, firing, margin, camshafts out | value
+//             touch good, first, work, nearest, firing, margin, camshafts out | value
 //   side    | exhaust or inlet | min | max | bias | series | opens | closes
-//   valve   | 1 EX L | gap | mark | micrometer | leave alone | cylinder | exhaust or inlet
+//   valve   | 1 EX L | gap | mark | micrometer | leave or nearest | cylinder | exhaust or inlet
 //   spare   | 1 | series | size | count
 //   sizes   | 1 | series | from | to | step | price
 //   single  | 21 | series | size | count | price

@@ -101,8 +101,10 @@ class Shower {
     return valves_where(
         [action](const ValvePlan& plan) { return plan.action == action && !plan.left_outside; });
   }
+  // Those that get the nearest shim are counted by what is done, and here as well.
   std::size_t left_outside() const {
-    return valves_where([](const ValvePlan& plan) { return plan.left_outside; });
+    return valves_where(
+        [](const ValvePlan& plan) { return plan.left_outside || plan.fitted_outside; });
   }
 
   void show_plan() {

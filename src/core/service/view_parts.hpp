@@ -41,6 +41,9 @@ inline std::string yes_if(bool holds) { return holds ? "yes" : ""; }
 
 Say say_of(State state);
 
+// `0.280, 0.010 too loose`: what the nearest listed size would leave. Expects that there is one.
+std::string nearest_leaves(const ValvePlan& plan, const SideFindings& side, const Teller& teller);
+
 // `▼ tight`.
 std::string state_in_words(State state, const Teller& teller);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 //
 // What the book shows for each valve: its card on Head, its row on Plan.
+#include "core/plan/nearest.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/rules.hpp"
 #include "core/service/view_parts.hpp"
@@ -32,6 +33,7 @@ class Shower {
   void put(std::string_view column, std::string text) {
     table_.put(column, index_ + 1) = std::move(text);
   }
+  Side side() const { return service_.valves[index_].side; }
   const ValveFindings& valve() const { return found_.valves[index_]; }
   std::string length(const std::optional<Length>& length) const {
     return length ? teller().column(*length) : std::string();
@@ -94,6 +96,11 @@ class Shower {
     put("then", then);
     put("then state", plan.measure_again ? std::string("again") : std::string(word_for(plan.then)));
     put("card then", plan.then == State::unread ? std::string() : tell(Say::then_state, {then}));
+    put("foot label", plan.nearest ? tell(Say::nearest) : plan.after ? tell(Say::after) : "");
+    put("foot value", length(plan.nearest ? plan.nearest : plan.after));
+    put("foot", plan.nearest                 ? nearest_leaves(plan, found_.of(side()), teller())
+                : plan.then == State::unread ? std::string()
+                                             : tell(Say::then_state, {then}));
     put("cost", changed && plan.cost > Money() ? teller().sum(plan.cost) : std::string());
   }
 
@@ -175,6 +182,13 @@ Say say_of(State state) {
 
 std::string state_in_words(State state, const Teller& teller) {
   return teller.say(Say::state_with_sign, {std::string(look_of(state).sign), say_of(state)});
+}
+
+std::string nearest_leaves(const ValvePlan& plan, const SideFindings& side, const Teller& teller) {
+  const Length after = *plan.nearest_after;
+  const bool tight = after < side.limits->min;
+  return teller.say(tight ? Say::leaves_too_tight : Say::leaves_too_loose,
+                    {teller.column(after), teller.column(outside_by(after, *side.limits))});
 }
 
 ShownTable show_valves(const Service& service, const Findings& found) {

@@ -64,10 +64,18 @@ std::optional<Length> thickness_marked(std::string_view mark, MarkScheme scheme)
   return std::nullopt;
 }
 
+void MarkTable::add(std::string_view mark, Length size) {
+  sizes_.try_emplace(lower_case(trimmed(mark)), size);
+}
+
+std::optional<Length> MarkTable::size_of(std::string_view mark) const {
+  const auto found = sizes_.find(lower_case(trimmed(mark)));
+  return found == sizes_.end() ? std::nullopt : std::optional(found->second);
+}
+
 std::optional<Length> thickness_marked(std::string_view mark, const MarkTable& table) {
-  for (const auto& [own_mark, size] : table)
-    if (same_word(own_mark, mark)) return positive(size);
-  return std::nullopt;
+  const auto size = table.size_of(mark);
+  return size ? positive(*size) : std::nullopt;
 }
 
 std::string_view word_for(Trust trust) {

@@ -6,11 +6,12 @@
 // held against the micrometer.
 #pragma once
 
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <utility>
-#include <vector>
 
 #include "core/values/length.hpp"
 
@@ -29,9 +30,23 @@ MarkScheme mark_scheme_named(std::string_view name);
 std::optional<Length> thickness_marked(std::string_view mark,
                                        MarkScheme scheme = MarkScheme::automatic);
 
-// The user's own marks (letters, codes), looked up exactly but for case and outer spaces. As
-// above, a thickness of zero stands for none and a negative one is BadInput.
-using MarkTable = std::vector<std::pair<std::string, Length>>;
+// The user's own marks (letters, codes) and their sizes, looked up exactly but for case and outer
+// spaces, in constant time. Of a mark listed twice the first counts.
+class MarkTable {
+ public:
+  MarkTable() = default;
+  MarkTable(std::initializer_list<std::pair<std::string_view, Length>> rows) {
+    for (const auto& [mark, size] : rows) add(mark, size);
+  }
+
+  void add(std::string_view mark, Length size);
+  std::optional<Length> size_of(std::string_view mark) const;
+
+ private:
+  std::unordered_map<std::string, Length> sizes_;
+};
+
+// As above, a thickness of zero stands for none and a negative one is BadInput.
 std::optional<Length> thickness_marked(std::string_view mark, const MarkTable& table);
 
 enum class Trust { as_marked, thinner, thicker, unmarked, unmeasured };

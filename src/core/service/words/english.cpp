@@ -53,6 +53,10 @@ constexpr Text texts[]{
     Text{Say::spares, "spares"},
     Text{Say::order, "order"},
     Text{Say::measure_it, "{0}, measure it"},
+    Text{Say::nearest, "nearest"},
+    Text{Say::leaves_too_tight, "{0}, {1} too tight"},
+    Text{Say::leaves_too_loose, "{0}, {1} too loose"},
+    Text{Say::nearest_of, "{0} {1} ({2})"},
     // ---- Crank.
     Text{Say::turn_to_tdc,
          "turn the crank forwards to TDC on compression of {0?cylinder|cylinders} {0}"},
@@ -177,6 +181,7 @@ constexpr Text texts[]{
     Text{Say::name_of_touch_good, "Change shims of good valves too"},
     Text{Say::name_of_first, "Put first"},
     Text{Say::name_of_work, "Work for each shim changed"},
+    Text{Say::name_of_nearest, "Nearest shim where none serves"},
     Text{Say::name_of_currency, "Currency"},
     Text{Say::name_of_firing, "Firing order"},
     Text{Say::name_of_margin, "Clear of the lobe by"},
@@ -191,7 +196,7 @@ constexpr Text texts[]{
     Text{Say::name_of_gap, "gap"},
     Text{Say::name_of_mark, "mark"},
     Text{Say::name_of_micrometer, "micrometer"},
-    Text{Say::name_of_alone, "leave alone"},
+    Text{Say::name_of_exception, "exception"},
     Text{Say::name_on_valve, "{0}, {1}"},
     Text{Say::name_of_row, "Row {0}"},
     Text{Say::name_of_row_of_sizes, "Row of sizes {0}"},
@@ -212,6 +217,8 @@ constexpr Text texts[]{
     Text{Say::numbers_as_text,
          "Numbers that are text: {0}. They are read, but type them again, with the same decimal "
          "mark as the other cells: Calc completes other numbers of the column from text."},
+    Text{Say::exception_unclear,
+         "{0}: \"{1}\" is neither leave nor nearest. Until then this valve is left alone."},
     // ---- Shims.
     Text{Say::sizes_give_none, "Row of sizes {0}: from, to and step give no size."},
     Text{Say::sizes_too_many,
@@ -237,6 +244,8 @@ constexpr Text texts[]{
     Text{Say::stays_none_serves,
          "Still out of limits: {0}, no size listed on Shims serves. The size needed stands in the "
          "valve\u2019s row: find one and list it."},
+    Text{Say::stays_nearest, "Still out of limits: {0}, even with the nearest shim."},
+    Text{Say::nearest_listed, "Nearest sizes listed: {0}."},
     Text{Say::list_first,
          "Some gaps are out of limits: list the spares and the sizes on sale on Shims first."},
     Text{Say::near_a_limit,
@@ -508,11 +517,14 @@ constexpr Text texts[]{
     Text{Say::head_micrometer_due,
          "A shim is 0.3 to 20 mm thick (0.012 to 0.787 in). 275 is a mark: its size is 2.75 mm."},
     Text{Say::head_micrometer_place, "the micrometer reading of {0}"},
-    Text{Say::head_alone_title, "Leave {0} alone"},
-    Text{Say::head_alone_help,
-         "yes: this valve keeps its shim, whatever its gap. Blank: the plan may change the shim."},
-    Text{Say::head_alone_due, "Enter yes, or leave the cell blank."},
-    Text{Say::head_alone_place, "leave alone of {0}"},
+    Text{Say::head_exception_title, "Exception for {0}"},
+    Text{
+        Say::head_exception_help,
+        "leave: this valve keeps its shim, whatever its gap. nearest: where no shim brings its gap "
+        "inside the limits, it may take the one that comes nearest, and gives its own to another "
+        "valve; it stays out of limits. Blank: it gets a shim that serves, or keeps its own."},
+    Text{Say::head_exception_due, "Enter leave or nearest, or leave the cell blank."},
+    Text{Say::head_exception_place, "the exception of {0}"},
     Text{Say::head_caution,
          "Turn the crank by hand only, and only the way the engine runs. Never turn it while a "
          "valve is without its shim."},
@@ -663,6 +675,8 @@ constexpr Text texts[]{
     Text{Say::told_of, "{0}: {1}"},
     Text{Say::told_of_row, "{0}, row {1}: {2}"},
     Text{Say::told_of_cell, "{0}, row {1}, {2}: {3}"},
+    Text{Say::left_out, "{0} is left out: {1}"},
+    Text{Say::row_left_out, "the row is left out: {0}"},
     Text{Say::valve_named, "valve {0}||Valve {0}"},
     Text{Say::spare_of, "spare {0}"},
     Text{Say::sale_of, "sale {0}"},
@@ -671,6 +685,7 @@ constexpr Text texts[]{
     Text{Say::rule_doubt, "rule \"doubt\"||Stay clear of the limits by the doubt"},
     Text{Say::rule_work, "rule \"work\"||Work for each shim changed"},
     Text{Say::rule_first, "rule \"first\"||Put first"},
+    Text{Say::rule_nearest, "rule \"nearest\"||Nearest shim where none serves"},
     Text{Say::rule_named, "rule \"{0}\""},
 
     // ---- Remarks on entries, any table.
@@ -700,6 +715,8 @@ constexpr Text texts[]{
          "the minimum clearance, {0}, is above the maximum, {1}||"
          "the smallest gap allowed, {0}, is above the largest, {1}"},
     Text{Say::aim_outside, "the aim, {0}, is outside the limits {1} to {2}"},
+    Text{Say::locked_unclear, "\"{0}\" is neither yes nor no: it counts as yes"},
+    Text{Say::nearest_unclear, "\"{0}\" is neither yes nor no: it counts as no"},
     Text{Say::clearance_zero,
          "the clearance is 0, no blade goes: the valve may even be held open, so the clearance "
          "after fitting is only the most it can be||"
@@ -723,8 +740,13 @@ constexpr Text texts[]{
     Text{Say::size_missing, "no size is given: the row does not count"},
     Text{Say::kind_missing, "the kind is missing: enter spare or sale"},
     Text{Say::neither_spare_nor_sale, "\"{0}\" is neither spare nor sale"},
-    Text{Say::series_missing, "no series is given: the valves have {0}"},
-    Text{Say::series_unknown, "no valve takes series \"{0}\": the valves have {1}"},
+    Text{Say::series_missing, "no series is given, so it is passed over: the valves have {0}"},
+    Text{Say::series_missing_more,
+         "no series is given, so it is passed over with {1} more: the valves have {0}"},
+    Text{Say::series_unknown,
+         "no valve takes series \"{0}\", so it is passed over: the valves have {1}"},
+    Text{Say::series_unknown_more,
+         "no valve takes series \"{0}\", so it is passed over with {2} more: the valves have {1}"},
     Text{Say::no_series, "no series"},
     Text{Say::other_series, "others"},
     Text{Say::spare_twice, "it stands in row {0} too: counted as one more"},

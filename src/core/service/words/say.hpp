@@ -55,6 +55,10 @@ enum class Say {
   spares,
   order,
   measure_it,  // name of the valve it comes from
+  nearest,
+  leaves_too_tight,  // gap, how far outside
+  leaves_too_loose,  // gap, how far outside
+  nearest_of,        // valve, size, what it leaves
   // ---- Crank.
   turn_to_tdc,         // cylinders
   turn_past_tdc,       // degrees, cylinder
@@ -147,6 +151,7 @@ enum class Say {
   name_of_touch_good,
   name_of_first,
   name_of_work,
+  name_of_nearest,
   name_of_currency,
   name_of_firing,
   name_of_margin,
@@ -161,7 +166,7 @@ enum class Say {
   name_of_gap,
   name_of_mark,
   name_of_micrometer,
-  name_of_alone,
+  name_of_exception,
   name_on_valve,         // valve, name
   name_of_row,           // number
   name_of_row_of_sizes,  // number
@@ -176,6 +181,7 @@ enum class Say {
   far_apart_scheme,    // likewise, and the scheme by which they would agree
   far_apart_likewise,  // valves
   numbers_as_text,     // where
+  exception_unclear,   // valve, the text
   // ---- Shims.
   sizes_give_none,    // row
   sizes_too_many,     // row, most
@@ -194,6 +200,8 @@ enum class Say {
   valves_counted,     // how many
   stays_left_alone,   // valves
   stays_none_serves,  // valves
+  stays_nearest,      // valves
+  nearest_listed,     // valves with what the nearest size leaves, as texts
   list_first,
   near_a_limit,   // how many, how near
   known_by_mark,  // valves
@@ -366,10 +374,10 @@ enum class Say {
   head_micrometer_help,
   head_micrometer_due,
   head_micrometer_place,
-  head_alone_title,
-  head_alone_help,
-  head_alone_due,
-  head_alone_place,
+  head_exception_title,
+  head_exception_help,
+  head_exception_due,
+  head_exception_place,
   head_caution,
 
   // Shims.
@@ -473,6 +481,8 @@ enum class Say {
   told_of,       // what, the sentence
   told_of_row,   // table, row, the sentence
   told_of_cell,  // table, row, column, the sentence
+  left_out,      // what, the sentence
+  row_left_out,  // the sentence
   valve_named,   // its name
   spare_of,      // size
   sale_of,       // size
@@ -481,6 +491,7 @@ enum class Say {
   rule_doubt,
   rule_work,
   rule_first,
+  rule_nearest,
   rule_named,  // its name, known to nobody
 
   // ---- Remarks on entries, any table.
@@ -501,8 +512,10 @@ enum class Say {
   name_twice,  // the earlier row
   reading_without_min,
   reading_without_max,
-  min_above_max,  // min, max
-  aim_outside,    // aim, min, max
+  min_above_max,    // min, max
+  aim_outside,      // aim, min, max
+  locked_unclear,   // the text
+  nearest_unclear,  // the text
   clearance_zero,
   clearance_twice_max,   // clearance, max
   clearance_fifth_min,   // clearance, min
@@ -515,7 +528,9 @@ enum class Say {
   kind_missing,
   neither_spare_nor_sale,  // the text
   series_missing,          // those of the valves
+  series_missing_more,     // those of the valves, how many more rows
   series_unknown,          // series, those of the valves
+  series_unknown_more,     // series, those of the valves, how many more rows
   no_series,               // in such a list
   other_series,            // at its end
   spare_twice,             // the earlier row
