@@ -142,11 +142,11 @@ TEST(Assignment, between_equal_places_takes_the_first_offered) {
 // The bound that keeps a search short: choices as many as hold all rows, the cheapest.
 TEST(Assignment, needs_of_each_row_no_more_than_its_cheapest_places_that_hold_all_rows) {
   const auto needed = [](std::size_t rows, const Places& room, const std::vector<int>& costs) {
+    const NeededChoices<int> choices(rows, room, [&costs](std::size_t, auto&& offer) {
+      for (std::size_t i = 0; i < costs.size(); ++i) offer(i, costs[i]);
+    });
     Places places;
-    for (const auto& choice : needed_choices<int>(0, rows, room, [&](std::size_t, auto&& offer) {
-           for (std::size_t i = 0; i < costs.size(); ++i) offer(i, costs[i]);
-         }))
-      places.push_back(choice.place);
+    for (const auto& choice : choices.of(rows - 1)) places.push_back(choice.place);
     return places;
   };
   EXPECT_EQ(needed(2, {1, 1, 1, 1}, {4, 2, 3, 1}), (Places{3, 1}));

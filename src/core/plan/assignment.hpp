@@ -22,7 +22,9 @@
 #pragma once
 
 #include <algorithm>
+#include <compare>
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <utility>
@@ -33,42 +35,78 @@ namespace shimwright {
 template <typename Cost>
 struct PlaceChoice {
   Cost cost;
-  std::size_t place;
-  std::size_t order;  // in which it was offered
+  std::uint32_t place;
+  std::uint32_t order;  // in which it was offered
 
   friend bool operator<(const PlaceChoice& a, const PlaceChoice& b) {
-    return a.cost != b.cost ? a.cost < b.cost : a.order < b.order;
+    const auto by_cost = a.cost <=> b.cost;
+    return by_cost != 0 ? by_cost < 0 : a.order < b.order;
   }
 };
 
-// The choices of one row that it can need (see above), cheapest first; between equal ones the first
-// offered. Time grows with what is offered; holds no more than that.
-template <typename Cost, typename Choices>
-std::vector<PlaceChoice<Cost>> needed_choices(std::size_t row, std::size_t rows,
-                                              std::span<const std::size_t> room,
-                                              const Choices& choices) {
-  std::vector<PlaceChoice<Cost>> needed;
-  std::optional<Cost> certain;  // the least cost of a place that holds all rows by itself
-  std::size_t order = 0;
-  choices(row, [&](std::size_t place, const Cost& cost) {
-    if (room[place] == 0 || (certain && cost >= *certain)) return;
-    if (room[place] >= rows) certain = cost;
-    needed.push_back({cost, place, order++});
-  });
-  if (needed.size() > rows) {
-    const auto end = needed.begin() + static_cast<std::ptrdiff_t>(rows);
-    std::nth_element(needed.begin(), end, needed.end());
-    needed.erase(end, needed.end());
+// Of each row the choices that it can need (see above), cheapest first; between equal ones the
+// first offered. Time grows with what is offered, space with the rows times the choices that a row
+// needs.
+template <typename Cost>
+class NeededChoices {
+ public:
+  template <typename Choices>
+  NeededChoices(std::size_t rows, std::span<const std::size_t> room, const Choices& choices)
+      : rows_(rows), room_(room), begin_{0} {
+    begin_.reserve(rows + 1);
+    all_.reserve(usual_choices * rows);
+    for (std::size_t row = 0; row < rows; ++row) {
+      take_offers(row, choices);
+      keep_needed();
+      begin_.push_back(all_.size());
+    }
   }
-  std::sort(needed.begin(), needed.end());
-  std::size_t held = 0;
-  const auto enough = std::find_if(needed.begin(), needed.end(), [&](const auto& choice) {
-    held += std::min(room[choice.place], rows);
-    return held >= rows;
-  });
-  if (enough != needed.end()) needed.erase(enough + 1, needed.end());
-  return needed;
-}
+
+  std::span<const PlaceChoice<Cost>> of(std::size_t row) const {
+    return std::span(all_).subspan(begin_[row], begin_[row + 1] - begin_[row]);
+  }
+
+ private:
+  static constexpr std::size_t usual_choices = 8;  // of a row, about
+
+  auto first() { return all_.begin() + static_cast<std::ptrdiff_t>(begin_.back()); }
+
+  template <typename Choices>
+  void take_offers(std::size_t row, const Choices& choices) {
+    certain_.reset();
+    std::uint32_t order = 0;
+    choices(row, [&](std::size_t place, const Cost& cost) {
+      if (room_[place] == 0 || (certain_ && cost >= *certain_)) return;
+      if (room_[place] >= rows_) certain_ = cost;
+      all_.push_back({cost, static_cast<std::uint32_t>(place), order++});
+    });
+  }
+
+  void keep_needed() {
+    if (certain_)
+      all_.erase(std::remove_if(first(), all_.end(),
+                                [this](const auto& choice) { return choice.cost > *certain_; }),
+                 all_.end());
+    if (static_cast<std::size_t>(all_.end() - first()) > rows_) {
+      const auto end = first() + static_cast<std::ptrdiff_t>(rows_);
+      std::nth_element(first(), end, all_.end());
+      all_.erase(end, all_.end());
+    }
+    std::sort(first(), all_.end());
+    std::size_t held = 0;
+    const auto enough = std::find_if(first(), all_.end(), [&](const auto& choice) {
+      held += std::min(room_[choice.place], rows_);
+      return held >= rows_;
+    });
+    if (enough != all_.end()) all_.erase(enough + 1, all_.end());
+  }
+
+  std::size_t rows_;
+  std::span<const std::size_t> room_;
+  std::vector<PlaceChoice<Cost>> all_;
+  std::vector<std::size_t> begin_;  // of each row, and the end
+  std::optional<Cost> certain_;     // the least cost of a place that holds all rows by itself
+};
 
 // The place of each row, at the least sum of costs; empty where not all rows can be placed.
 // `Cost` is any ordered group: Cost{} is zero, with +, - and <=> that sums keep; costs may be
@@ -96,14 +134,12 @@ std::optional<std::vector<std::size_t>> cheapest_assignment(std::size_t rows,
   };
   // For std's heaps, which keep the greatest on top: the nearest place is wanted there.
   const auto farther = [](const Step& a, const Step& b) {
-    return a.distance != b.distance ? a.distance > b.distance : a.place > b.place;
+    const auto by_distance = a.distance <=> b.distance;
+    return by_distance != 0 ? by_distance > 0 : a.place > b.place;
   };
   constexpr auto nowhere = static_cast<std::size_t>(-1);
 
-  std::vector<std::vector<PlaceChoice<Cost>>> choices_of(rows);
-  for (std::size_t row = 0; row < rows; ++row)
-    choices_of[row] = needed_choices<Cost>(row, rows, room, choices);
-
+  const NeededChoices<Cost> needed(rows, room, choices);
   std::vector<Place> places(room.size());
   std::vector<std::size_t> place_of(rows, nowhere);
   std::vector<Cost> cost_of(rows);
@@ -116,7 +152,7 @@ std::optional<std::vector<std::size_t>> cheapest_assignment(std::size_t rows,
     heap.clear();
     passed.clear();
     const auto look_from = [&](std::size_t mover, const Cost& start) {
-      for (const auto& [cost, to, order] : choices_of[mover]) {
+      for (const auto& [cost, to, order] : needed.of(mover)) {
         // Prices only add to a distance, and all further choices cost as much or more.
         const Cost least = start + cost;
         if (bound && least >= *bound) return;

@@ -28,7 +28,11 @@ struct Aims {
     for (std::size_t i = 0; i < a.sums.size(); ++i) a.sums[i] -= b.sums[i];
     return a;
   }
-  friend bool operator==(const Aims&, const Aims&) = default;
+  friend bool operator==(const Aims& a, const Aims& b) {
+    std::int64_t different = 0;
+    for (std::size_t i = 0; i < a.sums.size(); ++i) different |= a.sums[i] ^ b.sums[i];
+    return different == 0;
+  }
   friend std::strong_ordering operator<=>(const Aims& a, const Aims& b) {
     for (std::size_t i = 0; i < a.sums.size(); ++i)
       if (a.sums[i] != b.sums[i]) return a.sums[i] <=> b.sums[i];
@@ -44,7 +48,7 @@ constexpr std::int64_t nanometre_outside = 1 << 20;
 // Shims of one series and size that are to be had alike: the owner's own (spares and those in the
 // valves in play, which cost nothing), or one row of the sizes on sale.
 struct Class {
-  std::string_view series;
+  std::size_t series = 0;  // its place among those of the question, by name
   Length size;
   bool owned = false;
   Money price;
@@ -61,6 +65,7 @@ bool before(const Class& a, const Class& b) {
 // classes[last] bring it inside its limits or, where it may have the nearest, nearer to them.
 struct Candidate {
   std::size_t valve = 0;
+  std::size_t series = 0;
   std::size_t own = 0;  // the class of the shim that is in it
   std::size_t first = 0;
   std::size_t last = 0;
@@ -71,6 +76,9 @@ class Planner {
   explicit Planner(const PlanQuestion& question) : question_(question) {
     for (std::size_t i = 0; i < question.valves.size(); ++i)
       if (in_play(question.valves[i])) candidates_.push_back({.valve = i});
+    list_series();
+    for (Candidate& candidate : candidates_)
+      candidate.series = series_of(valve_of(candidate).series);
     list_classes();
     for (Candidate& candidate : candidates_) find_reach(candidate);
   }
@@ -108,13 +116,28 @@ class Planner {
     return valve.nearest || question_.rules.nearest;
   }
 
+  void list_series() {
+    const auto list = [this](std::string_view series) {
+      if (series_.empty() || series_.back() != series) series_.push_back(series);
+    };
+    for (const Stock& stock : question_.stock) list(stock.series);
+    for (const Candidate& candidate : candidates_) list(valve_of(candidate).series);
+    std::sort(series_.begin(), series_.end());
+    series_.erase(std::unique(series_.begin(), series_.end()), series_.end());
+  }
+
+  std::size_t series_of(std::string_view series) const {
+    return static_cast<std::size_t>(std::lower_bound(series_.begin(), series_.end(), series) -
+                                    series_.begin());
+  }
+
   void list_classes() {
     const auto most = static_cast<std::int64_t>(candidates_.size());
     const auto at_most = [most](std::optional<std::int64_t> count, std::int64_t otherwise) {
       return static_cast<std::size_t>(std::clamp(count.value_or(otherwise), std::int64_t{0}, most));
     };
-    std::map<std::pair<std::string_view, Length>, Class> owned;
-    const auto owned_class = [&owned](std::string_view series, Length size) -> Class& {
+    std::map<std::pair<std::size_t, Length>, Class> owned;
+    const auto owned_class = [&owned](std::size_t series, Length size) -> Class& {
       Class& c = owned[{series, size}];
       c.series = series;
       c.size = size;
@@ -122,17 +145,18 @@ class Planner {
       return c;
     };
     for (const Stock& stock : question_.stock) {
+      const std::size_t series = series_of(stock.series);
       if (stock.kind == Stock::Kind::spare) {
-        owned_class(stock.series, stock.size).spares += at_most(stock.count, 1);
+        owned_class(series, stock.size).spares += at_most(stock.count, 1);
       } else {
-        classes_.push_back({.series = stock.series,
+        classes_.push_back({.series = series,
                             .size = stock.size,
                             .price = stock.price,
                             .room = at_most(stock.count, most)});
       }
     }
     for (const Candidate& candidate : candidates_)
-      ++owned_class(valve_of(candidate).series, *valve_of(candidate).shim).room;
+      ++owned_class(candidate.series, *valve_of(candidate).shim).room;
     for (auto& [key, c] : owned) {
       c.room += c.spares;
       classes_.push_back(c);
@@ -158,7 +182,7 @@ class Planner {
   }
 
   // The first class of this series that is not thinner than `size`.
-  std::size_t first_from(std::string_view series, Length size) const {
+  std::size_t first_from(std::size_t series, Length size) const {
     const auto at = std::lower_bound(
         classes_.begin(), classes_.end(), std::tie(series, size),
         [](const Class& c, const auto& wanted) { return std::tie(c.series, c.size) < wanted; });
@@ -167,15 +191,15 @@ class Planner {
 
   void find_reach(Candidate& candidate) const {
     const Valve& valve = valve_of(candidate);
-    candidate.own = first_from(valve.series, *valve.shim);  // the owned class comes first
+    candidate.own = first_from(candidate.series, *valve.shim);  // the owned class comes first
     auto range = serving_shims(*valve.clearance, *valve.shim, valve.limits);
     if (may_have_nearest(valve)) {
       const auto nearer = nearer_shims(*valve.clearance, *valve.shim, valve.limits);
       if (nearer) range = nearer;
     }
     if (range) {
-      candidate.first = first_from(valve.series, range->thinnest);
-      candidate.last = first_from(valve.series, range->thickest + Length::nanometres(1));
+      candidate.first = first_from(candidate.series, range->thinnest);
+      candidate.last = first_from(candidate.series, range->thickest + Length::nanometres(1));
     }
   }
 
@@ -245,14 +269,14 @@ class Planner {
     for (std::size_t i = 0; i < classes_.size(); ++i) {
       const Class& c = classes_[i];
       if (come_out[i].size() > moved[i])
-        plan.surplus.push_back({std::string(c.series), c.size,
+        plan.surplus.push_back({std::string(series_[c.series]), c.size,
                                 static_cast<std::int64_t>(come_out[i].size() - moved[i])});
       if (bought[i] == 0) continue;
-      if (!plan.order.empty() && plan.order.back().series == c.series &&
+      if (!plan.order.empty() && plan.order.back().series == series_[c.series] &&
           plan.order.back().size == c.size && plan.order.back().price == c.price)
         plan.order.back().count += bought[i];
       else
-        plan.order.push_back({std::string(c.series), c.size, bought[i], c.price});
+        plan.order.push_back({std::string(series_[c.series]), c.size, bought[i], c.price});
     }
     return plan;
   }
@@ -276,8 +300,9 @@ class Planner {
   }
 
   const PlanQuestion& question_;
-  std::vector<Candidate> candidates_;  // in the order of the valves
-  std::vector<Class> classes_;         // by series, size; owned before sale; cheapest first
+  std::vector<std::string_view> series_;  // by name
+  std::vector<Candidate> candidates_;     // in the order of the valves
+  std::vector<Class> classes_;            // by series, size; owned before sale; cheapest first
 };
 
 }  // namespace
