@@ -71,7 +71,8 @@ TEST(HeadBox, is_calm_where_all_is_well_and_says_where_to_begin_in_an_empty_book
             "Entries checked: no faults found.");
 }
 
-// Every card says that entries are to be corrected, so its sheet says where.
+// Every card says that entries are to be corrected, so its sheet says where. A row of shims that
+// cannot be is left out, and the plan waits for nothing there.
 TEST(Boxes, name_the_sheet_that_the_plan_waits_for) {
   const auto faulty = [](std::string_view sheet) {
     ServiceEntries book;
@@ -87,7 +88,7 @@ TEST(Boxes, name_the_sheet_that_the_plan_waits_for) {
       for (const std::string_view other : {"Engine", "Head", "Shims"}) {
         const bool own = std::string_view(sheet).substr(1) == other.substr(1);
         EXPECT_EQ(tells(box_of(view, sheet), std::string(other) + " has entries to be corrected"),
-                  other == fault && !own)
+                  other == fault && !own && other != "Shims")
             << sheet << " and a fault on " << fault;
       }
   }
@@ -103,7 +104,7 @@ TEST(Boxes, speak_in_inches_where_the_book_does) {
   EXPECT_TRUE(tells(box_of(view, "head"), "Valve 1 EX L: the gap, -0.1 in, is negative"))
       << box_of(view, "head");
   const std::string shims = box_of(view, "shims");
-  EXPECT_TRUE(tells(shims, "Row 1: 10.8 in is no shim size")) << shims;
+  EXPECT_TRUE(tells(shims, "Row 1: left out: 10.8 in is no shim size")) << shims;
   // What a person typed stays as it is.
   EXPECT_TRUE(tells(shims, "\"31 mm\"")) << shims;
 }

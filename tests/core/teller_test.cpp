@@ -95,8 +95,9 @@ TEST(Teller, a_list_ends_with_and) {
   EXPECT_EQ(rules({"work"}), "it is not known: the rules are work");
   EXPECT_EQ(rules({"work", "first"}), "it is not known: the rules are work and first");
   EXPECT_EQ(rules({"a", "b", "c"}), "it is not known: the rules are a, b and c");
-  EXPECT_EQ(metric.say(Say::series_missing, {Names{Say::no_series, "\"A\"", Say::other_series}}),
-            "no series is given: the valves have no series, \"A\" and others");
+  EXPECT_EQ(
+      metric.say(Say::series_missing, {Names{Say::no_series, "\"A\"", Say::other_series}}),
+      "no series is given, so it is passed over: the valves have no series, \"A\" and others");
 }
 
 TEST(Teller, a_length_that_cannot_be_is_told_as_typed) {

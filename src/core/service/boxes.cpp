@@ -210,7 +210,6 @@ std::string_view word_for(Mood mood) {
 std::vector<BoxLine> box_of_engine(const Findings& found) {
   Lines lines;
   if (found.any_grave(Page::head)) add_mend_first(lines, found, Say::sheet_head);
-  if (found.any_grave(Page::shims)) add_mend_first(lines, found, Say::sheet_shims);
   add_remarks_on(Page::engine, lines, found);
   add_calm(lines, found, Say::begin_here);
   return lines;
@@ -220,7 +219,6 @@ std::vector<BoxLine> box_of_engine(const Findings& found) {
 std::vector<BoxLine> box_of_head(const Findings& found) {
   Lines lines;
   if (found.remarks_on(Page::engine) > 0) add_mend_first(lines, found, Say::sheet_engine);
-  if (found.any_grave(Page::shims)) add_mend_first(lines, found, Say::sheet_shims);
   add_remarks_on(Page::head, lines, found);
   add_calm(lines, found, Say::begin_on_engine);
   return lines;

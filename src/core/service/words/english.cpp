@@ -676,7 +676,7 @@ constexpr Text texts[]{
     Text{Say::told_of_row, "{0}, row {1}: {2}"},
     Text{Say::told_of_cell, "{0}, row {1}, {2}: {3}"},
     Text{Say::left_out, "{0} is left out: {1}"},
-    Text{Say::row_left_out, "the row is left out: {0}"},
+    Text{Say::row_left_out, "the row is left out: {0}||left out: {0}"},
     Text{Say::valve_named, "valve {0}||Valve {0}"},
     Text{Say::spare_of, "spare {0}"},
     Text{Say::sale_of, "sale {0}"},
