@@ -88,8 +88,11 @@ sal_Int32 rows_in_use(const Sequence<Sequence<Any>>& range) {
   return used;
 }
 
+// No engine needs as many; Calc itself takes minutes to show the answers for a whole column.
+constexpr std::size_t most_answered = 100'000;
+
 // More than the largest table a function takes: 20 000 rows of shims, and the columns beside them.
-constexpr std::size_t most_cells = 1'000'000;
+constexpr std::size_t most_read = 1'000'000;
 
 std::string counted(std::size_t count, std::string_view thing) {
   return std::to_string(count) + " " + std::string(thing) + (count == 1 ? "" : "s");
@@ -112,9 +115,12 @@ Argument::Argument(std::string_view name, const Any& value, Rows rows)
       static_cast<std::size_t>(rows == Rows::all ? range.getLength() : rows_in_use(range));
   const Sequence<Any>* const all = range.getConstArray();  // the other access copies
   const auto width = static_cast<std::size_t>(count == 0 ? 0 : all->getLength());
-  if (count * width > most_cells)
+  const bool is_table = rows == Rows::in_use;
+  const std::size_t most = is_table ? most_read : most_answered;
+  if (count * width > most)
     throw BadInput(name_ + " has " + text_of(Shape{count, width}) + ": at most " +
-                   std::to_string(most_cells) + " cells are read");
+                   std::to_string(most) + " cells can be " +
+                   (is_table ? "read" : "answered at once"));
   table_.reserve(count);
   for (const Sequence<Any>& cells : std::span(all, count)) {
     auto& row = table_.emplace_back();

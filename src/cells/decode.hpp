@@ -38,7 +38,8 @@ std::string text_of(const Shape& shape);  // `3 rows by 1 column`
 // single value.
 class Argument {
  public:
-  // Of whole columns, mostly blank, the blank tail is not worth reading.
+  // `in_use` is for tables: of whole columns, mostly blank, the blank tail is not worth reading.
+  // `all` is for values each of which has its answer.
   enum class Rows { all, in_use };
 
   // Throws BadInput for a value that is neither number nor text nor a range of those, and, before

@@ -4,25 +4,11 @@
 #include <vector>
 
 namespace shimwright::cells {
-namespace {
-
-// No engine needs as many; Calc itself takes minutes to show the answers for a whole column.
-constexpr std::size_t most_cells = 100'000;
-
-void check_size(const NamedShape& argument) {
-  if (argument.shape.rows * argument.shape.columns > most_cells)
-    throw BadInput(std::string(argument.name) + " has " + text_of(argument.shape) + ": at most " +
-                   std::to_string(most_cells) + " cells can be answered at once");
-}
-
-}  // namespace
 
 Shape common_shape(std::initializer_list<const Argument*> arguments) {
   std::vector<NamedShape> shapes;
-  for (const Argument* argument : arguments) {
+  for (const Argument* argument : arguments)
     shapes.push_back({argument->name(), argument->shape()});
-    check_size(shapes.back());
-  }
   return common_shape(shapes);
 }
 

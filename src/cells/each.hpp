@@ -20,8 +20,7 @@
 
 namespace shimwright::cells {
 
-// The shape of the ranges among the arguments. Throws BadInput where two ranges differ or one has
-// more cells than can be answered.
+// The shape of the ranges among the arguments. Throws BadInput where two ranges differ.
 Shape common_shape(std::initializer_list<const Argument*> arguments);
 
 // The same of shapes by name, however large.

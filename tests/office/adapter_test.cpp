@@ -13,7 +13,11 @@
 #include <limits>
 #include <org/shimwright/XCells.hpp>
 #include <stdexcept>
+#include <string>
+#include <utility>
+#include <vector>
 
+#include "../bench/timing.hpp"
 #include "cells/answer.hpp"
 #include "office/text.hpp"
 
@@ -264,6 +268,66 @@ TEST(Object, tells_its_name) {
   const Reference<css::lang::XServiceInfo> info(the_cells(), css::uno::UNO_QUERY_THROW);
   EXPECT_EQ(office::from_office(info->getImplementationName()), "org.shimwright.Cells");
   EXPECT_TRUE(info->supportsService(office::to_office("org.shimwright.Cells")));
+}
+
+// In processor time of this thread.
+template <class Function>
+double milliseconds(Function function) {
+  const double start = bench::read_ms(CLOCK_THREAD_CPUTIME_ID);
+  function();
+  return bench::read_ms(CLOCK_THREAD_CPUTIME_ID) - start;
+}
+
+// As Calc hands over whole columns: a million rows, most of them blank.
+Any whole_columns(const std::vector<std::vector<Any>>& used, std::size_t columns) {
+  constexpr std::size_t all = 1'048'576;
+  std::vector<std::vector<Any>> rows = used;
+  rows.resize(all, std::vector<Any>(columns, text("")));
+  return range(rows);
+}
+
+constexpr double soon_ms = 300;
+
+TEST(Bounds, ten_thousand_marks_are_soon_found_in_a_table_of_as_many) {
+  std::vector<std::vector<Any>> table;
+  std::vector<std::vector<Any>> marks;
+  for (int i = 0; i < 10'000; ++i) {
+    const Any mark = text("mark " + std::to_string(i));
+    table.push_back({mark, Any(2.0 + 0.0001 * i)});
+    marks.insert(marks.begin(), {mark});
+  }
+  Any sizes;
+  EXPECT_LT(milliseconds([&] { sizes = the_cells()->shimMm(range(marks), range(table)); }),
+            soon_ms);
+  Sequence<Sequence<Any>> found;
+  ASSERT_TRUE(sizes >>= found);
+  EXPECT_EQ(std::as_const(found)[0][0], Any(2.9999));
+  EXPECT_EQ(std::as_const(found)[9999][0], Any(2.0));
+}
+
+TEST(Bounds, whole_columns_are_read_as_far_as_they_are_used) {
+  const Any marks = whole_columns({{text("A"), Any(2.5)}, {text("B"), Any(2.6)}}, 2);
+  Any size;
+  EXPECT_LT(milliseconds([&] { size = the_cells()->shimMm(text("b"), marks); }), soon_ms);
+  EXPECT_EQ(size, Any(2.6));
+  const Any shims = whole_columns({{text("spare"), text(""), Any(2.7)}}, 3);
+  const Any valves = range({{text("V"), text(""), Any(0.1), Any(2.8), Any(0.16), Any(0.2)}});
+  Any plan;
+  EXPECT_LT(
+      milliseconds([&] { plan = the_cells()->shimPlan(valves, shims, Any(), text("action")); }),
+      soon_ms);
+  Sequence<Sequence<rtl::OUString>> action;
+  ASSERT_TRUE(plan >>= action);
+  EXPECT_EQ(std::as_const(action)[0][0], office::to_office("spare"));
+}
+
+TEST(Bounds, more_cells_than_any_table_has_are_refused_before_they_are_read) {
+  const Any full = range(std::vector<std::vector<Any>>(500'001, {Any(1.0), Any(2.0)}));
+  EXPECT_LT(milliseconds([&] {
+              EXPECT_EQ(sentence_of([&] { return the_cells()->shimMm(Any(275.0), full); }),
+                        "scheme has 500001 rows by 2 columns: at most 1000000 cells can be read");
+            }),
+            soon_ms);
 }
 
 }  // namespace
