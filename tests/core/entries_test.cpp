@@ -536,6 +536,11 @@ TEST(Entries, an_unlikely_size_is_asked_about_but_stands) {
                   "decimal mark right?|note",
                   "valves|1|shim|valve V: the shim, 27.50 mm, is unlikely: are unit and decimal "
                   "mark right?|note"}));
+  EXPECT_EQ(troubles_of_valve({"V", "A", 5.0, 100.0, 0.16, 0.20}),
+            (Told{"valves|1|clearance|valve V: the clearance, 5.00 mm, is at least twice the "
+                  "largest allowed, 0.20 mm: measure it again|note",
+                  "valves|1|shim|valve V: the shim, 100.00 mm, is unlikely: are unit and decimal "
+                  "mark right?|note"}));
   const Entries entries = read_entries({{"V", "A", 6.35, 27.5, 0.16, 0.20}}, {}, {});
   EXPECT_EQ(sound_question(entries).valves[0].shim, 27.5_mm);
 }
@@ -713,6 +718,8 @@ TEST(SoundQuestion, throws_the_first_grave_trouble_with_its_place) {
           {valves_header, {"V", "A", "abc", 2.75, 0.16, 0.20}, {"W", "A", 0.1, 2.75, 0.16, -0.20}},
           {}, {})),
       "valves, row 3, max: valve W: the maximum clearance, -0.2 mm, is negative");
+  EXPECT_EQ(refusal(read_entries({{"W", "A", 0.1, 2.75, 0.16, -0.20}}, {}, {})),
+            "valves, row 1, max: valve W: the maximum clearance, -0.2 mm, is negative");
   EXPECT_EQ(refusal(read_entries({}, {}, {{"work"}})),
             "rules: the table has 1 column; at least 2 are due: name and value");
   EXPECT_EQ(refusal(read_entries({valves_header, {"V", "A", "abc", 2.75, 0.16, 0.20}}, {}, {})), "")

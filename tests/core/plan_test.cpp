@@ -442,6 +442,9 @@ TEST(Plan, none_comes_nearer_where_the_clearance_is_inside) {
   ASSERT_TRUE(tight);  // by one nanometre: only those that serve come nearer
   EXPECT_EQ(tight->thinnest, 2.759999_mm);
   EXPECT_EQ(tight->thickest, 2.799999_mm);
+  const auto loose = nearer_shims(1.00_mm, 2.80_mm, {Length(), 0.10_mm});
+  ASSERT_TRUE(loose);
+  EXPECT_EQ(loose->thickest, 3.80_mm) << "where no gap is allowed, that shim serves";
   EXPECT_EQ(outside_by(0.15_mm, usual), 0.01_mm);
   EXPECT_EQ(outside_by(0.22_mm, usual), 0.02_mm);
   EXPECT_EQ(outside_by(0.20_mm, usual), Length());

@@ -5,6 +5,7 @@
 
 #include <limits>
 #include <locale>
+#include <string>
 
 namespace shimwright {
 namespace {
@@ -64,6 +65,11 @@ TEST(Text, is_broken_into_lines_at_spaces_by_letters_not_bytes) {
   EXPECT_EQ(broken_into_lines("\u00b0\u00b0\u00b0 \u00b0", 5), Lines{"\u00b0\u00b0\u00b0 \u00b0"});
   EXPECT_EQ(broken_into_lines("a longestword b", 5), (Lines{"a", "longestword", "b"}));
   EXPECT_TRUE(broken_into_lines("", 5).empty());
+}
+
+TEST(Shortened, text_of_sixty_letters_stays_whole) {
+  EXPECT_EQ(shortened(std::string(60, 'a')), std::string(60, 'a'));
+  EXPECT_EQ(shortened(std::string(61, 'a')), std::string(60, 'a') + "\u2026");
 }
 
 }  // namespace

@@ -521,8 +521,8 @@ constexpr Text texts[]{
     Text{
         Say::head_exception_help,
         "leave: this valve keeps its shim, whatever its gap. nearest: where no shim brings its gap "
-        "inside the limits, it may take the one that comes nearest, and gives its own to another "
-        "valve; it stays out of limits. Blank: it gets a shim that serves, or keeps its own."},
+        "inside the limits, it may take the nearest and give its own to another valve; it stays "
+        "out of limits. Blank: it gets a shim that serves, or keeps its own."},
     Text{Say::head_exception_due, "Enter leave or nearest, or leave the cell blank."},
     Text{Say::head_exception_place, "the exception of {0}"},
     Text{Say::head_caution,
