@@ -76,9 +76,11 @@ std::optional<Unit> unit_in(const Entry& entry) {
   return found;
 }
 
+// Without a copy of the text: whole columns are looked through by it.
 bool is_blank(const Any& cell) {
-  rtl::OUString text;
-  return !cell.hasValue() || ((cell >>= text) && text.isEmpty());
+  if (!cell.hasValue()) return true;
+  return cell.getValueTypeClass() == com::sun::star::uno::TypeClass_STRING &&
+         static_cast<const rtl::OUString*>(cell.getValue())->isEmpty();
 }
 
 // A first row stays, blank or not, as a table laid out is not one left out.

@@ -270,6 +270,27 @@ TEST(Object, tells_its_name) {
   EXPECT_TRUE(info->supportsService(office::to_office("org.shimwright.Cells")));
 }
 
+// 0.10 over 2.48 and 0.24 over 2.50, limits 0.25 to 0.27, on sale 2.30 and 2.50: none serves, but
+// with the nearest in A its own shim serves B.
+TEST(Nearest, is_a_column_of_the_valves_and_a_rule) {
+  const auto actions = [](const Any& nearest, const Any& rules) {
+    const Any no = text("");
+    const auto valve = [&no](const char* name, double clearance, double shim, const Any& last) {
+      return std::vector<Any>{
+          text(name), no, Any(clearance), Any(shim), Any(0.25), Any(0.27), no, no, no, last};
+    };
+    const Any valves = range({valve("A", 0.10, 2.48, nearest), valve("B", 0.24, 2.50, no)});
+    const Any shims = range({{text("sale"), no, Any(2.30)}, {text("sale"), no, Any(2.50)}});
+    Sequence<Sequence<rtl::OUString>> found;
+    the_cells()->shimPlan(valves, shims, rules, text("action")) >>= found;
+    return office::from_office(std::as_const(found)[0][0]) + " " +
+           office::from_office(std::as_const(found)[1][0]);
+  };
+  EXPECT_EQ(actions(text(""), Any()), "none none");
+  EXPECT_EQ(actions(text("yes"), Any()), "buy move");
+  EXPECT_EQ(actions(text(""), range({{text("nearest"), text("yes")}})), "buy move");
+}
+
 // In processor time of this thread.
 template <class Function>
 double milliseconds(Function function) {

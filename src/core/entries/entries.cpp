@@ -12,6 +12,7 @@
 #include <utility>
 
 #include "core/entries/entry_row.hpp"
+#include "core/entries/shim_rows.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/bounds.hpp"
 #include "core/values/choice.hpp"
@@ -20,10 +21,8 @@
 namespace shimwright {
 namespace {
 
-// Beyond these a slip of unit or decimal mark is likelier than the size (common practice, no
-// source).
+// Beyond it a slip of unit or decimal mark is likelier than the size (common practice, no source).
 constexpr Length unlikely_clearance = Length::nanometres(5'000'000);
-constexpr Length unlikely_thickness = Length::nanometres(20'000'000);
 
 // A clearance of twice the largest allowed or more is likelier misread, or a slipped decimal mark,
 // than wear (common practice, no source).
@@ -50,17 +49,6 @@ constexpr std::array<std::size_t, 4> number_columns{clearance, shim, min, max};
 constexpr TableDescription layout{"valves", columns, max + 1, number_columns};
 }  // namespace valve
 
-namespace stock {
-enum { kind, series, size, count, price };
-constexpr std::array<EntryColumn, 5> columns{{{"kind"},
-                                              {"series"},
-                                              {"size", Say::the_size, unlikely_thickness, true},
-                                              {"count", Say::the_count},
-                                              {"price", Say::the_price}}};
-constexpr std::array<std::size_t, 3> number_columns{size, count, price};
-constexpr TableDescription layout{"shims", columns, size + 1, number_columns, true};
-}  // namespace stock
-
 namespace rule {
 enum { name, value };
 constexpr std::array<EntryColumn, 2> columns{{{"name"}, {"value", Say::the_work}}};
@@ -69,33 +57,8 @@ const std::vector<std::string> known{"touch good", "work", "doubt", "first", "ne
 }  // namespace rule
 
 constexpr std::size_t most_valves = 1'000;
-constexpr std::size_t most_stock_rows = 20'000;
 
 Word counted(std::size_t count) { return static_cast<std::int64_t>(count); }
-
-// Series are compared byte by byte further on, so all who mean one series get one spelling.
-class Spellings {
- public:
-  const std::string& first_seen(const std::string& word) {
-    return spellings_.try_emplace(lower_case(word), word).first->second;
-  }
-
- private:
-  std::map<std::string, std::string> spellings_;
-};
-
-// Rows of which the same is to be told, once, in the first of them.
-struct SeveralRows {
-  std::optional<EntryRow> first;
-  std::int64_t more = 0;
-
-  void add(const EntryRow& row) {
-    if (first)
-      ++more;
-    else
-      first = row;
-  }
-};
 
 class Reader {
  public:
@@ -105,13 +68,7 @@ class Reader {
         read_valve({valve::layout, i + 1, valves[i], entries_.troubles});
     while (!entries_.valve_rows.empty() && !entries_.valve_rows.back())
       entries_.valve_rows.pop_back();
-    const auto says_kind = [](const EntryRow& row) { return kind_named(row).has_value(); };
-    if (const auto first = first_row(stock::layout, shims, entries_.troubles, says_kind)) {
-      for (std::size_t i = *first; i < shims.size() && stock_rows_ <= most_stock_rows; ++i)
-        read_stock({stock::layout, i + 1, shims[i], entries_.troubles});
-      tell_of_missing_prices();
-      tell_of_other_series();
-    }
+    read_shim_rows(shims, valve_series_, series_, entries_);
     if (first_row(rule::layout, rules, entries_.troubles))
       for (std::size_t i = 0; i < rules.size(); ++i)
         read_rule({rule::layout, i + 1, rules[i], entries_.troubles});
@@ -216,154 +173,6 @@ class Reader {
     row.note(valve::doubt, Say::doubt_leaves_no_room, {read.doubt, width});
   }
 
-  void read_stock(EntryRow row) {
-    const auto* number = std::get_if<double>(&row.at(stock::size));
-    const bool no_size = is_blank(row.at(stock::size)) || (number && *number == 0);
-    const auto blank_at = [&row](std::size_t column) { return is_blank(row.at(column)); };
-    if (no_size && blank_at(stock::kind) && blank_at(stock::series) && blank_at(stock::count) &&
-        blank_at(stock::price))
-      return;
-    if (++stock_rows_ > most_stock_rows) {
-      entries_.troubles.push_back(
-          trouble_with_table(stock::layout.table, Say::too_many_rows, {counted(most_stock_rows)}));
-      return;
-    }
-    const auto size = row.length_at(stock::size);
-    const auto kind = kind_in(row);
-    if (size.value) row.call_it({.kind = about_kind(kind), .size = *size.value});
-    const std::string& series = series_.first_seen(row.word_at(stock::series));
-    if (!valve_series_.empty() && !valve_series_.contains(series)) {
-      other_series_[series].add(row);
-      return;
-    }
-    const bool is_sale = kind == Stock::Kind::sale;
-    const auto count = count_in(row);
-    const Money price = money_in(row, stock::price, Say::the_price, is_sale);
-    if (no_size) row.note(stock::size, Say::size_missing);
-    if (!size.value || row.is_left_out()) return;
-    const Stock one{*kind, series, *size.value, count, is_sale ? price : Money()};
-    check_listed_once(row, one);
-    if (is_sale) {
-      prices_known_ = prices_known_ || std::holds_alternative<double>(row.at(stock::price));
-      if (blank_at(stock::price)) without_price_.add(row);
-    }
-    entries_.question.stock.push_back(one);
-  }
-
-  static std::optional<Stock::Kind> kind_named(const EntryRow& row) {
-    const std::string kind = row.word_at(stock::kind);
-    if (same_word(kind, "spare")) return Stock::Kind::spare;
-    if (same_word(kind, "sale")) return Stock::Kind::sale;
-    return std::nullopt;
-  }
-
-  static std::optional<Stock::Kind> kind_in(EntryRow& row) {
-    const auto named = kind_named(row);
-    if (named) return named;
-    const std::string kind = row.word_at(stock::kind);
-    if (kind.empty())
-      row.grave(stock::kind, Say::kind_missing);
-    else
-      row.grave(stock::kind, Say::neither_spare_nor_sale, {shortened(kind)});
-    return std::nullopt;
-  }
-
-  static About::Kind about_kind(std::optional<Stock::Kind> kind) {
-    if (!kind) return About::Kind::shim;
-    return *kind == Stock::Kind::spare ? About::Kind::spare : About::Kind::sale;
-  }
-
-  static std::optional<std::int64_t> count_in(EntryRow& row) {
-    const auto number = row.number_at(stock::count);
-    if (!number) return std::nullopt;
-    if (*number >= 0 && *number <= most_shims && *number == std::floor(*number))
-      return static_cast<std::int64_t>(*number);
-    if (!std::isfinite(*number))
-      row.grave(stock::count, Say::not_finite, {Say::the_count});
-    else if (*number > most_shims)
-      row.grave(stock::count, Say::more_than_a_million, {Say::the_count, *number});
-    else if (*number < 0)
-      row.grave(stock::count, Say::negative, {Say::the_count, *number});
-    else
-      row.grave(stock::count, Say::not_whole, {Say::the_count, *number});
-    return std::nullopt;
-  }
-
-  // Of a spare's price, which nobody pays, what is wrong is told, but no matter.
-  static Money money_in(EntryRow& row, std::size_t column, Say noun, bool matters = true) {
-    const auto number = row.number_at(column);
-    if (!number) return {};
-    const auto wrong = [&](Say what, std::initializer_list<Word> words) {
-      if (matters)
-        row.grave(column, what, words);
-      else
-        row.note(column, what, words);
-    };
-    if (!std::isfinite(*number))
-      wrong(Say::not_finite, {noun});
-    else if (*number < 0)
-      wrong(Say::negative, {noun, *number});
-    else if (*number > largest_sum)
-      wrong(Say::more_than_a_million, {noun, *number});
-    else
-      return Money::of(*number);
-    return {};
-  }
-
-  // Two spares of one size may well lie in two rows, and a size be on sale new and used, which
-  // count or price tell apart.
-  void check_listed_once(EntryRow& row, const Stock& one) {
-    const bool is_spare = one.kind == Stock::Kind::spare;
-    const auto [earlier, is_new] = listed_.try_emplace(
-        {one.kind, one.series, one.size, is_spare ? std::nullopt : one.count, one.price},
-        row.number());
-    if (is_new) return;
-    row.note(stock::size, is_spare ? Say::spare_twice : Say::sale_twice,
-             {counted(earlier->second)});
-  }
-
-  // Where prices are known, a size without one would look like a gift and be bought first.
-  void tell_of_missing_prices() {
-    if (!prices_known_ || !without_price_.first) return;
-    if (without_price_.more == 0)
-      without_price_.first->note(stock::price, Say::price_missing);
-    else
-      without_price_.first->note(stock::price, Say::prices_missing, {without_price_.more});
-  }
-
-  // A drawer may well hold shims for two engines: once for each series.
-  void tell_of_other_series() {
-    if (other_series_.empty()) return;
-    const Names there = series_of_valves();
-    for (auto& [series, rows] : other_series_) {
-      EntryRow& row = *rows.first;
-      if (series.empty() && rows.more == 0)
-        row.note(stock::series, Say::series_missing, {there});
-      else if (series.empty())
-        row.note(stock::series, Say::series_missing_more, {there, rows.more});
-      else if (rows.more == 0)
-        row.note(stock::series, Say::series_unknown, {shortened(series), there});
-      else
-        row.note(stock::series, Say::series_unknown_more, {shortened(series), there, rows.more});
-    }
-  }
-
-  Names series_of_valves() const {
-    constexpr std::size_t most_listed = 6;
-    Names there;
-    for (const std::string& one : valve_series_) {
-      if (there.size() == most_listed) {
-        there.emplace_back(Say::other_series);
-        break;
-      }
-      if (one.empty())
-        there.emplace_back(Say::no_series);
-      else
-        there.emplace_back(quoted(one));
-    }
-    return there;
-  }
-
   void read_rule(EntryRow row) {
     if (row.all_blank()) return;
     const std::string name = lower_case(row.word_at(rule::name));
@@ -382,7 +191,7 @@ class Reader {
     } else if (name == "nearest") {
       read_yes_or_no(row, rules.nearest);
     } else if (name == "work") {
-      rules.work = money_in(row, rule::value, Say::the_work);
+      rules.work = row.money_at(rule::value);
     } else if (name == "first") {
       const std::string value = row.word_at(rule::value);
       rules.aim_first = same_word(value, "aim");
@@ -403,7 +212,7 @@ class Reader {
   }
 
   void put_in_order() {
-    constexpr std::array layouts{&valve::layout, &stock::layout, &rule::layout};
+    const std::array layouts{&valve::layout, &shim_table(), &rule::layout};
     const auto place = [&layouts](const Trouble& trouble) {
       const auto layout = std::ranges::find(layouts, trouble.table, &TableDescription::table);
       const auto columns = (*layout)->columns;
@@ -415,19 +224,12 @@ class Reader {
   }
 
   Entries entries_;
-  Spellings series_;
+  SeriesSpellings series_;
   std::map<std::string, std::size_t> valve_names_;  // to the row
   std::set<std::string> valve_series_;
   bool too_many_valves_ = false;
   bool told_of_zero_ = false;
   std::set<std::tuple<Length, Length, Length>> no_room_;  // limits and doubt already told of
-  std::size_t stock_rows_ = 0;
-  std::map<std::tuple<Stock::Kind, std::string, Length, std::optional<std::int64_t>, Money>,
-           std::size_t>
-      listed_;  // to the row
-  bool prices_known_ = false;
-  SeveralRows without_price_;
-  std::map<std::string, SeveralRows> other_series_;  // that no valve takes
   std::map<std::string, std::size_t> rule_rows_;
 };
 

@@ -84,6 +84,26 @@ GivenLength EntryRow::length_at(std::size_t column, Zero zero) {
   return {length, true};
 }
 
+Money EntryRow::money_at(std::size_t column, bool matters) {
+  const auto number = number_at(column);
+  if (!number) return {};
+  const auto wrong = [&](Say what, std::initializer_list<Word> words) {
+    if (matters)
+      grave(column, what, words);
+    else
+      note(column, what, words);
+  };
+  if (!std::isfinite(*number))
+    wrong(Say::not_finite, {noun_at(column)});
+  else if (*number < 0)
+    wrong(Say::negative, {noun_at(column), *number});
+  else if (*number > largest_sum)
+    wrong(Say::more_than_a_million, {noun_at(column), *number});
+  else
+    return Money::of(*number);
+  return {};
+}
+
 void EntryRow::tell_of_too_large(std::size_t column, double mm) {
   if (mm < 0) {
     grave(column, Say::negative, {noun_at(column), TypedLength{mm}});

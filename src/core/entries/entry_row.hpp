@@ -16,8 +16,13 @@
 
 #include "core/entries/entries.hpp"
 #include "core/values/length.hpp"
+#include "core/values/money.hpp"
 
 namespace shimwright {
+
+// Beyond it a slip of unit or decimal mark is likelier than a shim so thick (common practice, no
+// source).
+inline constexpr Length unlikely_thickness = Length::nanometres(20'000'000);
 
 struct EntryColumn {
   std::string_view name;
@@ -82,6 +87,10 @@ class EntryRow {
   // not finite is a grave trouble.
   enum class Zero { not_given, is_meant };
   GivenLength length_at(std::size_t column, Zero zero = Zero::not_given);
+
+  // A sum of money; none where nothing is given. What cannot be is a grave trouble or, where it
+  // does not matter, a note.
+  Money money_at(std::size_t column, bool matters = true);
 
  private:
   enum class Weight { note, grave };
