@@ -116,6 +116,30 @@ TEST_F(Bench, is_not_to_be_finished_where_a_shim_of_the_list_would_no_longer_do)
   EXPECT_TRUE(valves_spoiled_by_list(service(), found()).empty()) << "it has its shim";
 }
 
+TEST_F(Bench, is_to_be_finished_where_the_nearest_shim_leaves_a_valve_outside_as_planned) {
+  ServiceEntries narrow;
+  narrow.limits(0.25, 0.27).sizes(1, "A", 2.00, 3.50, 0.05, 5).setting("camshafts out", "yes");
+  narrow.gap("1 IN L", 0.10).micrometer("1 IN L", 2.48).set("valve", "1 IN L", 3, "nearest");
+  int row = 0;
+  for (const auto& step : bench_steps(narrow.service(), findings_in(narrow.service()))) {
+    const std::string name = std::to_string(++row);
+    narrow.set("bench", name, 0, step.kind).set("bench", name, 1, step.stop);
+    narrow.set("bench", name, 2, step.valve).set("bench", name, 3, step.out);
+    narrow.set("bench", name, 4, step.in).set("bench", name, 5, step.from);
+  }
+  ASSERT_GT(row, 0);
+  const auto spoiled = [&narrow] {
+    return valves_spoiled_by_list(narrow.service(), findings_in(narrow.service()));
+  };
+  EXPECT_EQ(spoiled(), std::vector<std::string>());  // 0.28 after, where it is 0.10
+  EXPECT_NE(box_of(narrow.view(), "fit").find("1 IN L, even with the nearest shim"),
+            std::string::npos);
+  narrow.gap("1 IN L", 0.24);  // misread before: 0.42 after
+  EXPECT_EQ(spoiled(), std::vector<std::string>{"1 IN L"});
+  narrow.gap("1 IN L", 0.10).set("valve", "1 IN L", 3, "");
+  EXPECT_EQ(spoiled(), std::vector<std::string>{"1 IN L"}) << "no longer what is wanted";
+}
+
 // What Engine says now is of the next list.
 TEST_F(Bench, keeps_its_heading_and_caution_whatever_engine_says_of_the_camshafts) {
   take();

@@ -6,6 +6,7 @@
 #include <map>
 
 #include "core/entries/entry_row.hpp"
+#include "core/plan/nearest.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/words/crank_words.hpp"
 #include "core/values/choice.hpp"
@@ -123,8 +124,11 @@ std::vector<std::string> valves_spoiled_by_list(const Service& service, const Fi
     const auto out = length_entered(first->out, unit);
     const auto in = length_entered(last->in, unit);
     if (!out || !in) continue;
-    const Length after = clearance_after(*found.valves[i].gap, *out, *in);
-    if (margin_of(after, *limits) < Length()) spoiled.push_back(name);
+    const Length now = *found.valves[i].gap;
+    const Length outside = outside_by(clearance_after(now, *out, *in), *limits);
+    const bool may_stay_outside = found.valves[i].nearest || found.question.rules.nearest;
+    if (outside > Length() && !(may_stay_outside && outside < outside_by(now, *limits)))
+      spoiled.push_back(name);
   }
   return spoiled;
 }

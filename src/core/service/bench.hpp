@@ -49,7 +49,8 @@ std::optional<int> next_step(const Service& service);
 bool is_bench_for_camshafts_out(const Service& service, const Findings& found);
 
 // Valves still to get their shim by the list, which by the entries of now would come outside their
-// limits with it: an entry was mended since the list was taken.
+// limits with it: an entry was mended since the list was taken. One that may have the nearest shim
+// is none as long as that still leaves it less far outside than it is.
 std::vector<std::string> valves_spoiled_by_list(const Service& service, const Findings& found);
 
 // The steps of the present plan, as the bench takes them. Sizes and stops are numbers in the book's
