@@ -19,6 +19,7 @@
 #include "book/gathered.hpp"
 #include "book/layouter.hpp"
 #include "book/look/styles.hpp"
+#include "book/office/chart.hpp"
 #include "book/office/views.hpp"
 #include "book/sheets.hpp"
 
@@ -77,16 +78,19 @@ void set_properties(const Document& book, std::string_view title) {
   properties->setModifiedBy(rtl::OUString());
 }
 
-void lay_out_sheet(const Document& book, const SheetDescription& description,
-                   const Gathered& gathered, const std::function<void(Sheet&)>& draw) {
+void lay_out_sheet(const Ref<css::uno::XComponentContext>& context, const Document& book,
+                   const SheetDescription& description, const Gathered& gathered,
+                   const std::function<void(Sheet&)>& draw) {
   Sheet sheet(book, description.name);
   sheet.paper();
   lay_out(sheet, description, gathered);
   draw(sheet);
+  for (const BandChart& chart : description.charts) add_chart(context, sheet, chart, gathered);
   finish(sheet, description);
 }
 
-void lay_out_book(const Document& book, const EngineLayout& layout, std::string_view title) {
+void lay_out_book(const Ref<css::uno::XComponentContext>& context, const Document& book,
+                  const EngineLayout& layout, std::string_view title) {
   const Places places(layout);
   const auto calculation = as<css::sheet::XCalculatable>(book);
   calculation->enableAutomaticCalculation(false);
@@ -102,10 +106,10 @@ void lay_out_book(const Document& book, const EngineLayout& layout, std::string_
   const SheetDescription entries = gathered.sheet();
   name_ranges(book, gathered.names());
   for (std::size_t i = 0; i < described.size(); ++i)
-    lay_out_sheet(book, described[i], gathered, [&](Sheet& sheet) {
+    lay_out_sheet(context, book, described[i], gathered, [&](Sheet& sheet) {
       if (sheet_plans[i].draw != nullptr) sheet_plans[i].draw(sheet, places);
     });
-  lay_out_sheet(book, entries, gathered, [](Sheet&) {});
+  lay_out_sheet(context, book, entries, gathered, [](Sheet&) {});
   as<css::frame::XModel>(book)->unlockControllers();
   std::vector<SheetView> views;
   for (const SheetDescription& each : described)
@@ -133,7 +137,7 @@ Document build_book(const Ref<css::uno::XComponentContext>& context, const Engin
                     std::string_view title) {
   const Document book = new_document(context);
   try {
-    lay_out_book(book, layout, title);
+    lay_out_book(context, book, layout, title);
   } catch (...) {
     discard(book);
     throw;

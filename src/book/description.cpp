@@ -85,6 +85,15 @@ std::string refusal_of(const Takes& entry) {
   return said(is_number ? Say::number_refused : Say::entry_refused, {entry.due, entry.place});
 }
 
+std::vector<Shows> BandChart::pieces() const {
+  std::vector<Shows> pieces{{table, names},
+                            {.table = table, .column = least, .as_number = true},
+                            {.table = table, .column = room, .as_number = true}};
+  for (const Marks& each : marks)
+    pieces.push_back({.table = table, .column = each.column, .as_number = true});
+  return pieces;
+}
+
 Wears in_inches() {
   return {.piece = {"book", "unit"}, .words = {"in"}, .style = std::string(style::in_inches)};
 }

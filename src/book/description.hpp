@@ -27,7 +27,7 @@ struct Shows {
   std::string table = {};
   std::string column = {};
   int row = 1;
-  bool as_number = false;  // for a bar or a chart; 0 where there is none
+  bool as_number = false;  // for a bar or a chart; empty text where there is none
   bool operator==(const Shows&) const = default;
 };
 
@@ -165,6 +165,29 @@ struct Constant {
   std::string what = {};
 };
 
+// The office's own chart over some cells, by the rows of a table of the View: a band from `least`
+// up by `room` for each row, and marks in it. A row without the number has no such mark.
+struct BandChart {
+  struct Marks {
+    std::string column = {};
+    enum class Shape { down, round, up } shape = Shape::round;
+    std::int32_t colour = 0;
+    double mm = 2;
+  };
+  std::string name = {};
+  Area where = At{};
+  std::string table = {};
+  int rows = 0;
+  std::string names = {};  // columns of that table: along the foot, and the band
+  std::string least = {};
+  std::string room = {};
+  std::vector<Marks> marks = {};
+  std::string upright = {};  // what is measured, along the side
+
+  // The pieces of the View it is drawn from: names, band, then each of the marks.
+  std::vector<Shows> pieces() const;
+};
+
 // What cells wear that hold nothing, under those that do.
 struct Ground {
   Area where = At{};
@@ -181,10 +204,12 @@ struct SheetDescription {
   std::vector<Field> fields = {};
   std::vector<Table> tables = {};
   std::vector<Constant> constants = {};
+  std::vector<BandChart> charts = {};
   int frozen_rows = 0;
   At cursor = {};                    // where one begins to type
   std::optional<Area> printed = {};  // nothing: it is kept off paper
   std::string page_style = {};
+  double page_scale = 0;  // where pages are parted by hand; 0: as the page style says
   std::optional<std::pair<int, int>> repeated_rows = {};  // on top of every page
   std::vector<int> page_breaks = {};                      // rows that begin a page
   bool is_protected = true;

@@ -20,6 +20,10 @@ Field field(std::string name, At at, Content content, std::string_view look = st
           .content = std::move(content)};
 }
 
+bool is_of_one_column(const Shows& one, const Shows& other) {
+  return one.table == other.table && one.column == other.column && one.as_number == other.as_number;
+}
+
 const Shows* shown_by(const Content& content) { return std::get_if<Shows>(&content); }
 
 }  // namespace
@@ -45,6 +49,13 @@ Gathered::Gathered(std::span<const SheetDescription> sheets) {
       }
       note_tables(field);
       watch(field);
+    }
+    for (const BandChart& chart : sheet.charts) {
+      note_table(chart.table);
+      for (Shows piece : chart.pieces()) {
+        piece.row = chart.rows;
+        watch(piece);
+      }
     }
     for (const Constant& constant : sheet.constants) {
       row(constant.kind, constant.name).values[constant.value] = Typed{constant.what};
@@ -82,12 +93,16 @@ void Gathered::watch(const Field& field) {
 // A cell that shows the piece itself is looked at where it is.
 void Gathered::watch(const Content& content, const Shows& piece) {
   if (const auto* shown = shown_by(content); shown != nullptr && *shown == piece) return;
-  const Watched one(piece.table, piece.column);
-  const auto known = std::ranges::find(watched_, one, &std::pair<Watched, int>::first);
+  watch(piece);
+}
+
+void Gathered::watch(const Shows& piece) {
+  const auto known = std::ranges::find_if(
+      watched_, [&piece](const Shows& one) { return is_of_one_column(one, piece); });
   if (known == watched_.end())
-    watched_.emplace_back(one, piece.row);
+    watched_.push_back(piece);
   else
-    known->second = std::max(known->second, piece.row);
+    known->row = std::max(known->row, piece.row);
 }
 
 At Gathered::entry(std::string_view kind, std::string_view name, int value) const {
@@ -104,8 +119,8 @@ At Gathered::tells(std::string_view table) const {
 }
 
 At Gathered::piece(const Shows& piece) const {
-  const auto known = std::ranges::find(watched_, Watched(piece.table, piece.column),
-                                       &std::pair<Watched, int>::first);
+  const auto known = std::ranges::find_if(
+      watched_, [&piece](const Shows& one) { return is_of_one_column(one, piece); });
   if (known == watched_.end())
     throw std::out_of_range("no format looks at " + piece.table + ", " + piece.column);
   return {first_piece_column() + static_cast<int>(known - watched_.begin()),
@@ -142,14 +157,13 @@ SheetDescription Gathered::sheet() const {
     fields.push_back(field("tells." + name, {first_tells_column() + 1, at}, Tells{name}));
     ++at;
   }
-  for (const auto& [one, rows] : watched_) {
-    const auto& [table, column] = one;
-    const At top = piece({table, column});
+  for (const auto& [table, column, rows, as_number] : watched_) {
+    const At top = piece({table, column, 1, as_number});
     const std::string name = table + "." + column;
     fields.push_back(field(name + ".heading", below(top, -1), Fixed{name}, style::working_head));
     for (int i = 0; i < rows; ++i)
-      fields.push_back(
-          field(name + "." + std::to_string(i + 1), below(top, i), Shows{table, column, i + 1}));
+      fields.push_back(field(name + "." + std::to_string(i + 1), below(top, i),
+                             Shows{table, column, i + 1, as_number}));
     made.last_row = std::max(made.last_row, top.row + rows);
   }
   return made;

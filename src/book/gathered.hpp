@@ -32,7 +32,7 @@ class Gathered {
   // Where a table of the View is told. Throws std::out_of_range where there is none of that name.
   At tells(std::string_view table) const;
 
-  // Where a piece stands that a format looks at; of a column, in its row.
+  // Where a piece stands that a format or a chart looks at; of a column, in its row.
   At piece(const Shows& piece) const;
 
  private:
@@ -41,13 +41,13 @@ class Gathered {
     std::string name;
     std::map<int, Content> values;
   };
-  using Watched = std::pair<std::string, std::string>;  // table and column
 
   Row& row(const std::string& kind, const std::string& name);
   void note_table(const std::string& table);
   void note_tables(const Field& field);
   void watch(const Field& field);
   void watch(const Content& content, const Shows& piece);
+  void watch(const Shows& piece);
 
   int first_tells_column() const { return 2 + values_ + 1; }
   int first_piece_column() const { return first_tells_column() + 3; }
@@ -57,7 +57,7 @@ class Gathered {
   std::map<std::pair<std::string, std::string>, std::size_t, std::less<>> index_;
   // Tables of the View that some sheet shows; the steps for formulas of people's own.
   std::vector<std::string> tables_{"steps"};
-  std::vector<std::pair<Watched, int>> watched_;  // and how many rows of it
+  std::vector<Shows> watched_;  // `row` is the last of them that is looked at
 };
 
 // The name by which formulas call that table of the View.

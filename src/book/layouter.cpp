@@ -2,7 +2,7 @@
 #include "book/layouter.hpp"
 
 #include "book/formula.hpp"
-#include "book/look/style_names.hpp"
+#include "book/look/styles.hpp"
 #include "book/places.hpp"
 #include "core/service/service.hpp"
 #include "core/values/text.hpp"
@@ -27,7 +27,7 @@ std::string piece_of(const Shows& piece) {
 }
 
 std::string shown(const Shows& piece) {
-  return piece.as_number ? written("=IFERROR(VALUE({x});0)", {{"x", piece_of(piece)}})
+  return piece.as_number ? written("=IFERROR(VALUE({x});\"\")", {{"x", piece_of(piece)}})
                          : written("=IFERROR({x};\"\")", {{"x", piece_of(piece)}});
 }
 
@@ -279,6 +279,8 @@ void finish(Sheet& sheet, const SheetDescription& description) {
   if (description.repeated_rows)
     sheet.repeat_rows(description.repeated_rows->first, description.repeated_rows->second);
   for (const int row : description.page_breaks) sheet.new_page(row);
+  if (description.page_scale > 0)
+    style::scale_pages(sheet.maker(), description.page_style, description.page_scale);
   if (description.is_protected) sheet.protect();
 }
 

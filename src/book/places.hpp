@@ -59,15 +59,16 @@ inline constexpr At scheme{inlet_column, first_row + 17};
 inline constexpr At use_doubt{inlet_column, first_row + 20};
 inline constexpr At touch_good{inlet_column, first_row + 21};
 inline constexpr At first{inlet_column, first_row + 22};
-inline constexpr At work{inlet_column, first_row + 23};
-inline constexpr At currency{inlet_column, first_row + 24};
-inline constexpr At firing{words_column, first_row + 27};
+inline constexpr At nearest{inlet_column, first_row + 23};
+inline constexpr At work{inlet_column, first_row + 24};
+inline constexpr At currency{inlet_column, first_row + 25};
+inline constexpr At firing{words_column, first_row + 28};
 // Degrees before and after dead centre: the exhaust opens about the bottom, the inlet about the
 // top.
-inline constexpr int opens_row = first_row + 29;
-inline constexpr int closes_row = first_row + 30;
-inline constexpr At margin{inlet_column, first_row + 31};
-inline constexpr At opened{words_column, first_row + 32};
+inline constexpr int opens_row = first_row + 30;
+inline constexpr int closes_row = first_row + 31;
+inline constexpr At margin{inlet_column, first_row + 32};
+inline constexpr At opened{words_column, first_row + 33};
 inline constexpr std::string_view cams_in_place = "valve by valve, cams in place";
 inline constexpr std::string_view cams_out = "camshafts out";
 constexpr At of(Side side, int row) {

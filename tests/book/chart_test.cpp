@@ -4,11 +4,21 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <com/sun/star/awt/Point.hpp>
 #include <com/sun/star/awt/Size.hpp>
+#include <com/sun/star/chart2/XChartDocument.hpp>
+#include <com/sun/star/chart2/XChartTypeContainer.hpp>
+#include <com/sun/star/chart2/XCoordinateSystemContainer.hpp>
+#include <com/sun/star/chart2/XDataSeriesContainer.hpp>
+#include <com/sun/star/chart2/data/XDataSource.hpp>
+#include <com/sun/star/chart2/data/XNumericalDataSequence.hpp>
+#include <com/sun/star/container/XNameAccess.hpp>
+#include <com/sun/star/document/XEmbeddedObjectSupplier.hpp>
 #include <com/sun/star/drawing/FillStyle.hpp>
 #include <com/sun/star/drawing/XDrawPagesSupplier.hpp>
 #include <com/sun/star/drawing/XShape.hpp>
+#include <com/sun/star/table/XTableChartsSupplier.hpp>
 
 #include "core/engine/presets.hpp"
 #include "core/values/verdict.hpp"
@@ -124,6 +134,34 @@ TEST(Key, has_the_width_of_a_card_for_each_state) {
       EXPECT_NEAR(width, book::card::wide_mm, 0.001) << preset.name;
     }
   }
+}
+
+TEST(Picture, on_plan_draws_the_bands_and_marks_of_every_state_before_and_after) {
+  OpenBook demo{the_office(), demo_file()};
+  const auto charts =
+      as<css::table::XTableChartsSupplier>(demo.sheet(book::sheet_name::plan))->getCharts();
+  const auto embedded = as<css::document::XEmbeddedObjectSupplier>(
+      as<css::container::XNameAccess>(charts)->getByName("gaps"));
+  const auto diagram =
+      as<css::chart2::XChartDocument>(embedded->getEmbeddedObject())->getFirstDiagram();
+  const auto types =
+      as<css::chart2::XChartTypeContainer>(
+          as<css::chart2::XCoordinateSystemContainer>(diagram)->getCoordinateSystems()[0])
+          ->getChartTypes();
+  ASSERT_EQ(types.getLength(), 2);
+  const auto series = [&types](sal_Int32 type) {
+    return as<css::chart2::XDataSeriesContainer>(types[type])->getDataSeries();
+  };
+  EXPECT_EQ(series(0).getLength(), 2);
+  ASSERT_EQ(series(1).getLength(), 10);
+  // Every gap of the demo stands among them: as many numbers as readings, before and after.
+  std::size_t marks = 0;
+  for (const auto& each : series(1)) {
+    const auto numbers = as<css::chart2::data::XNumericalDataSequence>(
+        as<css::chart2::data::XDataSource>(each)->getDataSequences()[0]->getValues());
+    for (const double number : numbers->getNumericalData()) marks += std::isnan(number) ? 0 : 1;
+  }
+  EXPECT_EQ(marks, 2 * (the_places().valves.size() - 1));
 }
 
 }  // namespace

@@ -163,11 +163,22 @@ SheetDescription plan_of(int cylinders) {
   throw std::out_of_range("no Plan");
 }
 
-TEST(Plan, of_32_valves_goes_on_one_page_and_of_48_on_two_with_its_heads_on_both) {
-  EXPECT_EQ(plan_of(8).page_style, "Book landscape");
-  EXPECT_FALSE(plan_of(8).repeated_rows);
+TEST(Plan, of_24_valves_goes_on_one_page) {
+  EXPECT_EQ(plan_of(6).page_style, "Book landscape");
+  EXPECT_FALSE(plan_of(6).repeated_rows);
+  EXPECT_TRUE(plan_of(6).page_breaks.empty());
+}
+
+// The lists of 48 valves take two, with their heads on both; the picture has a page of its own.
+TEST(Plan, of_32_valves_has_its_lists_on_one_page_and_of_48_on_two) {
+  const SheetDescription middle = plan_of(8);
+  EXPECT_EQ(middle.page_style, "Book landscape parted");
+  EXPECT_FALSE(middle.repeated_rows);
+  ASSERT_EQ(middle.page_breaks.size(), 1u);
+  EXPECT_GT(middle.page_breaks[0], book::plan_place::first_row + 32);
   const SheetDescription large = plan_of(12);
-  EXPECT_EQ(large.page_style, "Book landscape long");
+  EXPECT_EQ(large.page_style, "Book landscape parted");
+  EXPECT_EQ(large.page_breaks.size(), 1u);
   ASSERT_TRUE(large.repeated_rows);
   EXPECT_EQ(large.repeated_rows->second + 1, book::plan_place::first_row);
 }
@@ -236,7 +247,7 @@ TEST(Shown, is_one_piece_of_an_answer) {
   EXPECT_EQ(book::formula_of(Shows{"valves", "gap", 3}),
             "=IFERROR(BOOK.SHOWS(tells_valves;\"gap\";3);\"\")");
   EXPECT_EQ(book::formula_of(Shows{"left over", "size", 1, true}),
-            "=IFERROR(VALUE(BOOK.SHOWS(tells_surplus;\"size\";1));0)");
+            "=IFERROR(VALUE(BOOK.SHOWS(tells_surplus;\"size\";1));\"\")");
 }
 
 TEST(Shown, comes_from_a_table_that_is_asked_for) {
@@ -271,6 +282,9 @@ TEST(Shown, is_a_column_that_the_view_has) {
         expect_known(bar->share, field.name);
       for (const book::Wears& grade : field.grades) expect_known(grade.piece, field.name);
     }
+  for (const SheetDescription& sheet : sheets())
+    for (const book::BandChart& chart : sheet.charts)
+      for (const Shows& piece : chart.pieces()) expect_known(piece, chart.name);
 }
 
 TEST(Formulas, parse_no_sentence) {

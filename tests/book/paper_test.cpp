@@ -245,7 +245,7 @@ TEST(Paper, of_plan_for_32_valves_is_one_page_in_letters_of_seven_points) {
 }
 
 // Shims of most valves change places, so that there are more steps than a page holds.
-TEST(Paper, of_plan_and_fit_for_48_valves_is_two_pages_each_with_the_heads_on_both) {
+TEST(Paper, of_plan_and_fit_for_48_valves_has_the_heads_of_its_lists_on_every_page) {
   const book::Places places(twelve_in_a_vee());
   for (const bool cams_out : {false, true}) {
     OpenBook book(the_office(), places.layout);
@@ -261,13 +261,14 @@ TEST(Paper, of_plan_and_fit_for_48_valves_is_two_pages_each_with_the_heads_on_bo
     if (cams_out)
       book.type(book::sheet_name::engine, book::engine_place::opened, book::engine_place::cams_out);
     book.recalculate();
-    // Plan takes two pages, and Fit one as long as nothing is on the bench.
-    EXPECT_EQ(Paper(book).pages(), printed_sheets(book) + 1);
+    // The lists of Plan take two pages, its picture a third, and Fit one as long as nothing is on
+    // the bench.
+    EXPECT_EQ(Paper(book).pages(), printed_sheets(book) + 2);
     ASSERT_GT(take_to_bench(the_office(), book), 40);
     const Paper paper(book);
     const int pages = paper.pages();
-    ASSERT_EQ(pages, printed_sheets(book) + 2);
-    for (const int page : {pages - 3, pages - 2}) {
+    ASSERT_EQ(pages, printed_sheets(book) + 3);
+    for (const int page : {pages - 4, pages - 3}) {
       EXPECT_TRUE(std::regex_search(paper.text(page), std::regex("valve +gap")))
           << paper.text(page);
       EXPECT_GE(paper.smallest_letters_pt(page), 7) << "page " << page;

@@ -64,9 +64,10 @@ void make_page(const Ref<css::sheet::XSpreadsheetDocument>& book, std::string_vi
 
 }  // namespace
 
-void scale_parted(const Ref<css::lang::XMultiServiceFactory>& book, double scale) {
+void scale_pages(const Ref<css::lang::XMultiServiceFactory>& book, std::string_view page_style,
+                 double scale) {
   const auto page =
-      as<css::beans::XPropertySet>(page_styles(book)->getByName(to_office(portrait_parted)));
+      as<css::beans::XPropertySet>(page_styles(book)->getByName(to_office(page_style)));
   for (const auto pages : {"ScaleToPagesX", "ScaleToPagesY"}) set(page, pages, sal_Int16{0});
   set(page, "PageScale", static_cast<sal_Int16>(100 * scale));
 }
@@ -74,7 +75,7 @@ void scale_parted(const Ref<css::lang::XMultiServiceFactory>& book, double scale
 void make_page_styles(const Ref<css::sheet::XSpreadsheetDocument>& book) {
   make_page(book, portrait, false);
   make_page(book, landscape, true);
-  make_page(book, landscape_long, true, 2);
+  make_page(book, landscape_parted, true, 2);
   make_page(book, portrait_long, false, 2);
   make_page(book, portrait_parted, false, 2);
 }

@@ -119,12 +119,15 @@ std::string worn(Wear wear, State state);
 std::string legend(State state);
 
 inline constexpr std::int32_t bar_colour = 0x27425F;
-inline constexpr std::int32_t outline_colour = 0x8A9099;  // of the drawn head
+inline constexpr std::int32_t outline_colour = 0x8A9099;  // of the drawn head, of axes
+inline constexpr std::int32_t band_colour = 0xE6E1D2;     // of limits in a chart
+inline constexpr std::int32_t grid_colour = 0xE3E5E8;
 
 inline constexpr std::string_view portrait = "Book portrait";
 inline constexpr std::string_view portrait_long = "Book portrait long";      // on two pages
 inline constexpr std::string_view portrait_parted = "Book portrait parted";  // where the sheet says
 inline constexpr std::string_view landscape = "Book landscape";
-inline constexpr std::string_view landscape_long = "Book landscape long";  // on two pages
+inline constexpr std::string_view landscape_parted =
+    "Book landscape parted";  // where the sheet says
 
 }  // namespace shimwright::book::style

@@ -13,9 +13,10 @@
 
 namespace shimwright::book::style {
 
-// How much smaller the pages parted by the sheet come out, 0 to 1: the office does not keep to
-// breaks where it is to find the scale itself.
-void scale_parted(const Ref<css::lang::XMultiServiceFactory>& book, double scale);
+// How much smaller the pages of that style come out, 0 to 1: the office does not keep to breaks
+// where it is to find the scale itself.
+void scale_pages(const Ref<css::lang::XMultiServiceFactory>& book, std::string_view page_style,
+                 double scale);
 
 // Makes every style above in a new book.
 void make_styles(const Ref<css::sheet::XSpreadsheetDocument>& book);

@@ -48,7 +48,7 @@ class EngineDescription {
                           {1, 5},
                           {row(6), 4},
                           {row(18), 4},
-                          {row(25), 4},
+                          {row(26), 4},
                           {doubt_row, 11},
                           {place::opens_row - 1, 6}};
     for (int line = 0; line < place::box_lines; ++line)
@@ -266,6 +266,10 @@ class EngineDescription {
     last_entry().at_first = "no";
     line("first", place::first.row, Say::engine_first, Say::engine_first_note);
     choice("first", place::first, Say::engine_first, Say::engine_first_help, {{"cost"}, {"aim"}});
+    line("nearest", place::nearest.row, Say::engine_nearest, Say::engine_nearest_note);
+    choice("nearest", place::nearest, Say::engine_nearest, Say::engine_nearest_help,
+           {{"yes"}, {"no"}});
+    last_entry().at_first = "no";
     line("work", place::work.row, Say::engine_work, Say::engine_work_note);
     setting("work", place::work, style::entry_money, Say::engine_work,
             {.check = Number{0, most_money},
@@ -279,7 +283,7 @@ class EngineDescription {
   }
 
   void crank() {
-    heading("crank", row(26), Say::engine_crank);
+    heading("crank", row(27), Say::engine_crank);
     line("firing", place::firing.row, Say::engine_firing, Say::engine_firing_note);
     // What is wrong with it, the box says: its rule is no plain one.
     setting("firing", wide(place::firing), style::entry_words, Say::engine_firing,

@@ -147,8 +147,9 @@ void draw_head(Sheet& sheet, const Places& places) {
   const double first_page = size(0, map.second_page_row - 1).height;
   const double second_page =
       size(0, map.seen_row()).height + size(map.second_page_row, map.stops_row()).height;
-  style::scale_parted(sheet.maker(), scale_upright(size(0, map.stops_row()).width,
-                                                   std::max(first_page, second_page)));
+  style::scale_pages(
+      sheet.maker(), style::portrait_parted,
+      scale_upright(size(0, map.stops_row()).width, std::max(first_page, second_page)));
 }
 
 }  // namespace shimwright::book

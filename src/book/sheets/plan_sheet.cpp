@@ -10,6 +10,8 @@
 #include "book/look/styles.hpp"
 #include "book/places.hpp"
 #include "book/sheets.hpp"
+#include "core/plan/other_ways.hpp"
+#include "core/values/palette.hpp"
 
 namespace shimwright::book {
 namespace {
@@ -26,6 +28,8 @@ constexpr int figures_row = 4;
 constexpr int box_rows = 7;
 constexpr int first_row = plan_place::first_row;
 constexpr int head_row = first_row - 1;
+constexpr int ways_rows = 2 + static_cast<int>(std::size(all_ways));  // with their headings
+constexpr int picture_rows = 14;
 constexpr std::string_view not_known = "\u2013";
 
 // A column of a list: its piece in the View.
@@ -37,7 +41,8 @@ struct ListColumn {
 
 class PlanDescription {
  public:
-  explicit PlanDescription(const Places& places) : total_row_(first_row + places.count()) {
+  explicit PlanDescription(const Places& places)
+      : is_small_(places.count() <= 24), total_row_(first_row + places.count()) {
     for (const ValveId& valve : places.valves) valves_.push_back(name_of(valve, places.layout));
     for (int i = 1; i <= places.count(); ++i) numbers_.push_back(std::to_string(i));
   }
@@ -48,8 +53,11 @@ class PlanDescription {
     sheet_.column_mm = {2, 17, 14, 14, 21, 49, 15, 15, 18, 28, 16,
                         4, 16, 14, 12, 15, 17, 4,  16, 14, 12};
     sheet_.row_mm = row_mm;
-    sheet_.row_heights = {{box_rows, 3}, {head_row - 1, 7}, {head_row, 8.8}, {total_row_ + 1, 2}};
-    sheet_.last_row = total_row_ + 2;
+    sheet_.row_heights = {{box_rows, 3},       {head_row - 1, 7},   {head_row, 8.8},
+                          {total_row_ + 1, 2}, {total_row_ + 2, 7}, {total_row_ + 3, 8.8}};
+    ways_row_ = total_row_ + 2;
+    picture_row_ = is_small_ ? ways_row_ : ways_row_ + ways_rows + 2;
+    sheet_.last_row = picture_row_ + picture_rows + 1;
     sheet_.frozen_rows = first_row;
     sheet_.fields = {
         title_field("plan", lines(0, banner_row - 1)),
@@ -70,8 +78,15 @@ class PlanDescription {
          {{"series", Say::shims_series, style::table_text},
           {"size", Say::shims_size, style::table_length},
           {"count", Say::plan_qty, style::table_count}});
-    add("caution", {{first_column, sheet_.last_row}, {right_column, sheet_.last_row}}, style::note,
-        Fixed{said(Say::plan_caution)});
+    ways();
+    picture();
+    const int caution_row = ways_row_ + ways_rows + 2;
+    if (is_small_)
+      add("caution", {{first_column, caution_row}, {last_column, caution_row + 1}}, style::note,
+          Fixed{said(Say::plan_caution)});
+    else
+      add("caution", {{first_column, sheet_.last_row}, {right_column, sheet_.last_row}},
+          style::note, Fixed{said(Say::plan_caution)});
     set_paper();
     return std::move(sheet_);
   }
@@ -190,20 +205,95 @@ class PlanDescription {
     sheet_.tables.push_back(std::move(table));
   }
 
-  // One page; where its letters would come out smaller than 7 points, two with the heads on both.
-  void set_paper() {
-    sheet_.printed = Area({0, 0}, {right_column, sheet_.last_row});
-    const double width = std::accumulate(sheet_.column_mm.begin(), sheet_.column_mm.end(), 0.0);
-    double height = sheet_.row_mm * (sheet_.last_row + 1);
-    for (const auto& [row, mm] : sheet_.row_heights) height += mm - sheet_.row_mm;
-    constexpr double smallest_pt = 8.5;
-    constexpr double readable_pt = 7;
-    const bool one_page = scale_lying(width, height) * smallest_pt >= readable_pt;
-    sheet_.page_style = one_page ? style::landscape : style::landscape_long;
-    if (!one_page) sheet_.repeated_rows = {head_row - 1, head_row};
+  // The same engine by other rules, a line each.
+  void ways() {
+    add("ways heading", {{first_column, ways_row_}, {last_column, ways_row_}}, style::heading,
+        Fixed{said(Say::ways_heading)});
+    const int note_row = ways_row_ + ways_rows;
+    add("ways note", {{first_column, note_row}, {last_column, note_row}}, style::note,
+        Fixed{said(Say::ways_note)});
+    Table table{.name = "ways", .first = {first_column, ways_row_ + 2}, .rows = {}};
+    for (std::size_t i = 1; i <= std::size(all_ways); ++i) table.rows.push_back(std::to_string(i));
+    const auto way = [](const char* piece, Say heading, std::string_view look,
+                        std::string_view heading_look, int cells = 1) {
+      return Column{.name = piece,
+                    .heading = said(heading),
+                    .style = std::string(look),
+                    .content = Shows{"ways", piece},
+                    .grades = {{{"ways", "as chosen"}, {"yes"}, std::string(style::faint)}},
+                    .heading_style = std::string(heading_look),
+                    .cells = cells};
+    };
+    table.columns = {way("name", Say::ways_way, style::table_text, style::table_head_left, 4),
+                     way("outside", Say::ways_outside, style::table_count, style::table_head),
+                     way("in doubt", Say::ways_in_doubt, style::table_count, style::table_head),
+                     way("changed", Say::ways_changed, style::table_count, style::table_head),
+                     way("bought", Say::ways_bought, style::table_count, style::table_head),
+                     way("money", Say::ways_money, style::table_money, style::table_head),
+                     way("aim", Say::ways_from_aim, style::table_length, style::table_head)};
+    sheet_.tables.push_back(std::move(table));
   }
 
+  void picture() {
+    const int left = is_small_ ? order_column : first_column;
+    add("picture heading", {{left, picture_row_}, {right_column, picture_row_}}, style::heading,
+        Fixed{said(Say::picture_heading)});
+    add("picture note", {{left, picture_row_ + 1}, {right_column, picture_row_ + 1}}, style::note,
+        Fixed{said(Say::picture_note)});
+    BandChart chart{
+        .name = "gaps",
+        .where = {{left, picture_row_ + 2}, {right_column, picture_row_ + picture_rows}},
+        .table = "picture",
+        .rows = static_cast<int>(valves_.size()),
+        .names = "name",
+        .least = "least",
+        .room = "room",
+        .marks = {},
+        .upright = said(Say::picture_gap)};
+    for (const auto& [when, mm] : {std::pair("before ", 1.5), {"after ", 2.8}})
+      for (const State state : all_states)
+        if (state != State::unread)
+          chart.marks.push_back({.column = when + std::string(word_for(state)),
+                                 .shape = shape_of(state),
+                                 .colour = colour_of(state),
+                                 .mm = mm});
+    sheet_.charts.push_back(std::move(chart));
+  }
+
+  // That of its fill on Head; of good valves the border's, as the fill is too near the band's.
+  static std::int32_t colour_of(State state) {
+    const StateLook& look = look_of(state);
+    const Rgb& own = state == State::good ? look.border : look.fill;
+    return own.red << 16 | own.green << 8 | own.blue;
+  }
+
+  static BandChart::Marks::Shape shape_of(State state) {
+    using enum BandChart::Marks::Shape;
+    if (state == State::good) return round;
+    return state == State::tight || state == State::tight_doubtful ? down : up;
+  }
+
+  // One page; of many valves the lists as wide as the paper, then the rest on a page of its own.
+  void set_paper() {
+    sheet_.printed = Area({0, 0}, {right_column, sheet_.last_row});
+    sheet_.page_style = style::landscape;
+    if (is_small_) return;
+    const double width = std::accumulate(sheet_.column_mm.begin(), sheet_.column_mm.end(), 0.0);
+    double lists = sheet_.row_mm * ways_row_;
+    for (const auto& [row, mm] : sheet_.row_heights)
+      if (row < ways_row_) lists += mm - sheet_.row_mm;
+    constexpr double readable = 7 / 8.5;  // the smallest letters come out at 7 points
+    const double on_one_page = scale_lying(width, lists);
+    sheet_.page_style = style::landscape_parted;
+    sheet_.page_scale = on_one_page < readable ? scale_lying(width, 0) : on_one_page;
+    sheet_.page_breaks = {ways_row_};
+    if (on_one_page < readable) sheet_.repeated_rows = {head_row - 1, head_row};
+  }
+
+  bool is_small_;  // there is room for the picture beside the other ways, all on one page
   int total_row_;
+  int ways_row_ = 0;
+  int picture_row_ = 0;
   std::vector<std::string> valves_;
   std::vector<std::string> numbers_;
   SheetDescription sheet_;

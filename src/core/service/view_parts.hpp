@@ -20,6 +20,8 @@ ShownTable show_steps(const Service& service, const Findings& found);
 ShownTable show_bench(const Service& service, const Findings& found);
 ShownTable show_stops(const Service& service, const Findings& found);
 ShownTable show_sizes(const Service& service, const Findings& found);
+ShownTable show_ways(const Service& service, const Findings& found);
+ShownTable show_picture(const Service& service, const Findings& found);
 ShownTable show_boxes(const Service& service, const Findings& found);
 ShownTable show_remarks(const Service& service, const Findings& found);
 
@@ -33,7 +35,7 @@ inline constexpr ViewPart view_parts[] = {
     {"book", show_book},         {"valves", show_valves}, {"order", show_order},
     {"left over", show_surplus}, {"steps", show_steps},   {"bench", show_bench},
     {"stops", show_stops},       {"sizes", show_sizes},   {"boxes", show_boxes},
-    {"remarks", show_remarks},
+    {"remarks", show_remarks},   {"ways", show_ways},     {"picture", show_picture},
 };
 
 // The stable word `yes`, or nothing.

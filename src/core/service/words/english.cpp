@@ -442,6 +442,11 @@ constexpr Text texts[]{
     Text{Say::engine_first_help,
          "cost: the cheapest plan, then the gaps nearest the aim. aim: the gaps nearest the aim, "
          "then the cheapest plan."},
+    Text{Say::engine_nearest, "Fit the nearest if none serves"},
+    Text{Say::engine_nearest_note, "no: such a valve keeps its shim"},
+    Text{Say::engine_nearest_help,
+         "yes: a valve that no shim brings inside its limits takes the one that comes nearest to "
+         "them, and stays out of limits."},
     Text{Say::engine_work, "Work for each shim changed"},
     Text{Say::engine_work_note, "A sum of money. Blank: none."},
     Text{Say::engine_work_help,
@@ -597,6 +602,27 @@ constexpr Text texts[]{
     Text{Say::plan_outside, "left outside"},
     Text{Say::plan_to_measure, "to measure"},
     Text{Say::plan_to_pay, "to pay"},
+    Text{Say::ways_heading, "Other ways for the same engine"},
+    Text{Say::ways_note,
+         "Each line changes one rule and is the best plan by it. Choose rules on "
+         "Engine."},
+    Text{Say::way_as_chosen, "as chosen"},
+    Text{Say::way_nearest_the_aim, "gaps nearest the aim, at any price"},
+    Text{Say::way_nothing_bought, "nothing bought"},
+    Text{Say::way_good_valves_opened, "shims of good valves used too"},
+    Text{Say::way_nearest_shims, "nearest shim where none serves"},
+    Text{Say::ways_way, "way"},
+    Text{Say::ways_outside, "out of limits"},
+    Text{Say::ways_in_doubt, "in doubt"},
+    Text{Say::ways_changed, "shims changed"},
+    Text{Say::ways_bought, "shims bought"},
+    Text{Say::ways_money, "to pay"},
+    Text{Say::ways_from_aim, "mean from aim"},
+    Text{Say::picture_heading, "Gaps before and after, in the bands of their limits"},
+    Text{Say::picture_note,
+         "Small marks: before. Large marks: after. \u25bc tight, \u25cf good, \u25b2 loose; "
+         "paler where in doubt."},
+    Text{Say::picture_gap, "gap"},
     Text{Say::plan_caution,
          "The engine\u2019s own manual comes first. Never turn the crank while a valve is without "
          "its shim. After fitting, turn it by hand through two full turns and measure every gap "
