@@ -48,6 +48,12 @@ TEST(FiringWritten, degrees_may_have_a_decimal_comma_or_point) {
   EXPECT_THAT(degrees_in("1 at 0, 2 at 67,5, 3 at 300.25"), ElementsAre(0, 67.5, 300.25));
 }
 
+// A slip of the finger, or fields left blank in what was pasted: nothing else can be meant.
+TEST(FiringWritten, commas_too_many_between_cylinders_part_them_as_one_does) {
+  EXPECT_THAT(degrees_in("1 at 0,,, 2 at 270"), ElementsAre(0, 270));
+  EXPECT_THAT(degrees_in("1 at 0, , 2 at 270,,"), ElementsAre(0, 270));
+}
+
 TEST(FiringWritten, what_makes_no_sense_is_told_in_words) {
   EXPECT_THAT(trouble_with("1 at 0, 2 at 900"), HasSubstr("between 0\u00b0 and 720\u00b0"));
   EXPECT_THAT(trouble_with("1 at 0, 2 at -90"), HasSubstr("between 0\u00b0 and 720\u00b0"));

@@ -4,6 +4,8 @@
 // sheet's box says which other sheet the plan waits for.
 #include <gtest/gtest.h>
 
+#include <iterator>
+
 #include "service_entries.hpp"
 
 namespace shimwright::tests {
@@ -45,6 +47,40 @@ TEST(HeadStops, say_whether_they_rest_on_usual_timing) {
   for (const char* side : {"exhaust", "inlet"})
     book.set("side", side, 4, 40.0).set("side", side, 5, 40.0);
   EXPECT_FALSE(tells(book.view()["book"].at("stops"), usual));
+}
+
+// A V-twin at 45 degrees on one pin: at cylinder 1's TDC cylinder 2's exhaust valve is just past
+// its closing, at its own it is far from its lobe.
+const View& v_twin() {
+  static const View view = view_of(service_of({{"setting", "firing", "1 at 0, 2 at 315"},
+                                               {"setting", "margin", 10.0},
+                                               {"valve", "1 EX", "", "", "", "", 1.0, "exhaust"},
+                                               {"valve", "1 IN", "", "", "", "", 1.0, "inlet"},
+                                               {"valve", "2 EX", "", "", "", "", 2.0, "exhaust"},
+                                               {"valve", "2 IN", "", "", "", "", 2.0, "inlet"}}));
+  return view;
+}
+
+TEST(HeadStops, name_each_valve_where_it_is_clear_of_its_lobe_by_most) {
+  const std::string& stops = v_twin()["book"].at("stops");
+  EXPECT_TRUE(tells(stops, "measure here: cylinder 1: inlet and exhaust.\n")) << stops;
+  EXPECT_TRUE(tells(stops, "measure here: cylinder 2: inlet and exhaust.\n")) << stops;
+}
+
+TEST(Cards, tell_the_stop_at_which_the_valve_is_clear_of_its_lobe_by_most) {
+  const char* const labels[] = {"gap, stop 1", "gap, stop 1", "gap, stop 2", "gap, stop 2"};
+  for (std::size_t valve = 1; valve <= std::size(labels); ++valve)
+    EXPECT_EQ(v_twin()["valves"].at("gap label", valve), labels[valve - 1]);
+}
+
+TEST(HeadStops, follow_from_a_margin_of_up_to_half_a_turn) {
+  const auto stops = [](double margin) {
+    ServiceEntries book;
+    book.setting("margin", margin);
+    return book.view()["stops"].rows.size();
+  };
+  EXPECT_GT(stops(180.0), 2U);
+  EXPECT_EQ(stops(180.5), 2U) << "beyond, the usual one is taken, and Engine says so";
 }
 
 TEST(HeadStops, say_what_is_wrong_with_the_firing_order) {

@@ -475,10 +475,10 @@ constexpr Text texts[]{
     Text{Say::engine_timing_due, "This is a number of degrees from -180 to 180."},
     Text{Say::engine_margin, "Clear of the lobe by, degrees"},
     Text{Say::engine_margin_note,
-         "At both ends of the lobe, as the crank is set by eye. Blank: 10."},
+         "At both ends of the lobe, as the crank is set by eye. Blank: 30."},
     Text{Say::engine_margin_help,
          "How far a valve must be off its lobe before its gap is measured, in degrees of the "
-         "crank: 0 to 180. Blank: 10."},
+         "crank: 0 to 180. Blank: 30."},
     Text{Say::engine_margin_due, "This is a number of degrees from 0 to 180."},
     Text{Say::engine_opened, "How shims are changed"},
     Text{Say::engine_opened_note, "With the camshafts out every shim can be reached at once."},
