@@ -113,6 +113,7 @@ void expect_sheets_on_one_page_each(const OpenBook& book) {
   const std::map<std::string_view, bool> landscape{{book::sheet_name::read_me, false},
                                                    {book::sheet_name::engine, false},
                                                    {book::sheet_name::head, true},
+                                                   {book::sheet_name::measure, false},
                                                    {book::sheet_name::plan, true},
                                                    {book::sheet_name::fit, false}};
   int page = 0;

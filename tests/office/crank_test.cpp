@@ -36,8 +36,10 @@ TEST(CrankStops, of_an_inline_four_are_two_a_full_turn_apart) {
 TEST(CrankStops, tell_how_far_each_valve_is_clear_and_name_it_where_that_is_most) {
   Sheet sheet;
   const std::string twin = "\"1 at 0, 2 at 315\";;10";
-  EXPECT_EQ(part(sheet, twin, "cylinder"), (Texts{"1", "1", "2", "2", "2", "", "", ""}));
-  EXPECT_EQ(part(sheet, twin, "clear"), (Texts{"120", "120", "25", "120", "120", "", "", ""}));
+  EXPECT_EQ(part(sheet, twin, "cylinder"), (Texts{"1", "1", "2", "1", "2", "2", "error", "error"}));
+  EXPECT_EQ(part(sheet, twin, "side")[2], "exhaust");
+  EXPECT_EQ(part(sheet, twin, "clear"),
+            (Texts{"120", "120", "25", "25", "120", "120", "error", "error"}));
   const Texts words = part(sheet, twin, "words");
   EXPECT_TRUE(words[2].ends_with("measure here: cylinder 1: inlet and exhaust.")) << words[2];
   EXPECT_TRUE(words[4].ends_with("measure here: cylinder 2: inlet and exhaust.")) << words[4];
