@@ -46,9 +46,12 @@ TEST(MeasuringSheet, says_how_to_come_to_each_stop_from_the_one_before) {
               ElementsAre("Stop 1: turn the crank forwards to TDC on compression of cylinder 1.",
                           "Stop 2: turn the crank forwards to TDC on compression of cylinder 4, "
                           "360\u00b0 on from stop 1.",
-                          "", "", "", "", "", ""));
-  EXPECT_EQ(book.view()["measure"].at("come note"),
-            "These stops assume usual valve timing where Engine leaves it blank.");
+                          "These stops assume usual valve timing where Engine leaves it blank.", "",
+                          "", "", "", ""));
+  EXPECT_THAT(column(book.view(), "come look"), ElementsAre("", "", "note", "", "", "", "", ""));
+  for (const char* side : {"exhaust", "inlet"})
+    book.set("side", side, 4, 40.0).set("side", side, 5, 40.0);
+  EXPECT_EQ(book.view()["measure"].at("come", 3), "") << "the timing is the engine's own";
 }
 
 // Long cams and a wide margin: four stops or more.

@@ -36,7 +36,7 @@ enum Row { title_row, banner_row, caution_row, blanks_row = caution_row + 2, com
 
 // What stands for one valve in a row, from the left: name, shim, gap, mark, micrometer; as shares
 // of its width.
-constexpr double shares[] = {0.205, 0.155, 0.215, 0.165, 0.26};
+constexpr double shares[] = {0.195, 0.15, 0.21, 0.16, 0.285};
 constexpr double between_mm = 3;  // before the next valve
 
 class MeasureDescription {
@@ -83,8 +83,8 @@ class MeasureDescription {
   // The valves take what is left, the notes the rest.
   void set_heights() {
     const std::vector<std::pair<int, double>> fixed = {
-        {title_row, 12},      {banner_row, 8.5},   {caution_row, 11},    {caution_row + 1, 2},
-        {blanks_row, 11},     {blanks_row + 1, 3}, {heads_row() - 1, 6}, {heads_row(), 8},
+        {title_row, 12},      {banner_row, 8.5},   {caution_row, 11},      {caution_row + 1, 2},
+        {blanks_row, 11},     {blanks_row + 1, 3}, {heads_row() - 1, 1.5}, {heads_row(), 8},
         {notes_row() - 1, 3}, {notes_row(), 7.5}};
     constexpr double hint_mm = 9;
     double left = paper_.height - hint_mm - come_mm * come_rows_;
@@ -149,9 +149,11 @@ class MeasureDescription {
                              .columns = {{.name = "words",
                                           .style = std::string(style::measure_come),
                                           .content = Shows{"measure", "come"},
+                                          .grades = {{.piece = {"measure", "come look"},
+                                                      .words = {"note"},
+                                                      .style = std::string(style::faint)}},
                                           .cells = last_column() + 1}},
                              .row_mm = come_mm});
-    add("come note", across(0, 1, heads_row() - 1), style::note, Shows{"measure", "come note"});
   }
 
   // A line stands above the first row of each stop.
@@ -183,8 +185,9 @@ class MeasureDescription {
 
   void add_valve(Table& table, const std::string& place) const {
     const auto known = [&place](const char* piece) { return Shows{"measure", piece + place}; };
-    table.columns.push_back(
-        column("name " + place, Say::plan_valve, style::measure_valve, known("name ")));
+    Column valve = column("name " + place, Say::plan_valve, style::measure_valve, known("name "));
+    valve.heading_style = style::table_head_left;
+    table.columns.push_back(std::move(valve));
     table.columns.push_back(
         column("shim " + place, Say::plan_shim_now, style::measure_known, known("shim ")));
     const std::pair<const char*, Say> boxes[] = {

@@ -2,6 +2,9 @@
 //
 // What the measuring sheet shows, which is printed and written on at the engine: how to come to
 // each stop, and what is known before of each valve to be measured there.
+#include <optional>
+#include <string>
+
 #include "core/service/measuring.hpp"
 #include "core/service/view_parts.hpp"
 #include "core/service/words/crank_words.hpp"
@@ -9,41 +12,47 @@
 namespace shimwright {
 namespace {
 
+std::size_t room_for_stops(const Service& service) {
+  const auto given = service.boxes.find("measure");
+  return static_cast<std::size_t>(
+      (given == service.boxes.end() ? Service::Room() : given->second).lines);
+}
+
 // No more lines than the sheet has room for.
-std::vector<std::string> how_to_come(const Service& service, const Findings& found) {
+void show_how_to_come(const Service& service, const Findings& found, ShownTable& table) {
   const Teller& teller = found.teller;
-  if (const Told* trouble = found.crank_trouble()) return {in_words(*trouble, teller)};
-  std::vector<std::string> lines;
-  for (std::size_t i = 0; i < found.stops.size(); ++i)
-    lines.push_back(teller.say(
+  if (const Told* trouble = found.crank_trouble()) {
+    table.put("come") = in_words(*trouble, teller);
+    return;
+  }
+  const std::size_t room = room_for_stops(service);
+  const std::size_t stops = found.stops.size();
+  const std::size_t told = stops <= room ? stops : room - 1;
+  for (std::size_t i = 0; i < told; ++i)
+    table.put("come", i + 1) = teller.say(
         Say::measure_stop,
         {static_cast<std::int64_t>(i + 1),
          turn_in_words(*found.firing, found.stops, i,
-                       i > 0 ? std::optional<std::size_t>(i - 1) : std::nullopt, teller)}));
-  const auto given = service.boxes.find("measure");
-  const auto room = static_cast<std::size_t>(given == service.boxes.end() ? Service::Room().lines
-                                                                          : given->second.lines);
-  if (lines.size() > room && room > 0) {
-    const std::size_t more = lines.size() - room + 1;
-    lines.resize(room - 1);
-    lines.push_back(teller.say(Say::measure_more_stops, {static_cast<std::int64_t>(more)}));
+                       i > 0 ? std::optional<std::size_t>(i - 1) : std::nullopt, teller)});
+  if (told < stops) {
+    table.put("come", room) =
+        teller.say(Say::measure_more_stops, {static_cast<std::int64_t>(stops - told)});
+  } else if (stops > 0 && stops < room && found.usual_timing) {
+    table.put("come", stops + 1) = teller.say(Say::usual_timing);
+    table.put("come look", stops + 1) = "note";
   }
-  return lines;
 }
 
 }  // namespace
 
 ShownTable show_measure(const Service& service, const Findings& found) {
   const Teller& teller = found.teller;
-  ShownTable table{{"come", "come note", "stop", "look", "limits"}, {}};
+  ShownTable table{{"come", "come look", "stop", "look", "limits"}, {}};
   for (std::size_t place = 1; place <= most_in_a_measuring_row; ++place)
     for (const char* column : {"name ", "shim ", "box "})
       table.columns.push_back(column + std::to_string(place));
+  show_how_to_come(service, found, table);
   std::size_t row = 0;
-  for (const std::string& line : how_to_come(service, found)) table.put("come", ++row) = line;
-  if (!found.stops.empty() && found.usual_timing)
-    table.put("come note") = teller.say(Say::usual_timing);
-  row = 0;
   for (const MeasuringRow& measured : measuring_order(service, found)) {
     ++row;
     const std::string look = measured.first_of_stop ? "first" : "row";

@@ -645,8 +645,8 @@ constexpr Text texts[]{
          "micrometer says; put it back before you turn the crank. Then type all of it into Head."},
     Text{Say::measure_command, "Measuring sheet"},
     Text{Say::measure_no_sheet,
-         "This book has no sheet of the name Measure: an earlier version made the book, or the sheet "
-         "was given another name."},
+         "This book has no sheet of the name Measure: an earlier version made the book, or the "
+         "sheet was given another name."},
     // Read me first.
     Text{Say::read_me_purpose,
          "From feeler gauge to order list: enter what you measure, and this book tells which "
@@ -673,7 +673,7 @@ constexpr Text texts[]{
          "these."},
     Text{Say::step_gaps,
          "With the engine cold, measure the gap at every valve with the cam\u2019s lobe away from "
-         "it, and enter it on the valve\u2019s card."},
+         "it, and enter it on the valve\u2019s card. Measure is a page to print and write on."},
     Text{Say::step_shims,
          "Take out the shims, one valve at a time, and put each back before you turn the crank. "
          "Enter the mark, measure the shim with the micrometer and enter that too: marks wear off, "
