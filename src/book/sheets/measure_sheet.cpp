@@ -26,10 +26,10 @@ constexpr PaperSize upright{188, 248};
 constexpr PaperSize lying{257, 185};
 
 constexpr double come_mm = 6.5;
-constexpr double note_mm = 8.5;  // a line to write on
-constexpr double least_row_mm = 5.8;
+constexpr double note_mm = 8;  // a line to write on
+constexpr double least_row_mm = 5.6;
 constexpr double most_row_mm = 14;
-constexpr int fewest_notes = 3;
+constexpr int fewest_notes = 2;
 constexpr int most_notes = 14;
 
 enum Row { title_row, banner_row, caution_row, blanks_row = caution_row + 2, come_row = 6 };
