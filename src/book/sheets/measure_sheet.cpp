@@ -23,7 +23,7 @@ struct PaperSize {
   double height;
 };
 constexpr PaperSize upright{188, 248};
-constexpr PaperSize lying{257, 185};
+constexpr PaperSize lying{257, 180};
 
 constexpr double come_mm = 6.5;
 constexpr double note_mm = 8;  // a line to write on
