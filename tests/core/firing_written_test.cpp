@@ -38,9 +38,9 @@ TEST(FiringWritten, an_order_is_read_as_an_even_firing) {
 }
 
 TEST(FiringWritten, cylinders_at_degrees_are_read_as_an_uneven_firing) {
-  for (const auto* text :
-       {"1 at 0, 2 at 270", "1 AT 0 2 AT 270", "1:0 2:270", "1: 0, 2: 270", "2=270;1=0",
-        "1 @ 0\u00b0, 2 @ 270\u00b0", " 1 at 0 deg,  2 at 270 deg "})
+  for (const auto* text : {"1 at 0, 2 at 270", "1 AT 0 2 AT 270", "1:0 2:270", "1: 0, 2: 270",
+                           "2=270;1=0", "1 @ 0\u00b0, 2 @ 270\u00b0", " 1 at 0 deg,  2 at 270 deg ",
+                           "1 at 0\u00ba, 2 at 270\u00ba", "1\u00a0at\u00a00, 2\u00a0at\u00a0270"})
     EXPECT_THAT(degrees_in(text), ElementsAre(0, 270)) << text;
 }
 

@@ -5,7 +5,10 @@
 #include <gtest/gtest.h>
 
 #include <iterator>
+#include <utility>
+#include <vector>
 
+#include "core/service/crank_findings.hpp"
 #include "service_entries.hpp"
 
 namespace shimwright::tests {
@@ -51,14 +54,27 @@ TEST(HeadStops, say_whether_they_rest_on_usual_timing) {
 
 // A V-twin at 45 degrees on one pin: at cylinder 1's TDC cylinder 2's exhaust valve is just past
 // its closing, at its own it is far from its lobe.
+Service v_twin_service() {
+  return service_of({{"setting", "firing", "1 at 0, 2 at 315"},
+                     {"setting", "margin", 10.0},
+                     {"valve", "1 EX", "", "", "", "", 1.0, "exhaust"},
+                     {"valve", "1 IN", "", "", "", "", 1.0, "inlet"},
+                     {"valve", "2 EX", "", "", "", "", 2.0, "exhaust"},
+                     {"valve", "2 IN", "", "", "", "", 2.0, "inlet"}});
+}
+
 const View& v_twin() {
-  static const View view = view_of(service_of({{"setting", "firing", "1 at 0, 2 at 315"},
-                                               {"setting", "margin", 10.0},
-                                               {"valve", "1 EX", "", "", "", "", 1.0, "exhaust"},
-                                               {"valve", "1 IN", "", "", "", "", 1.0, "inlet"},
-                                               {"valve", "2 EX", "", "", "", "", 2.0, "exhaust"},
-                                               {"valve", "2 IN", "", "", "", "", 2.0, "inlet"}}));
+  static const View view = view_of(v_twin_service());
   return view;
+}
+
+TEST(Fitting, is_asked_with_the_stop_first_at_which_the_valve_is_clear_of_its_lobe_by_most) {
+  const Service service = v_twin_service();
+  std::vector<std::pair<std::size_t, int>> open;
+  for (const OpenAt& at : valves_at_stops(service, findings_in(service)))
+    open.emplace_back(at.valve, at.stop);
+  EXPECT_EQ(open, (std::vector<std::pair<std::size_t, int>>{
+                      {0, 1}, {1, 1}, {1, 2}, {2, 2}, {2, 1}, {3, 2}}));
 }
 
 TEST(HeadStops, name_each_valve_where_it_is_clear_of_its_lobe_by_most) {

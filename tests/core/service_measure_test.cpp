@@ -54,6 +54,20 @@ TEST(MeasuringSheet, says_how_to_come_to_each_stop_from_the_one_before) {
   EXPECT_EQ(book.view()["measure"].at("come", 3), "") << "the timing is the engine's own";
 }
 
+TEST(MeasuringSheet, tells_as_many_stops_as_it_has_lines) {
+  ServiceEntries book;
+  book.setting("margin", 150.0);
+  const std::size_t stops = book.view()["stops"].rows.size();
+  ASSERT_GE(stops, 3U);
+  const auto lines = static_cast<double>(stops);
+  const auto come =
+      column(book.set("box", "measure", 0, 94.0).set("box", "measure", 1, lines).view(), "come");
+  for (std::size_t i = 1; i < stops; ++i) {
+    EXPECT_THAT(come[i], StartsWith("Stop " + std::to_string(i + 1) + ": "));
+    EXPECT_THAT(come[i], testing::EndsWith(" on from stop " + std::to_string(i) + "."));
+  }
+}
+
 // Long cams and a wide margin: four stops or more.
 TEST(MeasuringSheet, counts_the_stops_it_has_no_room_for) {
   ServiceEntries book;

@@ -145,7 +145,7 @@ void make_measure_styles(Maker& m) {
   const std::pair<std::string_view, Any> below_row{"BottomBorder", line(hairline, 0.75)};
   m.make(measure_come, page, {size(11), bold(), text_colour(accent), left(), shrinking()});
   m.make(measure_stop, page, {size(18), bold(), text_colour(accent), centre(), below_row});
-  m.make(measure_valve, page, {size(12), bold(), left(), indent(1.5), below_row, shrinking()});
+  m.make(measure_valve, page, {size(11), bold(), left(), indent(1), below_row, shrinking()});
   m.make(measure_known, page,
          {size(10.5), text_colour(quiet_ink), centre(), below_row, shrinking()});
   m.make(measure_row, page, {below_row});
