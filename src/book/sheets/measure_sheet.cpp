@@ -3,7 +3,6 @@
 // Measure: one page to print and write on at the engine. In the order of the crank's stops it has a
 // box for each reading, and is typed into Head afterwards; nothing is typed here.
 #include <algorithm>
-#include <cmath>
 #include <numeric>
 #include <string>
 #include <utility>
@@ -103,7 +102,7 @@ class MeasureDescription {
       const double width = std::accumulate(sheet_.column_mm.begin(), sheet_.column_mm.end(), 0.0);
       double at = 0;
       int column = 0;
-      for (; column < last_column() + 1; ++column) {
+      for (; column <= last_column(); ++column) {
         const double mm = sheet_.column_mm[static_cast<std::size_t>(column)];
         if (at + mm / 2 >= share * width) break;
         at += mm;
