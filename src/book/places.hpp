@@ -19,6 +19,7 @@ namespace sheet_name {
 inline constexpr std::string_view read_me = "Read me first";
 inline constexpr std::string_view engine = "Engine";
 inline constexpr std::string_view head = "Head";
+inline constexpr std::string_view measure = "Measure";
 inline constexpr std::string_view shims = "Shims";
 inline constexpr std::string_view plan = "Plan";
 inline constexpr std::string_view fit = "Fit";

@@ -18,6 +18,7 @@ SheetDescription describe_read_me(const Places& places);
 SheetDescription describe_engine(const Places& places);
 SheetDescription describe_shims(const Places& places);
 SheetDescription describe_head(const Places& places);
+SheetDescription describe_measure(const Places& places);
 SheetDescription describe_plan(const Places& places);
 SheetDescription describe_fit(const Places& places);
 
@@ -32,8 +33,12 @@ struct SheetPlan {
 // Left to right; the hidden sheet comes last.
 inline constexpr SheetPlan sheet_plans[] = {
     {describe_read_me}, {describe_engine}, {describe_head, draw_head},
-    {describe_shims},   {describe_plan},   {describe_fit},
+    {describe_measure}, {describe_shims},  {describe_plan},
+    {describe_fit},
 };
+
+// How many stops the engine as it comes has; 2 where its firing is still to be entered.
+int stops_of(const EngineLayout& layout);
 
 // The lines that the stops of the engine as it comes take when told in words, with so many letters
 // to a line. A person may enter another firing order, but hardly one with more stops.

@@ -6,6 +6,12 @@
 
 namespace shimwright::book {
 
+int stops_of(const EngineLayout& layout) try {
+  return static_cast<int>(crank_stops(firing_written(layout.firing)).size());
+} catch (const BadInput&) {
+  return 2;  // of nearly every engine
+}
+
 int lines_of_stops(const EngineLayout& layout, int letters) {
   const std::size_t below = said(Say::manual_first).size() + said(Say::usual_timing).size();
   try {

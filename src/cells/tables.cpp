@@ -136,15 +136,16 @@ Any stops_table(const std::optional<Firing>& firing, const ValveTiming& timing, 
   const auto stops = firing ? crank_stops(*firing, timing, margin) : std::vector<CrankStop>();
   for (std::size_t i = 0; i < stops.size(); ++i) {
     const std::string words = stop_in_words(*firing, stops, i, Teller());
-    for (const ValvePlace& place : stops[i].reachable)
+    for (const auto& [place, clear] : stops[i].reachable)
       rows.push_back({entry_of(static_cast<std::int64_t>(i + 1)), stops[i].angle.degrees(),
                       entry_of(std::int64_t{place.cylinder}), entry_of(word_for(place.side)),
-                      entry_of(words)});
+                      clear.degrees(), entry_of(words)});
   }
   return table_result({{"stop", Column::number},
                        {"angle", Column::number},
                        {"cylinder", Column::number},
                        {"side", Column::text},
+                       {"clear", Column::number},
                        {"words", Column::text, false}},
                       rows, part);
 }

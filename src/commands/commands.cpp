@@ -13,6 +13,7 @@
 
 #include "book/command_urls.hpp"
 #include "commands/bench.hpp"
+#include "commands/measuring_sheet.hpp"
 #include "commands/new_book.hpp"
 
 namespace shimwright::commands {
@@ -30,6 +31,7 @@ using Command = void (*)(const Ref<css::uno::XComponentContext>&,
 Command command_at(const css::util::URL& url) {
   constexpr std::pair<std::string_view, Command> commands[] = {
       {book::command::new_book, new_book},
+      {book::command::measuring_sheet, measuring_sheet},
       {book::command::take_to_bench, take_to_bench},
       {book::command::clear_bench, clear_bench}};
   for (const auto& [name, command] : commands)

@@ -32,7 +32,7 @@ std::vector<OpenAt> open_at_stops(std::size_t valves) {
   const auto stops = crank_stops(Firing::in_order(order));
   std::vector<OpenAt> open;
   for (std::size_t s = 0; s < stops.size(); ++s)
-    for (const ValvePlace& place : stops[s].reachable)
+    for (const auto& [place, clear] : stops[s].reachable)
       for (std::size_t i = 0; i < 4; ++i)
         if ((i % 2 == 0) == (place.side == Side::inlet))
           open.push_back(

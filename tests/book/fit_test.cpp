@@ -29,7 +29,7 @@ std::vector<Step> steps_told(const PlanQuestion& question, std::string_view firi
   if (!firing.empty()) {
     const auto stops = crank_stops(Firing::in_order(firing));
     for (std::size_t stop = 0; stop < stops.size(); ++stop)
-      for (const ValvePlace& place : stops[stop].reachable)
+      for (const auto& [place, clear] : stops[stop].reachable)
         for (std::size_t i = 0; i < question.valves.size(); ++i) {
           const ValveId& valve = the_places().valves[i];
           if (valve.cylinder == place.cylinder &&

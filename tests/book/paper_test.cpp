@@ -5,14 +5,18 @@
 
 #include <algorithm>
 #include <array>
+#include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/sheet/XPrintAreas.hpp>
+#include <com/sun/star/style/XStyleFamiliesSupplier.hpp>
 #include <fstream>
 #include <iostream>
 #include <map>
 #include <regex>
 #include <sstream>
+#include <tuple>
 
 #include "bench_list.hpp"
+#include "book/look/style_names.hpp"
 #include "core/engine/presets.hpp"
 #include "job.hpp"
 #include "open_book.hpp"
@@ -22,6 +26,7 @@ namespace shimwright::tests {
 namespace {
 
 using book::as;
+using book::to_office;
 
 // What a command prints. Throws where it fails.
 std::string printed_by(const std::vector<std::string>& command) {
@@ -110,11 +115,10 @@ void expect_a4(const Paper& paper, int page, bool landscape) {
 void expect_sheets_on_one_page_each(const OpenBook& book) {
   const Paper paper(book);
   ASSERT_EQ(paper.pages(), printed_sheets(book));
-  const std::map<std::string_view, bool> landscape{{book::sheet_name::read_me, false},
-                                                   {book::sheet_name::engine, false},
-                                                   {book::sheet_name::head, true},
-                                                   {book::sheet_name::plan, true},
-                                                   {book::sheet_name::fit, false}};
+  const std::map<std::string_view, bool> landscape{
+      {book::sheet_name::read_me, false}, {book::sheet_name::engine, false},
+      {book::sheet_name::head, true},     {book::sheet_name::measure, false},
+      {book::sheet_name::plan, true},     {book::sheet_name::fit, false}};
   int page = 0;
   for (const std::string_view sheet : faces) {
     ++page;
@@ -242,6 +246,54 @@ TEST(Paper, of_plan_for_32_valves_is_one_page_in_letters_of_seven_points) {
       EXPECT_NE(paper.text(page).find(valve), std::string::npos) << valve;
   }
   EXPECT_EQ(pages, 1);
+}
+
+EngineLayout five_valves_a_cylinder() {
+  EngineLayout layout = inline_four();
+  layout.inlet_valves = 3;
+  return layout;
+}
+
+// As an office in America prints it.
+void change_paper_to_letter(const OpenBook& book) {
+  const auto pages =
+      as<css::container::XNameAccess>(as<css::style::XStyleFamiliesSupplier>(book.document())
+                                          ->getStyleFamilies()
+                                          ->getByName("PageStyles"));
+  for (const auto& [style, width, height] : {std::tuple(book::style::portrait, 215.9, 279.4),
+                                             std::tuple(book::style::landscape, 279.4, 215.9)}) {
+    const auto page = as<css::beans::XPropertySet>(pages->getByName(to_office(style)));
+    book::set(page, "Width", book::hundredths(width));
+    book::set(page, "Height", book::hundredths(height));
+  }
+}
+
+// It is written on at the engine: nothing is made smaller for want of room.
+TEST(Paper, of_the_measuring_sheet_is_one_page_in_full_size_on_a4_and_on_letter) {
+  const EngineLayout layouts[] = {inline_four(), five_valves_a_cylinder(), twelve_in_a_vee()};
+  for (const EngineLayout& layout : layouts) {
+    const book::Places places(layout);
+    OpenBook book(the_office(), layout);
+    type_job(book, made_up_job(3, layout), places);
+    for (const bool letter : {false, true}) {
+      if (letter) change_paper_to_letter(book);
+      const ::testing::ScopedTrace place(__FILE__, __LINE__, layout.name + (letter ? "L" : "A4"));
+      const Paper paper(book);
+      int pages = 0;
+      for (int page = 1; page <= paper.pages(); ++page) {
+        const std::string text = paper.text(page);
+        if (text.find("measured by") == std::string::npos) continue;
+        ++pages;
+        constexpr double smallest_pt = 8.5;
+        EXPECT_NEAR(paper.smallest_letters_pt(page), smallest_pt, 0.1);
+        for (const ValveId& valve : places.valves)
+          EXPECT_NE(text.find(name_of(valve, layout)), std::string::npos) << name_of(valve, layout);
+        EXPECT_NE(text.find("Then type all of it into Head."), std::string::npos) << text;
+        EXPECT_EQ(text.find("###"), std::string::npos) << text;
+      }
+      EXPECT_EQ(pages, 1);
+    }
+  }
 }
 
 // Shims of most valves change places, so that there are more steps than a page holds.

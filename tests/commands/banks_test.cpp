@@ -62,6 +62,10 @@ TEST(Banks, hold_each_cylinder_once) {
             "the banks name cylinder 2 more than once and leave out cylinder 3");
   EXPECT_EQ(trouble_with("1-2-3-4-4", Arrangement::in_line, 4),
             "the banks name cylinder 4 more than once");
+  EXPECT_EQ(trouble_with("0-1", Arrangement::in_line, 1),
+            "the banks name cylinder 0: the engine has cylinder 1 only");
+  EXPECT_EQ(trouble_with("0-1", Arrangement::in_line, 2),
+            "the banks name cylinder 0 and leave out cylinder 2: the engine has cylinders 1 and 2");
   EXPECT_EQ(trouble_with("1-2-3-9", Arrangement::in_line, 4),
             "the banks name cylinder 9 and leave out cylinder 4: the engine has cylinders 1 to "
             "4");

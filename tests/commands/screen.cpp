@@ -83,7 +83,12 @@ void Screen::focus(const std::string& title) const {
 }
 
 std::string Screen::title_of_focused() const {
-  return run({"xdotool", "getwindowfocus", "getwindowname"});
+  // The log keeps what every tool said: the title is its last line.
+  const std::string said = run({"xdotool", "getwindowfocus", "getwindowname"});
+  const std::size_t end = said.find_last_not_of('\n') + 1;
+  const std::size_t before = said.substr(0, end).rfind('\n');
+  const std::size_t begin = before == std::string::npos ? 0 : before + 1;
+  return said.substr(begin, end - begin);
 }
 
 void Screen::maximize(const std::string& title) const {

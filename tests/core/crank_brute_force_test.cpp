@@ -141,10 +141,13 @@ void expect_sound(const Engine& engine, std::span<const CrankStop> stops) {
     const std::int64_t at = stops[i].angle.parts();
     EXPECT_TRUE(at >= 0 && at < cycle && (i == 0 || at > stops[i - 1].angle.parts()));
     std::uint32_t listed = 0;
-    for (const ValvePlace& place : stops[i].reachable)
-      listed |= 1U << (2 * (place.cylinder - 1) + (place.side == Side::inlet ? 0 : 1));
+    for (const auto& [place, clear] : stops[i].reachable) {
+      const int valve = 2 * (place.cylinder - 1) + (place.side == Side::inlet ? 0 : 1);
+      listed |= 1U << valve;
+      EXPECT_EQ(clear.parts(), engine.spare(valve, at) + engine.margin.parts());
+    }
     EXPECT_EQ(listed, engine.reach(at));
-    EXPECT_TRUE(std::ranges::is_sorted(stops[i].reachable));
+    EXPECT_TRUE(std::ranges::is_sorted(stops[i].reachable, {}, &ReachableValve::place));
     reached |= listed;
   }
   EXPECT_EQ(reached, engine.all());

@@ -121,6 +121,9 @@ TEST(TimingEntries, text_is_refused_not_replaced_by_the_default) {
 TEST(TimingEntries, of_another_shape_are_refused) {
   EXPECT_EQ(timing_refusal({{20.0, 60.0}, {60.0, 20.0}}),
             "timing is a row or a column of four numbers of degrees, not 2 by 2 cells");
+  EXPECT_EQ(timing_refusal({{20.0, 60.0, 60.0, 20.0, 5.0}}),
+            "timing is a row or a column of four numbers of degrees, not 1 by 5 cells");
+  EXPECT_NE(timing_refusal({{20.0}, {60.0}, {60.0}, {20.0}, {blank}}), "none");
   EXPECT_NE(timing_refusal({{20.0, 60.0, 60.0}}), "none");
   EXPECT_NE(timing_refusal({{20.0}}), "none");
 }

@@ -23,7 +23,7 @@ TEST(CrankWords, a_stop_at_dead_centre) {
   EXPECT_EQ(
       turned(four, stops, 1, 0),
       "turn the crank forwards to TDC on compression of cylinder 4, 360\u00b0 on from stop 1");
-  EXPECT_EQ(reach_in_words(stops[0], Teller()),
+  EXPECT_EQ(measured_in_words(stops, 0, Teller()),
             "cylinder 1: inlet and exhaust; cylinder 2: inlet; cylinder 3: exhaust");
 }
 
@@ -40,6 +40,24 @@ TEST(CrankWords, a_stop_past_dead_centre_is_told_from_the_cylinder_that_fired_la
   EXPECT_EQ(turned(four, stops, 1, 0),
             "turn the crank forwards to 30\u00b0 past TDC on compression of cylinder 2, 570\u00b0 "
             "on from stop 1");
+}
+
+// Cylinders 2 and 3 fired together: the first of them is named.
+TEST(CrankWords, past_cylinders_that_fired_together_the_first_is_named) {
+  const std::vector<FiringRow> rows{{1, 0}, {2, 120}, {3, 120}};
+  const Firing firing = Firing::at_angles(rows);
+  const auto stops = crank_stops(firing, {160_deg, 85_deg, 80_deg, 80_deg}, 100_deg);
+  ASSERT_EQ(stops.size(), 3U);
+  EXPECT_EQ(turned(firing, stops, 2),
+            "turn the crank forwards to 100\u00b0 past TDC on compression of cylinder 2");
+}
+
+TEST(CrankWords, a_valve_is_to_be_measured_only_where_it_is_clear_of_its_lobe_by_most) {
+  const std::vector<FiringRow> rows{{1, 0}, {2, 315}};  // a V-twin at 45 degrees on one pin
+  const auto stops = crank_stops(Firing::at_angles(rows), {}, 10_deg);
+  ASSERT_TRUE(stops[0].clear_of({2, Side::exhaust}));
+  EXPECT_EQ(measured_in_words(stops, 0, Teller()), "cylinder 1: inlet and exhaust");
+  EXPECT_EQ(measured_in_words(stops, 1, Teller()), "cylinder 2: inlet and exhaust");
 }
 
 TEST(CrankWords, cylinders_that_fire_together_are_all_named) {

@@ -38,14 +38,20 @@ TEST(FiringWritten, an_order_is_read_as_an_even_firing) {
 }
 
 TEST(FiringWritten, cylinders_at_degrees_are_read_as_an_uneven_firing) {
-  for (const auto* text :
-       {"1 at 0, 2 at 270", "1 AT 0 2 AT 270", "1:0 2:270", "1: 0, 2: 270", "2=270;1=0",
-        "1 @ 0\u00b0, 2 @ 270\u00b0", " 1 at 0 deg,  2 at 270 deg "})
+  for (const auto* text : {"1 at 0, 2 at 270", "1 AT 0 2 AT 270", "1:0 2:270", "1: 0, 2: 270",
+                           "2=270;1=0", "1 @ 0\u00b0, 2 @ 270\u00b0", " 1 at 0 deg,  2 at 270 deg ",
+                           "1 at 0\u00ba, 2 at 270\u00ba", "1\u00a0at\u00a00, 2\u00a0at\u00a0270"})
     EXPECT_THAT(degrees_in(text), ElementsAre(0, 270)) << text;
 }
 
 TEST(FiringWritten, degrees_may_have_a_decimal_comma_or_point) {
   EXPECT_THAT(degrees_in("1 at 0, 2 at 67,5, 3 at 300.25"), ElementsAre(0, 67.5, 300.25));
+}
+
+// A slip of the finger, or fields left blank in what was pasted: nothing else can be meant.
+TEST(FiringWritten, commas_too_many_between_cylinders_part_them_as_one_does) {
+  EXPECT_THAT(degrees_in("1 at 0,,, 2 at 270"), ElementsAre(0, 270));
+  EXPECT_THAT(degrees_in("1 at 0, , 2 at 270,,"), ElementsAre(0, 270));
 }
 
 TEST(FiringWritten, what_makes_no_sense_is_told_in_words) {

@@ -82,6 +82,39 @@ TEST(Presets, one_is_known_again_by_how_it_lies_whatever_its_valves_and_its_firi
   EXPECT_EQ(full_name(five_valves), "in line, 4 cylinders, 20 valves");
 }
 
+TEST(Presets, a_flat_engine_numbered_like_a_v_is_no_v) {
+  EngineLayout flat = preset_like({.name = "",
+                                   .arrangement = Arrangement::vee,
+                                   .banks = usual_banks(Arrangement::vee, 4),
+                                   .firing = "1"})
+                          ->layout;
+  EXPECT_EQ(full_name(flat), "V4, 16 valves");
+  flat.arrangement = Arrangement::flat;
+  EXPECT_EQ(full_name(flat), "flat, 4 cylinders, 16 valves");
+}
+
+TEST(Presets, one_cylinder_is_told_in_the_singular) {
+  EngineLayout turned = presets().front().layout;
+  turned.banks.front().exhaust_above = false;
+  EXPECT_EQ(full_name(turned), "in line, 1 cylinder, 4 valves");
+}
+
+// The banks of a V are listed one after the other; tables go by the cylinders' numbers.
+TEST(Valves, are_listed_by_cylinder_whatever_its_bank_and_exhausts_first) {
+  const EngineLayout layout{.name = "",
+                            .arrangement = Arrangement::vee,
+                            .banks = usual_banks(Arrangement::vee, 4),
+                            .exhaust_valves = 1,
+                            .inlet_valves = 3,
+                            .firing = "1"};
+  ASSERT_EQ(layout.banks.front().cylinders.front(), 2);
+  std::vector<std::string> names;
+  for (const ValveId& valve : valves_of(layout)) names.push_back(name_of(valve, layout));
+  EXPECT_THAT(names, ElementsAre("1 EX", "1 IN L", "1 IN M", "1 IN R", "2 EX", "2 IN L", "2 IN M",
+                                 "2 IN R", "3 EX", "3 IN L", "3 IN M", "3 IN R", "4 EX", "4 IN L",
+                                 "4 IN M", "4 IN R"));
+}
+
 TEST(Presets, no_two_lie_alike) {
   for (const Preset& preset : presets())
     EXPECT_EQ(preset_like(preset.layout)->name, preset.name) << preset.name;

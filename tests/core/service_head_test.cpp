@@ -4,6 +4,11 @@
 // sheet's box says which other sheet the plan waits for.
 #include <gtest/gtest.h>
 
+#include <iterator>
+#include <utility>
+#include <vector>
+
+#include "core/service/crank_findings.hpp"
 #include "service_entries.hpp"
 
 namespace shimwright::tests {
@@ -45,6 +50,53 @@ TEST(HeadStops, say_whether_they_rest_on_usual_timing) {
   for (const char* side : {"exhaust", "inlet"})
     book.set("side", side, 4, 40.0).set("side", side, 5, 40.0);
   EXPECT_FALSE(tells(book.view()["book"].at("stops"), usual));
+}
+
+// A V-twin at 45 degrees on one pin: at cylinder 1's TDC cylinder 2's exhaust valve is just past
+// its closing, at its own it is far from its lobe.
+Service v_twin_service() {
+  return service_of({{"setting", "firing", "1 at 0, 2 at 315"},
+                     {"setting", "margin", 10.0},
+                     {"valve", "1 EX", "", "", "", "", 1.0, "exhaust"},
+                     {"valve", "1 IN", "", "", "", "", 1.0, "inlet"},
+                     {"valve", "2 EX", "", "", "", "", 2.0, "exhaust"},
+                     {"valve", "2 IN", "", "", "", "", 2.0, "inlet"}});
+}
+
+const View& v_twin() {
+  static const View view = view_of(v_twin_service());
+  return view;
+}
+
+TEST(Fitting, is_asked_with_the_stop_first_at_which_the_valve_is_clear_of_its_lobe_by_most) {
+  const Service service = v_twin_service();
+  std::vector<std::pair<std::size_t, int>> open;
+  for (const OpenAt& at : valves_at_stops(service, findings_in(service)))
+    open.emplace_back(at.valve, at.stop);
+  EXPECT_EQ(open, (std::vector<std::pair<std::size_t, int>>{
+                      {0, 1}, {1, 1}, {1, 2}, {2, 2}, {2, 1}, {3, 2}}));
+}
+
+TEST(HeadStops, name_each_valve_where_it_is_clear_of_its_lobe_by_most) {
+  const std::string& stops = v_twin()["book"].at("stops");
+  EXPECT_TRUE(tells(stops, "measure here: cylinder 1: inlet and exhaust.\n")) << stops;
+  EXPECT_TRUE(tells(stops, "measure here: cylinder 2: inlet and exhaust.\n")) << stops;
+}
+
+TEST(Cards, tell_the_stop_at_which_the_valve_is_clear_of_its_lobe_by_most) {
+  const char* const labels[] = {"gap, stop 1", "gap, stop 1", "gap, stop 2", "gap, stop 2"};
+  for (std::size_t valve = 1; valve <= std::size(labels); ++valve)
+    EXPECT_EQ(v_twin()["valves"].at("gap label", valve), labels[valve - 1]);
+}
+
+TEST(HeadStops, follow_from_a_margin_of_up_to_half_a_turn) {
+  const auto stops = [](double margin) {
+    ServiceEntries book;
+    book.setting("margin", margin);
+    return book.view()["stops"].rows.size();
+  };
+  EXPECT_GT(stops(180.0), 2U);
+  EXPECT_EQ(stops(180.5), 2U) << "beyond, the usual one is taken, and Engine says so";
 }
 
 TEST(HeadStops, say_what_is_wrong_with_the_firing_order) {

@@ -27,6 +27,22 @@ TEST(CrankStops, of_an_inline_four_are_two_a_full_turn_apart) {
   EXPECT_EQ(part(sheet, four, "cylinder"), (Texts{"1", "1", "2", "3", "2", "3", "4", "4"}));
   EXPECT_EQ(part(sheet, four, "side"), (Texts{"inlet", "exhaust", "inlet", "exhaust", "exhaust",
                                               "inlet", "inlet", "exhaust"}));
+  EXPECT_EQ(part(sheet, four, "clear"),
+            (Texts{"120", "120", "160", "160", "160", "160", "120", "120"}));
+}
+
+// A V-twin at 45 degrees on one pin: near its closing at cylinder 1's TDC, the exhaust valve of
+// cylinder 2 is best measured at its own. By hand: closed 20 past overlap, stopped 45 past it.
+TEST(CrankStops, tell_how_far_each_valve_is_clear_and_name_it_where_that_is_most) {
+  Sheet sheet;
+  const std::string twin = "\"1 at 0, 2 at 315\";;10";
+  EXPECT_EQ(part(sheet, twin, "cylinder"), (Texts{"1", "1", "2", "1", "2", "2", "error", "error"}));
+  EXPECT_EQ(part(sheet, twin, "side")[2], "exhaust");
+  EXPECT_EQ(part(sheet, twin, "clear"),
+            (Texts{"120", "120", "25", "25", "120", "120", "error", "error"}));
+  const Texts words = part(sheet, twin, "words");
+  EXPECT_TRUE(words[2].ends_with("measure here: cylinder 1: inlet and exhaust.")) << words[2];
+  EXPECT_TRUE(words[4].ends_with("measure here: cylinder 2: inlet and exhaust.")) << words[4];
 }
 
 TEST(CrankStops, are_told_in_words_beside_each_row) {
@@ -44,12 +60,13 @@ TEST(CrankStops, are_told_in_words_beside_each_row) {
   EXPECT_EQ(words[7], words[4]);
 }
 
-TEST(CrankStops, as_a_whole_table_have_four_columns) {
+TEST(CrankStops, as_a_whole_table_have_five_columns) {
   Sheet sheet;
-  EXPECT_EQ(sheet.number_of("=COLUMNS(CRANK.STOPS(\"1-3-4-2\"))"), 4);
+  EXPECT_EQ(sheet.number_of("=COLUMNS(CRANK.STOPS(\"1-3-4-2\"))"), 5);
   EXPECT_EQ(sheet.number_of("=ROWS(CRANK.STOPS(\"1-3-4-2\"))"), 8);
-  sheet.put_matrix("Z1:AC2", "=CRANK.STOPS(1)");
-  EXPECT_EQ(sheet.texts("Z1:AC2"), (Texts{"1", "0", "1", "inlet", "1", "0", "1", "exhaust"}));
+  sheet.put_matrix("Z1:AD2", "=CRANK.STOPS(1)");
+  EXPECT_EQ(sheet.texts("Z1:AD2"),
+            (Texts{"1", "0", "1", "inlet", "120", "1", "0", "1", "exhaust", "120"}));
 }
 
 TEST(CrankStops, words_of_a_part_compare_equal) {
@@ -105,18 +122,18 @@ TEST(CrankStops, heed_timing_and_margin) {
   EXPECT_EQ(sheet.number_of("=MAX(CRANK.STOPS(A1;;30;\"stop\"))"), 1);
   EXPECT_EQ(sheet.number_of("=MAX(CRANK.STOPS(A1;;31;\"stop\"))"), 2);
   sheet.put("B3", 100);
-  EXPECT_EQ(sheet.number_of("=CRANK.STOPS(A1;B1:B4;;\"angle\")"), 70) << "blanks are defaults";
+  EXPECT_EQ(sheet.number_of("=CRANK.STOPS(A1;B1:B4;10;\"angle\")"), 70) << "blanks are defaults";
   sheet.put("B3", 101);
-  EXPECT_EQ(sheet.number_of("=MAX(CRANK.STOPS(A1;B1:B4;;\"stop\"))"), 2);
-  EXPECT_EQ(sheet.number_of("=MAX(CRANK.STOPS(A1;{20;60;101;20};;\"stop\"))"), 2) << "as a row";
+  EXPECT_EQ(sheet.number_of("=MAX(CRANK.STOPS(A1;B1:B4;10;\"stop\"))"), 2);
+  EXPECT_EQ(sheet.number_of("=MAX(CRANK.STOPS(A1;{20;60;101;20};10;\"stop\"))"), 2) << "as a row";
 }
 
-TEST(CrankStops, of_a_blank_or_zero_margin_are_those_of_ten_degrees) {
+TEST(CrankStops, of_a_blank_or_zero_margin_are_those_of_thirty_degrees) {
   Sheet sheet;
-  sheet.put("B3", 105);  // with next to no margin one stop would do
+  sheet.put("B3", 61);  // with a margin below 29.5 one stop would do
   const std::string stops = "=MAX(CRANK.STOPS(\"1 at 0, 2 at 180\";B1:B4;";
-  EXPECT_EQ(sheet.number_of(stops + "0.001;\"stop\"))"), 1);
-  for (const char* given : {"10", "", "0", "Z99", "\"\""})
+  EXPECT_EQ(sheet.number_of(stops + "29;\"stop\"))"), 1);
+  for (const char* given : {"30", "", "0", "Z99", "\"\""})
     EXPECT_EQ(sheet.number_of(stops + given + ";\"stop\"))"), 2) << given;
 }
 

@@ -78,6 +78,19 @@ inline constexpr std::string_view bench_size = "Bench size";
 inline constexpr std::string_view bench_note = "Bench note";
 inline constexpr std::string_view bench_tick = "Bench tick";  // unlocked
 
+// The measuring sheet, for a hand that writes.
+inline constexpr std::string_view measure_come = "Measure come";  // how to come to a stop
+inline constexpr std::string_view measure_stop = "Measure stop";  // its number
+inline constexpr std::string_view measure_valve = "Measure valve";
+inline constexpr std::string_view measure_known = "Measure known";  // limits, the shim of last time
+inline constexpr std::string_view measure_row = "Measure row";      // nothing to be written there
+inline constexpr std::string_view measure_field = "Measure field";  // a box with its name in it
+inline constexpr std::string_view measure_blank = "Measure blank";  // a line to write on
+inline constexpr std::string_view measure_box = "Measure box";      // laid over: to write into
+// Laid over the first row of a stop.
+inline constexpr std::string_view measure_first = "Measure first";
+inline constexpr std::string_view measure_box_first = "Measure box first";
+
 inline constexpr std::string_view remark_box = "Remark box";        // what is amiss, or calm words
 inline constexpr std::string_view remark_told = "Remark told";      // laid over it: a remark
 inline constexpr std::string_view remark_loud = "Remark loud";      // laid over it: mend this first

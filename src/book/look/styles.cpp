@@ -141,6 +141,32 @@ void make_table_styles(Maker& m) {
   m.make(faint, "", {text_colour(quiet_ink), {"CharWeight", Any(css::awt::FontWeight::NORMAL)}});
 }
 
+void make_measure_styles(Maker& m) {
+  const std::pair<std::string_view, Any> below_row{"BottomBorder", line(hairline, 0.75)};
+  m.make(measure_come, page, {size(11), bold(), text_colour(accent), left(), shrinking()});
+  m.make(measure_stop, page, {size(18), bold(), text_colour(accent), centre(), below_row});
+  m.make(measure_valve, page, {size(11), bold(), left(), indent(1), below_row, shrinking()});
+  m.make(measure_known, page,
+         {size(10.5), text_colour(quiet_ink), centre(), below_row, shrinking()});
+  m.make(measure_row, page, {below_row});
+  const std::pair<std::string_view, Any> first_row{"TopBorder", line(accent, 1.75)};
+  const Looks boxed{{"TopBorder", line(well_shade, 0.75)},
+                    {"LeftBorder", line(well_shade, 0.75)},
+                    {"BottomBorder", line(well_shade, 0.75)},
+                    {"RightBorder", line(well_shade, 0.75)}};
+  Looks boxed_first = boxed;
+  boxed_first.front() = first_row;
+  m.make(measure_blank, page, {{"BottomBorder", line(well_shade, 0.75)}});
+  Looks field_looks = boxed;
+  for (const auto& look :
+       {size(8.5), text_colour(quiet_ink), left(), indent(1), upright(upright_at::TOP)})
+    field_looks.push_back(look);
+  m.make(measure_field, page, field_looks);
+  m.make(measure_box, "", boxed);
+  m.make(measure_box_first, "", boxed_first);
+  m.make(measure_first, "", {first_row, below_row});
+}
+
 }  // namespace
 
 void make_styles(const Ref<css::sheet::XSpreadsheetDocument>& book) {
@@ -148,6 +174,7 @@ void make_styles(const Ref<css::sheet::XSpreadsheetDocument>& book) {
   make_text_styles(maker);
   make_entry_styles(maker);
   make_table_styles(maker);
+  make_measure_styles(maker);
   make_card_styles(maker);
   make_page_styles(book);
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <utility>
 
@@ -195,10 +196,31 @@ std::vector<CrankStop> crank_stops(const Firing& firing, const ValveTiming& timi
   for (const CrankAngle angle : best_stops(valves, dead_centres)) {
     CrankStop stop{angle, {}};
     for (const Reach& valve : valves)
-      if (valve.open_to_gauge.holds(angle)) stop.reachable.push_back(valve.place);
+      if (valve.open_to_gauge.holds(angle))
+        stop.reachable.push_back({valve.place, margin + valve.open_to_gauge.inside(angle)});
     stops.push_back(std::move(stop));
   }
   return stops;
+}
+
+std::optional<CrankAngle> CrankStop::clear_of(const ValvePlace& place) const {
+  const auto found = std::ranges::find(reachable, place, &ReachableValve::place);
+  return found == reachable.end() ? std::nullopt : std::optional(found->clear);
+}
+
+std::vector<std::size_t> stops_by_clear(std::span<const CrankStop> stops, const ValvePlace& place) {
+  std::vector<std::size_t> indices;
+  for (std::size_t i = 0; i < stops.size(); ++i)
+    if (stops[i].clear_of(place)) indices.push_back(i);
+  std::ranges::stable_sort(indices, std::ranges::greater(),
+                           [&](std::size_t i) { return stops[i].clear_of(place).value(); });
+  return indices;
+}
+
+std::optional<std::size_t> clearest_stop(std::span<const CrankStop> stops,
+                                         const ValvePlace& place) {
+  const auto indices = stops_by_clear(stops, place);
+  return indices.empty() ? std::nullopt : std::optional(indices.front());
 }
 
 }  // namespace shimwright

@@ -17,6 +17,7 @@
 
 #include <compare>
 #include <cstddef>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -42,7 +43,9 @@ struct ValveTiming {
   CrankAngle exhaust_closes_after_tdc = 20_deg;
 };
 
-inline constexpr CrankAngle usual_margin = 10_deg;
+// For the cam's ramps and a crank set by eye (common practice, no source). The usual firing orders
+// need no stop more for it: the tests try seventeen.
+inline constexpr CrankAngle usual_margin = 30_deg;
 
 // The stretch of the cycle in which a valve is open to the gauge: from `from`, in a cycle, for
 // `length` onwards, both ends included.
@@ -50,6 +53,11 @@ struct BaseCircle {
   CrankAngle from;
   CrankAngle length;
   bool holds(CrankAngle angle) const { return (angle - from).in_cycle() <= length; }
+  // How far `angle`, which it holds, is inside the nearer end.
+  CrankAngle inside(CrankAngle angle) const {
+    const CrankAngle past = (angle - from).in_cycle();
+    return past < length - past ? past : length - past;
+  }
 };
 
 // Of a cylinder that fires at 0. Throws BadInput, naming the side, where a timing is beyond 180°
@@ -57,9 +65,18 @@ struct BaseCircle {
 // and where the margin is negative or beyond 180°.
 BaseCircle base_circle(Side side, const ValveTiming& timing = {}, CrankAngle margin = usual_margin);
 
+struct ReachableValve {
+  ValvePlace place;
+  CrankAngle clear;  // how far the nearer end of its lobe is: at least the margin
+  bool operator==(const ReachableValve&) const = default;
+};
+
 struct CrankStop {
-  CrankAngle angle;                   // after cylinder 1's firing dead centre, below 720°
-  std::vector<ValvePlace> reachable;  // every valve open to the gauge here, in order
+  CrankAngle angle;                       // after cylinder 1's firing dead centre, below 720°
+  std::vector<ReachableValve> reachable;  // every valve open to the gauge here, in order
+
+  // None where the valve cannot be measured here.
+  std::optional<CrankAngle> clear_of(const ValvePlace& place) const;
 };
 
 // The stops at which every valve is reached at least once, as the engine turns: as few as there
@@ -69,5 +86,12 @@ struct CrankStop {
 // search; the same engine always gets the same stops. Throws BadInput as base_circle does.
 std::vector<CrankStop> crank_stops(const Firing& firing, const ValveTiming& timing = {},
                                    CrankAngle margin = usual_margin);
+
+// The stops at which the valve can be measured, as indices: where it is clear of its lobe by most
+// comes first; of equals the earlier.
+std::vector<std::size_t> stops_by_clear(std::span<const CrankStop> stops, const ValvePlace& place);
+
+// Where to measure the valve: the first of these. None where it is open to the gauge at no stop.
+std::optional<std::size_t> clearest_stop(std::span<const CrankStop> stops, const ValvePlace& place);
 
 }  // namespace shimwright

@@ -12,10 +12,7 @@
 namespace shimwright {
 namespace {
 
-bool is_reached(const CrankStop& stop, const Service::ValveEntries& valve) {
-  return std::ranges::find(stop.reachable, ValvePlace{valve.cylinder, valve.side}) !=
-         stop.reachable.end();
-}
+ValvePlace place_of(const Service::ValveEntries& valve) { return {valve.cylinder, valve.side}; }
 
 void remark(Findings& found, Told said) {
   found.remarks.push_back({.page = Page::engine, .said = std::move(said)});
@@ -33,7 +30,7 @@ class Crank {
 
   void find() {
     found_.camshafts_out = yes_or_no(service_.camshafts_out).value_or(false);
-    found_.first_stop.assign(service_.valves.size(), std::nullopt);
+    found_.measured_at.assign(service_.valves.size(), std::nullopt);
     if (!read_firing()) return;
     try {
       const CrankAngle margin = degrees(service_.margin, usual_margin, false);
@@ -53,9 +50,8 @@ class Crank {
       return;
     }
     for (std::size_t valve = 0; valve < service_.valves.size(); ++valve)
-      for (std::size_t stop = found_.stops.size(); stop-- > 0;)
-        if (is_reached(found_.stops[stop], service_.valves[valve]))
-          found_.first_stop[valve] = static_cast<int>(stop) + 1;
+      if (const auto stop = clearest_stop(found_.stops, place_of(service_.valves[valve])))
+        found_.measured_at[valve] = static_cast<int>(*stop) + 1;
   }
 
  private:
@@ -100,10 +96,9 @@ void find_stops(const Service& service, Findings& found) { Crank(service, found)
 
 std::vector<OpenAt> valves_at_stops(const Service& service, const Findings& found) {
   std::vector<OpenAt> open;
-  for (std::size_t stop = 0; stop < found.stops.size(); ++stop)
-    for (std::size_t valve = 0; valve < service.valves.size(); ++valve)
-      if (is_reached(found.stops[stop], service.valves[valve]))
-        open.push_back({valve, static_cast<int>(stop) + 1});
+  for (std::size_t valve = 0; valve < service.valves.size(); ++valve)
+    for (const std::size_t stop : stops_by_clear(found.stops, place_of(service.valves[valve])))
+      open.push_back({valve, static_cast<int>(stop) + 1});
   return open;
 }
 

@@ -98,8 +98,8 @@ struct Findings {
 
   std::optional<Firing> firing;
   std::vector<CrankStop> stops;
-  bool usual_timing = false;                   // some of the timing is taken as usual
-  std::vector<std::optional<int>> first_stop;  // at which each valve can be measured
+  bool usual_timing = false;                    // some of the timing is taken as usual
+  std::vector<std::optional<int>> measured_at;  // each valve's stop: where it is clear by most
   bool camshafts_out = false;
   std::optional<FittingSteps> steps;  // none without a plan, or where a valve is at no stop
   bool no_stop_for_work = false;

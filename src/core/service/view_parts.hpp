@@ -14,6 +14,7 @@ namespace shimwright {
 
 ShownTable show_book(const Service& service, const Findings& found);
 ShownTable show_valves(const Service& service, const Findings& found);
+ShownTable show_measure(const Service& service, const Findings& found);
 ShownTable show_order(const Service& service, const Findings& found);
 ShownTable show_surplus(const Service& service, const Findings& found);
 ShownTable show_steps(const Service& service, const Findings& found);
@@ -32,10 +33,11 @@ struct ViewPart {
 
 // Every table of the View: the one list of them.
 inline constexpr ViewPart view_parts[] = {
-    {"book", show_book},         {"valves", show_valves}, {"order", show_order},
-    {"left over", show_surplus}, {"steps", show_steps},   {"bench", show_bench},
-    {"stops", show_stops},       {"sizes", show_sizes},   {"boxes", show_boxes},
-    {"remarks", show_remarks},   {"ways", show_ways},     {"picture", show_picture},
+    {"book", show_book},       {"valves", show_valves},     {"measure", show_measure},
+    {"order", show_order},     {"left over", show_surplus}, {"steps", show_steps},
+    {"bench", show_bench},     {"stops", show_stops},       {"sizes", show_sizes},
+    {"boxes", show_boxes},     {"remarks", show_remarks},   {"ways", show_ways},
+    {"picture", show_picture},
 };
 
 // The stable word `yes`, or nothing.

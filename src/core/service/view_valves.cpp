@@ -49,7 +49,7 @@ class Shower {
     const auto& limits = found_.of(entries.side).limits;
     put("limits",
         limits ? tell(Say::limits_span, {teller().span(limits->min, limits->max)}) : std::string());
-    const auto stop = found_.first_stop[index_];
+    const auto stop = found_.measured_at[index_];
     put("gap label",
         stop ? tell(Say::gap_at_stop, {static_cast<std::int64_t>(*stop)}) : tell(Say::gap));
     put("shim is", trust());

@@ -2,6 +2,7 @@
 #include "core/service/words/crank_words.hpp"
 
 #include <cmath>
+#include <map>
 #include <vector>
 
 namespace shimwright {
@@ -37,16 +38,16 @@ std::string turn_in_words(const Firing& firing, std::span<const CrankStop> stops
   return words;
 }
 
-std::string reach_in_words(const CrankStop& stop, const Teller& teller) {
+std::string measured_in_words(std::span<const CrankStop> stops, std::size_t index,
+                              const Teller& teller) {
+  std::map<int, std::vector<std::string>> sides;  // by cylinder
+  for (const ReachableValve& valve : stops[index].reachable)
+    if (clearest_stop(stops, valve.place) == index)
+      sides[valve.place.cylinder].push_back(side_in_words(valve.place.side, teller));
   std::string words;
-  for (std::size_t i = 0; i < stop.reachable.size();) {
-    const int cylinder = stop.reachable[i].cylinder;
-    std::vector<std::string> sides;
-    for (; i < stop.reachable.size() && stop.reachable[i].cylinder == cylinder; ++i)
-      sides.push_back(side_in_words(stop.reachable[i].side, teller));
+  for (const auto& [cylinder, here] : sides)
     words += (words.empty() ? "" : "; ") +
-             teller.say(Say::cylinder_and_sides, {std::int64_t{cylinder}, sides});
-  }
+             teller.say(Say::cylinder_and_sides, {std::int64_t{cylinder}, here});
   return words;
 }
 
@@ -57,7 +58,7 @@ std::string stop_in_words(const Firing& firing, std::span<const CrankStop> stops
       {static_cast<std::int64_t>(index + 1),
        turn_in_words(firing, stops, index, index > 0 ? std::optional<std::size_t>(0) : std::nullopt,
                      teller),
-       reach_in_words(stops[index], teller)});
+       measured_in_words(stops, index, teller)});
 }
 
 }  // namespace shimwright

@@ -18,8 +18,10 @@ namespace shimwright {
 std::string turn_in_words(const Firing& firing, std::span<const CrankStop> stops, std::size_t index,
                           std::optional<std::size_t> from, const Teller& teller);
 
-// `cylinder 1: inlet and exhaust; cylinder 2: exhaust`.
-std::string reach_in_words(const CrankStop& stop, const Teller& teller);
+// `cylinder 1: inlet and exhaust; cylinder 2: exhaust`: the valves to be measured at that stop,
+// each of which is clear of its lobe by most there.
+std::string measured_in_words(std::span<const CrankStop> stops, std::size_t index,
+                              const Teller& teller);
 
 // Both, for a list of the stops: counted from stop 1, which serves to find the others.
 std::string stop_in_words(const Firing& firing, std::span<const CrankStop> stops, std::size_t index,

@@ -165,6 +165,7 @@ constexpr Text texts[]{
     // ---- Sheets.
     Text{Say::sheet_engine, "Engine"},
     Text{Say::sheet_head, "Head"},
+    Text{Say::sheet_measure, "Measure"},
     Text{Say::sheet_shims, "Shims"},
     Text{Say::sheet_plan, "Plan"},
     Text{Say::sheet_fit, "Fit"},
@@ -475,10 +476,10 @@ constexpr Text texts[]{
     Text{Say::engine_timing_due, "This is a number of degrees from -180 to 180."},
     Text{Say::engine_margin, "Clear of the lobe by, degrees"},
     Text{Say::engine_margin_note,
-         "At both ends of the lobe, as the crank is set by eye. Blank: 10."},
+         "At both ends of the lobe, as the crank is set by eye. Blank: 30."},
     Text{Say::engine_margin_help,
          "How far a valve must be off its lobe before its gap is measured, in degrees of the "
-         "crank: 0 to 180. Blank: 10."},
+         "crank: 0 to 180. Blank: 30."},
     Text{Say::engine_margin_due, "This is a number of degrees from 0 to 180."},
     Text{Say::engine_opened, "How shims are changed"},
     Text{Say::engine_opened_note, "With the camshafts out every shim can be reached at once."},
@@ -627,6 +628,25 @@ constexpr Text texts[]{
          "The engine\u2019s own manual comes first. Never turn the crank while a valve is without "
          "its shim. After fitting, turn it by hand through two full turns and measure every gap "
          "again."},
+    // Measure.
+    Text{Say::measure_caution,
+         "Never turn the crank while a valve is without its shim. Turn it by hand only, and only "
+         "the way the engine runs, with the engine cold and unable to start. The engine\u2019s own "
+         "manual comes first."},
+    Text{Say::measure_stop, "Stop {0}: {1}."},
+    Text{Say::measure_more_stops, "{0} more {0?stop|stops}: all stand on Head."},
+    Text{Say::measure_date, "date"},
+    Text{Say::measure_distance, "distance or hours"},
+    Text{Say::measure_who, "measured by"},
+    Text{Say::measure_limits, "gap allowed"},
+    Text{Say::measure_notes, "Notes"},
+    Text{Say::measure_hint,
+         "Gap: the thickest blade that goes. A shim that comes out: its mark and what the "
+         "micrometer says; put it back before you turn the crank. Then type all of it into Head."},
+    Text{Say::measure_command, "Measuring sheet"},
+    Text{Say::measure_no_sheet,
+         "This book has no sheet of the name Measure: an earlier version made the book, or the "
+         "sheet was given another name."},
     // Read me first.
     Text{Say::read_me_purpose,
          "From feeler gauge to order list: enter what you measure, and this book tells which "
@@ -653,7 +673,7 @@ constexpr Text texts[]{
          "these."},
     Text{Say::step_gaps,
          "With the engine cold, measure the gap at every valve with the cam\u2019s lobe away from "
-         "it, and enter it on the valve\u2019s card."},
+         "it, and enter it on the valve\u2019s card. Measure is a page to print and write on."},
     Text{Say::step_shims,
          "Take out the shims, one valve at a time, and put each back before you turn the crank. "
          "Enter the mark, measure the shim with the micrometer and enter that too: marks wear off, "

@@ -135,6 +135,7 @@ enum class Say {
   // ---- Sheets.
   sheet_engine,
   sheet_head,
+  sheet_measure,
   sheet_shims,
   sheet_plan,
   sheet_fit,
@@ -455,6 +456,19 @@ enum class Say {
   picture_note,
   picture_gap,
   plan_caution,
+
+  // Measure.
+  measure_caution,
+  measure_stop,        // number, how to turn
+  measure_more_stops,  // how many
+  measure_date,
+  measure_distance,
+  measure_who,
+  measure_limits,
+  measure_notes,
+  measure_hint,
+  measure_command,
+  measure_no_sheet,
 
   // Read me first.
   read_me_purpose,
