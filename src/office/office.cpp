@@ -8,6 +8,7 @@
 #include <com/sun/star/frame/XDesktop.hpp>
 #include <com/sun/star/lang/XMultiComponentFactory.hpp>
 #include <cppuhelper/bootstrap.hxx>
+#include <csignal>
 #include <rtl/bootstrap.hxx>
 #include <stdexcept>
 #include <thread>
@@ -61,6 +62,8 @@ Reference<css::uno::XComponentContext> connect(const std::string& pipe, Process&
 }  // namespace
 
 Office::Office(const Settings& settings) : profile_(settings.locale) {
+  // Where an office ends while something is still written to it, the call fails, not this program.
+  std::signal(SIGPIPE, SIG_IGN);
   if (settings.extension) profile_.install(*settings.extension);
   const std::string pipe = new_pipe_name();
   std::vector<std::string> command{OFFICE_PROGRAM "/soffice",

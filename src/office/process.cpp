@@ -50,6 +50,7 @@ Process::Process(const std::vector<std::string>& command,
   id_ = fork();
   if (id_ == 0) {
     setpgid(0, 0);
+    signal(SIGPIPE, SIG_DFL);
     prctl(PR_SET_PDEATHSIG, SIGTERM);
     dup2(file, STDOUT_FILENO);
     dup2(file, STDERR_FILENO);
