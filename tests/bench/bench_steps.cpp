@@ -16,7 +16,7 @@
 #include "../core/steps_questions.hpp"
 #include "../core/steps_search.hpp"
 #include "core/crank/crank.hpp"
-#include "core/fitting/steps_one_by_one.hpp"
+#include "core/fitting/greedy.hpp"
 #include "timing.hpp"
 
 namespace shimwright::bench {
@@ -79,14 +79,14 @@ double once(const std::function<void()>& run) {
 void take(const FittingQuestion& question, Sums& sums) {
   FittingSteps steps;
   sums.ours.push_back(once([&] { steps = fitting_steps(question); }));
-  fitting::OneByOne plain;
+  fitting::Schedule plain;
   sums.one_by_one.push_back(
-      once([&] { plain = fitting::one_by_one(fitting::work_of(question, {})); }));
+      once([&] { plain = fitting::greedy_schedule(fitting::work_of(question, {})); }));
   sums.turns += steps.turns;
-  sums.turns_one_by_one += plain.schedule.visits.size();
+  sums.turns_one_by_one += plain.visits.size();
   sums.proved += steps.least;
-  sums.sound = sums.sound && (steps.waiting > 0 || plain.waiting.size() > 0 ||
-                              steps.turns <= plain.schedule.visits.size());
+  sums.sound = sums.sound && (steps.waiting > 0 ||
+                              steps.turns <= plain.visits.size());
   if (question.valves.size() > valves_for_every_way || steps.waiting > 0) return;
   std::optional<search::Least> least;
   sums.every_way.push_back(once(

@@ -3,34 +3,97 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <utility>
 
-#include "core/fitting/steps_least.hpp"
-#include "core/fitting/steps_one_by_one.hpp"
-#include "core/fitting/steps_rows.hpp"
-#include "core/fitting/steps_work.hpp"
+#include "core/fitting/carry.hpp"
+#include "core/fitting/greedy.hpp"
+#include "core/fitting/least.hpp"
+#include "core/fitting/rows.hpp"
+#include "core/fitting/work.hpp"
 
 namespace shimwright {
 namespace {
 
 using fitting::Chain;
 using fitting::Effort;
+using fitting::no_index;
+using fitting::Schedule;
+using fitting::StandIn;
 using fitting::Work;
 
 // A cell waits for the answer while a person types: all told, it comes in less than a tenth of a
 // second on a machine of its time, even where the effort is used up (which is rare).
-constexpr std::uint64_t most_effort = 12'000'000;
+constexpr std::uint64_t most_effort = 40'000'000;
 
-// No engine has so many valves; a table might.
-constexpr std::size_t most_jobs = 256;
-
-void leave_out(const Work& work, const Chain& ring, bool left, std::vector<bool>& left_out) {
-  for (const std::size_t job : ring.jobs) left_out[work.jobs[job].valve] = left;
+// The rings that no shim serves as a stand-in and that do not go without one. Those that do are
+// tried together with others that do, whose shims may help.
+std::vector<std::size_t> rings_that_wait(const Work& work, Effort& effort, bool& proved) {
+  std::vector<std::size_t> waiting = fitting::lending_of(work).has_none;
+  std::vector<std::size_t> done;
+  for (bool again = true; again;) {
+    again = false;
+    for (const std::size_t ring : std::vector(waiting)) {
+      done.push_back(ring);
+      Effort share{effort.left / 2};
+      const std::uint64_t given = share.left;
+      const auto carried = fitting::carried_among(work, done, share);
+      effort.use(given - share.left);
+      if (carried.schedule) {
+        std::erase(waiting, ring);
+        again = true;
+      } else {
+        done.pop_back();
+        proved = proved && carried.proved;
+      }
+    }
+  }
+  return waiting;
 }
 
-bool some_open_at_several(const Work& work) {
-  return std::any_of(work.jobs.begin(), work.jobs.end(),
-                     [](const fitting::Job& job) { return (job.open & (job.open - 1)) != 0; });
+// Greedy, and after it the rings that go without a stand-in.
+Schedule safe_schedule(const Work& work, Effort& effort) {
+  Schedule schedule = fitting::greedy_schedule(work);
+  const auto carried =
+      fitting::carried_among(work, fitting::lending_of(work).has_none, effort).schedule;
+  if (!carried) return schedule;
+  if (!schedule.visits.empty() && schedule.visits.back() == carried->visits.front())
+    schedule.visits.pop_back();
+  const std::size_t first = schedule.visits.size();
+  schedule.visits.insert(schedule.visits.end(), carried->visits.begin(), carried->visits.end());
+  for (std::size_t job = 0; job < work.jobs.size(); ++job) {
+    if (carried->opened[job] == no_index) continue;
+    schedule.opened[job] = first + carried->opened[job];
+    schedule.finished[job] = first + carried->finished[job];
+  }
+  for (const StandIn& use : carried->stand_ins)
+    schedule.stand_ins.push_back({use.job, use.shim, first + use.from, first + use.to});
+  return schedule;
+}
+
+// A search that was cut short may come to a stop and do nothing there.
+Schedule without_idle_visits(Schedule schedule) {
+  std::vector<bool> busy(schedule.visits.size());
+  for (const std::size_t visit : schedule.finished) busy[visit] = true;
+  for (const StandIn& use : schedule.stand_ins) busy[use.from] = true;
+  std::vector<std::size_t> number;  // by visit: what it becomes
+  std::vector<std::size_t> visits;
+  for (std::size_t visit = 0; visit < busy.size(); ++visit) {
+    const std::size_t stop = schedule.visits[visit];
+    if (busy[visit] && (visits.empty() || visits.back() != stop)) visits.push_back(stop);
+    number.push_back(visits.empty() ? 0 : visits.size() - 1);
+  }
+  for (std::size_t& visit : schedule.opened) visit = number[visit];
+  for (std::size_t& visit : schedule.finished) visit = number[visit];
+  for (StandIn& use : schedule.stand_ins) use = {use.job, use.shim, number[use.from], number[use.to]};
+  std::erase_if(schedule.stand_ins, [](const StandIn& use) { return use.from == use.to; });
+  schedule.visits = std::move(visits);
+  return schedule;
+}
+
+bool is_better(const Schedule& a, const Schedule& b) {
+  return std::pair(a.visits.size(), a.stand_ins.size()) <
+         std::pair(b.visits.size(), b.stand_ins.size());
 }
 
 }  // namespace
@@ -90,52 +153,31 @@ std::string_view word_for(Step::Kind kind) {
 }
 
 FittingSteps fitting_steps(const FittingQuestion& question) {
-  std::vector<bool> left_out(question.valves.size());
-  const Work all = fitting::work_of(question, left_out);
-  const auto stuck = fitting::one_by_one(all).waiting;
-  for (const std::size_t ring : stuck) leave_out(all, all.chains[ring], true, left_out);
-
+  fitting::check(question);
   FittingSteps result;
   Effort effort{.left = most_effort};
-  Work work = fitting::work_of(question, left_out);
-  auto schedule = fitting::one_by_one(work).schedule;
-  fitting::Least least{.schedule = {}, .proved = false};
-  const bool few = all.jobs.size() <= most_jobs;
-  if (few) least = fitting::least_schedule(work, schedule.visits.size(), effort);
-
-  // Where valves are open at several stops, one of them may carry a shim from stop to stop, and a
-  // ring may so be done without a stand-in from outside.
-  std::vector<std::size_t> waiting = stuck;
-  if (few && !stuck.empty() && some_open_at_several(all)) {
-    const std::size_t most = 2 * all.stops.size() + 2;
-    Effort extra{most_effort / 4};
-    for (const std::size_t ring : stuck) {
-      leave_out(all, all.chains[ring], false, left_out);
-      Work more = fitting::work_of(question, left_out);
-      auto found = fitting::least_schedule(more, most, extra);
-      if (found.schedule) {
-        work = std::move(more);
-        least = std::move(found);
-        std::erase(waiting, ring);
-      } else {
-        leave_out(all, all.chains[ring], true, left_out);
-        least.proved = least.proved && found.proved;
-      }
-    }
+  std::vector<bool> left_out(question.valves.size());
+  const Work all = fitting::work_of(question, left_out);
+  Effort for_rings{.left = most_effort / 4};
+  for (const std::size_t c : rings_that_wait(all, for_rings, result.least)) {
+    const Chain& ring = all.chains[c];
+    result.steps.push_back(fitting::waiting_row(question, all, ring));
+    result.waiting += ring.jobs.size();
+    for (const std::size_t job : ring.jobs) left_out[all.jobs[job].valve] = true;
   }
 
-  if (least.schedule) {
-    schedule = *std::move(least.schedule);
-  } else if (few) {
-    Effort extra{effort.left + most_effort};
-    schedule = fitting::with_visits_left_out(work, std::move(schedule), extra);
-  }
-  result.least = least.proved;
-  for (const std::size_t ring : waiting) {
-    result.steps.push_back(fitting::waiting_row(question, all, all.chains[ring]));
-    result.waiting += all.chains[ring].jobs.size();
-  }
+  const Work work = fitting::work_of(question, left_out);
   if (work.jobs.empty()) return result;
+  for_rings = {.left = most_effort / 4};
+  Schedule schedule = safe_schedule(work, for_rings);
+  auto least = fitting::least_schedule(work, schedule.visits.size(), effort);
+  if (!least.proved) schedule = fitting::shortened(work, std::move(schedule), for_rings);
+  if (least.schedule) {
+    Schedule found = *std::move(least.schedule);
+    if (least.proved || is_better(found, schedule)) schedule = std::move(found);
+  }
+  if (!least.proved) schedule = without_idle_visits(std::move(schedule));
+  result.least = result.least && least.proved && least.schedule;
   if (!question.camshafts_out) result.turns = schedule.visits.size();
   result.stand_ins = schedule.stand_ins.size();
   for (Step& step : fitting::rows_of(question, work, schedule))

@@ -13,14 +13,13 @@
 #include <unordered_map>
 #include <vector>
 
-#include "core/fitting/steps_stand_ins.hpp"
-#include "core/fitting/steps_work.hpp"
+#include "core/fitting/work.hpp"
 
 namespace shimwright::fitting {
 
-class Visits {
+class OrderSearch {
  public:
-  explicit Visits(const Work& work);
+  explicit OrderSearch(const Work& work);
 
   // No order has fewer visits than this.
   std::size_t least_possible() const;
@@ -29,25 +28,22 @@ class Visits {
     std::vector<std::vector<std::size_t>> found;  // indices into Work::stops
     bool all = true;                              // false: there may be more
   };
-  // `distinct`: of two orders that differ only in neighbouring visits of which neither helps the
-  // other, one. (It may still matter to the stand-ins which of them comes first.)
-  Orders orders_of(std::size_t count, bool distinct, Effort& effort);
+  // At most so many of them.
+  Orders orders_of(std::size_t visits, std::size_t most, Effort& effort);
 
  private:
-  // By job: not touched, opened, finished. A string, so that it can be looked up.
+  // By job: untouched, opened, finished. A string, so that it can be looked up.
   using State = std::string;
 
   void visit(State& state, std::size_t stop) const;
   std::size_t at_least(const State& state) const;
-  bool extend(const State& before, const State& state, std::size_t left, Effort& effort);
-  bool either_way(const State& before, const State& after, std::size_t stop) const;
+  bool extend(const State& state, std::size_t left, std::size_t most, Effort& effort);
 
   const Work& work_;
   std::vector<std::vector<std::size_t>> open_at_;  // by stop: jobs
   std::vector<std::size_t> path_;
-  bool distinct_ = false;
   Orders orders_;
-  // A state after a visit to the stop in its last character: so many further visits are too few.
+  // From this state, so many visits and fewer do not do the work.
   std::unordered_map<State, std::size_t> too_few_;
 };
 

@@ -6,8 +6,7 @@
 
 #include <optional>
 
-#include "core/fitting/steps_stand_ins.hpp"
-#include "core/fitting/steps_work.hpp"
+#include "core/fitting/work.hpp"
 
 namespace shimwright::fitting {
 
@@ -17,9 +16,9 @@ struct Least {
 };
 
 // Looks for schedules of at most so many visits.
-Least least_schedule(const Work& work, std::size_t most, Effort& effort);
+Least least_schedule(const Work& work, std::size_t most_visits, Effort& effort);
 
 // Where that search was cut short: leaves visits out of a schedule as long as it can.
-Schedule with_visits_left_out(const Work& work, Schedule schedule, Effort& effort);
+Schedule shortened(const Work& work, Schedule schedule, Effort& effort);
 
 }  // namespace shimwright::fitting

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "core/fitting/steps.hpp"
-#include "core/fitting/steps_work.hpp"
+#include "core/fitting/work.hpp"
 
 namespace shimwright::fitting {
 
