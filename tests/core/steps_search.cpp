@@ -13,7 +13,9 @@ using Supply = FittingValve::Supply;
 
 class Search {
  public:
-  Search(const FittingQuestion& question, const std::vector<bool>& left_out) {
+  Search(const FittingQuestion& question, const std::vector<bool>& left_out,
+         const std::optional<Least>& known)
+      : known_(known) {
     std::vector<std::size_t> shim_of(question.valves.size());
     std::vector<std::size_t> at;
     for (std::size_t i = 0; i < question.valves.size(); ++i) {
@@ -46,7 +48,8 @@ class Search {
       if (const auto found = level.find(end); found != level.end())
         return Least{turns, found->second};
       next_.clear();
-      for (const auto& [state, cost] : level)
+      for (const auto& [state, cost] : level) {
+        if (is_worse(state, turns, cost)) continue;
         for (const int stop : stops_) {
           std::vector<bool> free(shims_.size(), true);
           for (std::size_t v = 0; v < valves_.size(); ++v)
@@ -54,6 +57,7 @@ class Search {
           std::string after = state;
           fill(0, state, stop, free, after, cost);
         }
+      }
       level.clear();
       for (const auto& [state, cost] : next_) {
         const auto known = cheapest.find(state);
@@ -89,6 +93,22 @@ class Search {
     return valves_[v].stops.contains(stop) && held(state, v) != valves_[v].fresh;
   }
 
+  // Whether this state, come to so, cannot end as well as what is known: valves not done that have
+  // no stop in common take a turn each.
+  bool is_worse(const std::string& state, std::size_t turns, std::size_t cost) const {
+    if (!known_) return false;
+    std::set<int> seen;
+    for (std::size_t v = 0; v < valves_.size(); ++v) {
+      const std::set<int>& stops = valves_[v].stops;
+      if (held(state, v) == valves_[v].fresh ||
+          std::any_of(stops.begin(), stops.end(), [&](int stop) { return seen.contains(stop); }))
+        continue;
+      seen.insert(stops.begin(), stops.end());
+      ++turns;
+    }
+    return turns > known_->turns || (turns == known_->turns && cost > known_->stand_ins);
+  }
+
   void fill(std::size_t v, const std::string& before, int stop, std::vector<bool>& free,
             std::string& after, std::size_t cost) {
     if (v == valves_.size()) {
@@ -113,6 +133,7 @@ class Search {
     after[v] = before[v];
   }
 
+  std::optional<Least> known_;
   std::vector<Shim> shims_;
   std::vector<Valve> valves_;
   std::set<int> stops_;
@@ -121,8 +142,9 @@ class Search {
 
 }  // namespace
 
-std::optional<Least> every_way(const FittingQuestion& question, const std::vector<bool>& left_out) {
-  return Search(question, left_out).run();
+std::optional<Least> every_way(const FittingQuestion& question, const std::vector<bool>& left_out,
+                               const std::optional<Least>& known) {
+  return Search(question, left_out, known).run();
 }
 
 }  // namespace shimwright::search

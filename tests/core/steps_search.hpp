@@ -19,7 +19,9 @@ struct Least {
 };
 
 // The fewest turns, then stand-ins, to fit all valves but those left out (which are not touched);
-// none where there is no way.
-std::optional<Least> every_way(const FittingQuestion& question, const std::vector<bool>& left_out);
+// none where there is no way. With `known`, no way that comes out worse is followed to its end,
+// which is quicker: it tells whether that can be done and whether it can be beaten.
+std::optional<Least> every_way(const FittingQuestion& question, const std::vector<bool>& left_out,
+                               const std::optional<Least>& known = {});
 
 }  // namespace shimwright::search

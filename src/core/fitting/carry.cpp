@@ -2,6 +2,7 @@
 #include "core/fitting/carry.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <string>
 #include <unordered_map>
 
@@ -120,15 +121,20 @@ class CarrySearch {
 
 }  // namespace
 
-Carried carried_among(const Work& work, const std::vector<std::size_t>& rings, Effort& effort) {
-  const bool any_at_several =
-      std::any_of(rings.begin(), rings.end(), [&work](std::size_t ring) {
-        return std::any_of(
-            work.chains[ring].jobs.begin(), work.chains[ring].jobs.end(),
-            [&work](std::size_t job) { return has_several(work.jobs[job].open); });
-      });
-  if (!any_at_several) return {};
-  return CarrySearch(work, rings, effort).run();
+Carried carried_among(const Work& work, const std::vector<std::size_t>& rings,
+                      const std::vector<std::size_t>& helpers, Effort& effort) {
+  const auto may_carry = [&work](std::size_t ring) {
+    const auto& jobs = work.chains[ring].jobs;
+    return std::any_of(jobs.begin(), jobs.end(),
+                       [&work](std::size_t job) { return has_several(work.jobs[job].open); });
+  };
+  Carried carried;
+  std::vector<std::size_t> among = rings;
+  if (std::any_of(among.begin(), among.end(), may_carry))
+    carried = CarrySearch(work, among, effort).run();
+  std::copy_if(helpers.begin(), helpers.end(), std::back_inserter(among), may_carry);
+  if (carried.schedule || among.size() == rings.size()) return carried;
+  return CarrySearch(work, among, effort).run();
 }
 
 }  // namespace shimwright::fitting

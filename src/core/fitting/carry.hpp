@@ -18,8 +18,10 @@ struct Carried {
   bool proved = true;                // false: the effort was spent before all was looked at
 };
 
+// `helpers`: rings within one stop, whose valves may carry too; taken in only if it fails without.
 // Every way, breadth first: what is in which valve at a turn of the crank, and at each stop every
 // way to change shims between the valves open there. The fewest visits, not the fewest stand-ins.
-Carried carried_among(const Work& work, const std::vector<std::size_t>& rings, Effort& effort);
+Carried carried_among(const Work& work, const std::vector<std::size_t>& rings,
+                      const std::vector<std::size_t>& helpers, Effort& effort);
 
 }  // namespace shimwright::fitting

@@ -35,7 +35,7 @@ class GreedyFitter {
       if (!work.chains[c].ring) ready_.push_back(work.chains[c].jobs.front());
       if (lending_.lent[c] != no_index) borrowers_[lending_.lent[c]].push_back(c);
     }
-    for (const std::size_t ring : lending_.has_none) started_[ring] = work.chains[ring].common == 0;
+    for (const std::size_t ring : lending_.has_none) started_[ring] = true;
   }
 
   Schedule work() {
@@ -246,21 +246,20 @@ Lending lending_of(const Work& work) {
   std::stable_sort(rings.begin(), rings.end(), [&work](const auto& a, const auto& b) {
     return work.shims[a.first].size > work.shims[b.first].size;
   });
-  Lending lending{.lent = std::vector<std::size_t>(work.chains.size(), no_index), .has_none = {}};
+  Lending lending;
+  lending.lent.assign(work.chains.size(), no_index);
   for (const auto& [job, c] : rings) {
     const auto& [spare, other] = thinnest[work.shims[job].series];
     const auto fits = [&](const std::optional<std::size_t>& shim) {
       return shim && work.shims[*shim].size <= work.shims[job].size;
     };
     if (!fits(spare) && !fits(other)) {
-      lending.has_none.push_back(c);
+      (work.chains[c].common == 0 ? lending.has_none : lending.needs_none).push_back(c);
       continue;
     }
     if (!fits(spare)) lending.lent[c] = *other;
     for (const std::size_t member : work.chains[c].jobs) offer(member);
   }
-  std::erase_if(lending.has_none,
-                [&work](std::size_t c) { return work.chains[c].common != 0; });
   return lending;
 }
 

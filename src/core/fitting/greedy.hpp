@@ -20,7 +20,8 @@ namespace shimwright::fitting {
 // How each ring comes by a stand-in, where no valve carries its shims from stop to stop.
 struct Lending {
   std::vector<std::size_t> lent;      // by chain: a shim that is no spare; no_index: a spare serves
-  std::vector<std::size_t> has_none;  // indices of rings that need a stand-in and get none
+  std::vector<std::size_t> has_none;  // indices of rings across stops that get none
+  std::vector<std::size_t> needs_none;  // and of rings within one stop that would get none
 };
 // Time n log n.
 Lending lending_of(const Work& work);

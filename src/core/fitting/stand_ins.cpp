@@ -109,7 +109,7 @@ void StandInSearch::find_covered(const Chain& chain) {
   if (needs_none(chain)) return;
   for (const std::size_t job : chain.jobs) {
     JobTime& time = times_[job];
-    time.covered = 0;
+    time.covered = time.own = 0;
     if (time.kind != Kind::open || !may_wait(job)) continue;
     const Visits wanted =
         before(last_open(job, visits_.size())) & ~before(first_of(time.open_in));
@@ -120,8 +120,23 @@ void StandInSearch::find_covered(const Chain& chain) {
       time.covered |= turns_free(shim) & wanted;
       if (time.covered == wanted) break;
     }
+    time.own = turns_free(job);
     effort_.use(2 * looked);
   }
+}
+
+// The last visit up to which others' shims could fill the valve, opened in this visit.
+std::size_t StandInSearch::last_with_one(std::size_t job, std::size_t from) const {
+  const Visits turns = times_[job].covered >> from;
+  return last_open(job, from + static_cast<std::size_t>(std::countr_one(turns)));
+}
+
+// The same if its own may be put back.
+std::size_t StandInSearch::last_with_more(std::size_t job, std::size_t from) const {
+  const std::size_t one = last_with_one(job, from);
+  if (one <= from) return one;
+  const Visits turns = (times_[job].covered | times_[job].own) >> one;
+  return last_open(job, one + static_cast<std::size_t>(std::countr_one(turns)));
 }
 
 // The visits in which every job of the ring can be done at once.
@@ -170,12 +185,15 @@ std::size_t StandInSearch::cost_if_opened(std::size_t job, std::size_t t,
   const JobTime& time = times_[job];
   if (time.kind == Kind::waits) return t == time.opened ? before[time.finished] : never;
   if (!in_set(time.open_in, t) || t > time.opened_by) return never;
-  const std::size_t cost = t >= time.finished_from ? before[t] : never;
+  std::size_t cost = t >= time.finished_from ? before[t] : never;
   if (time.kind != Kind::open) return cost;
-  const auto filled = static_cast<std::size_t>(std::countr_one(time.covered >> t));
-  const std::size_t last = last_open(job, t + filled);
-  if (last <= t || last < time.finished_from) return cost;
-  return std::min<std::size_t>(cost, before[last] + 1U);
+  const std::size_t one = last_with_one(job, t);
+  if (one > t && one >= time.finished_from)
+    cost = std::min<std::size_t>(cost, before[one] + 1U);
+  const std::size_t more = last_with_more(job, t);
+  if (more > one && more >= time.finished_from)
+    cost = std::min<std::size_t>(cost, before[more] + 2U);
+  return cost;
 }
 
 // cost[t]: stand-ins needed so far if the giver is to be opened by visit t. Makes of it the same
@@ -281,9 +299,8 @@ bool StandInSearch::let_wait(const Chain& chain, std::size_t job, std::size_t us
   const std::size_t end = last_open(job, visits_.size());
   for (std::size_t from = 0; from < end && from <= before_it.opened_by; ++from) {
     if (!in_set(before_it.open_in, from)) continue;
-    const auto filled = static_cast<std::size_t>(std::countr_one(before_it.covered >> from));
-    for (std::size_t to = std::min(end, from + filled);
-         to > from && to >= before_it.finished_from; --to) {
+    for (std::size_t to = last_with_more(job, from); to > from && to >= before_it.finished_from;
+         --to) {
       if (!in_set(before_it.open_in, to)) continue;
       times_[job].kind = Kind::waits;
       times_[job].opened = static_cast<std::uint8_t>(from);
@@ -300,14 +317,14 @@ bool StandInSearch::let_wait(const Chain& chain, std::size_t job, std::size_t us
 bool StandInSearch::cover(std::size_t job, std::size_t from, std::size_t used, std::size_t most) {
   if (!affords(used + 1, most)) return false;
   const std::size_t end = times_[job].finished;
-  // Its own old shim is never put back: whatever came in for it could have gone where it went.
-  const std::size_t last = from == times_[job].opened ? no_index : stand_ins_.back().shim;
+  // Its own old shim may be put back, but cannot be what comes in for it.
+  const std::size_t last = from == times_[job].opened ? job : stand_ins_.back().shim;
   for (std::size_t to = end; to > from; --to) {
     if (!in_set(times_[job].open_in, to)) continue;
     for (const std::size_t shim : work_.no_thicker(job)) {
       if (effort_.spent()) return false;
       effort_.use(2);
-      if (shim == job || shim == last || shim == work_.jobs[job].fresh) continue;
+      if (shim == last || shim == work_.jobs[job].fresh) continue;
       if ((before(to) & ~before(from) & ~turns_free(shim)) != 0) continue;
       const Shim& it = work_.shims[shim];
       std::uint8_t unused = 0;

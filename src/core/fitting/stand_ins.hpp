@@ -55,7 +55,8 @@ class StandInSearch {
   enum class Kind : std::uint8_t { open, one_visit, waits };  // open: not settled
   struct JobTime {
     Visits open_in = 0;
-    Visits covered = 0;  // turns over which some shim could stand in
+    Visits covered = 0;  // turns over which another's shim could stand in
+    Visits own = 0;      // turns over which its own might be put back after that
     Kind kind = Kind::open;
     std::uint8_t opened = 0;  // where it waits
     std::uint8_t finished = 0;
@@ -73,6 +74,8 @@ class StandInSearch {
   void find_covered(const Chain& chain);
   Visits visits_for_all(const Chain& ring) const;
   std::size_t waiting_in(const Chain& ring) const;
+  std::size_t last_with_one(std::size_t job, std::size_t from) const;
+  std::size_t last_with_more(std::size_t job, std::size_t from) const;
   bool needs_none(const Chain& chain) const;
   std::size_t cost_if_opened(std::size_t job, std::size_t t, const Costs& before) const;
   void go_along(const Chain& chain, std::size_t first, std::size_t jobs, Costs& cost) const;

@@ -24,12 +24,12 @@ using fitting::Work;
 
 // A cell waits for the answer while a person types: all told, it comes in less than a tenth of a
 // second on a machine of its time, even where the effort is used up (which is rare).
-constexpr std::uint64_t most_effort = 40'000'000;
+constexpr std::uint64_t most_effort = 30'000'000;
 
 // The rings that no shim serves as a stand-in and that do not go without one. Those that do are
 // tried together with others that do, whose shims may help.
 std::vector<std::size_t> rings_that_wait(const Work& work, Effort& effort, bool& proved) {
-  std::vector<std::size_t> waiting = fitting::lending_of(work).has_none;
+  auto [lent, waiting, helpers] = fitting::lending_of(work);
   std::vector<std::size_t> done;
   for (bool again = true; again;) {
     again = false;
@@ -37,7 +37,7 @@ std::vector<std::size_t> rings_that_wait(const Work& work, Effort& effort, bool&
       done.push_back(ring);
       Effort share{effort.left / 2};
       const std::uint64_t given = share.left;
-      const auto carried = fitting::carried_among(work, done, share);
+      const auto carried = fitting::carried_among(work, done, helpers, share);
       effort.use(given - share.left);
       if (carried.schedule) {
         std::erase(waiting, ring);
@@ -54,8 +54,8 @@ std::vector<std::size_t> rings_that_wait(const Work& work, Effort& effort, bool&
 // Greedy, and after it the rings that go without a stand-in.
 Schedule safe_schedule(const Work& work, Effort& effort) {
   Schedule schedule = fitting::greedy_schedule(work);
-  const auto carried =
-      fitting::carried_among(work, fitting::lending_of(work).has_none, effort).schedule;
+  const auto [lent, rings, helpers] = fitting::lending_of(work);
+  const auto carried = fitting::carried_among(work, rings, helpers, effort).schedule;
   if (!carried) return schedule;
   if (!schedule.visits.empty() && schedule.visits.back() == carried->visits.front())
     schedule.visits.pop_back();
@@ -170,14 +170,15 @@ FittingSteps fitting_steps(const FittingQuestion& question) {
   if (work.jobs.empty()) return result;
   for_rings = {.left = most_effort / 4};
   Schedule schedule = safe_schedule(work, for_rings);
-  auto least = fitting::least_schedule(work, schedule.visits.size(), effort);
-  if (!least.proved) schedule = fitting::shortened(work, std::move(schedule), for_rings);
-  if (least.schedule) {
-    Schedule found = *std::move(least.schedule);
-    if (least.proved || is_better(found, schedule)) schedule = std::move(found);
+  auto [found, proved] = fitting::least_schedule(work, schedule.visits.size(), effort);
+  result.least = result.least && found && proved;
+  if (found && proved) {
+    schedule = *std::move(found);
+  } else {
+    schedule = fitting::shortened(work, std::move(schedule), for_rings);
+    if (found && is_better(*found, schedule)) schedule = *std::move(found);
+    schedule = without_idle_visits(std::move(schedule));
   }
-  if (!least.proved) schedule = without_idle_visits(std::move(schedule));
-  result.least = result.least && least.proved && least.schedule;
   if (!question.camshafts_out) result.turns = schedule.visits.size();
   result.stand_ins = schedule.stand_ins.size();
   for (Step& step : fitting::rows_of(question, work, schedule))

@@ -125,7 +125,7 @@ OrderSearch::Orders OrderSearch::orders_of(std::size_t visits, std::size_t most,
 
 // Whether any order came of it. Stops when there are `most` orders in all.
 bool OrderSearch::extend(const State& state, std::size_t left, std::size_t most, Effort& effort) {
-  effort.use(100 + 8 * state.size());
+  effort.use(50 + 2 * state.size() + work_.stops.size() * work_.stops.size() / 2);
   if (at_least(state) > left) return false;
   if (left == 0) {
     orders_.found.push_back(path_);
