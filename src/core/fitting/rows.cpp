@@ -12,11 +12,14 @@ namespace {
 class Rows {
  public:
   Rows(const FittingQuestion& question, const Work& work, const Schedule& schedule)
-      : question_(question), work_(work), schedule_(schedule), wanted_(work.jobs.size()) {
-    name_shims();
+      : question_(question),
+        work_(work),
+        schedule_(schedule),
+        shims_(work.shims),
+        wanted_(work.jobs.size()) {
     name_spares();
     list_changes();
-    for (const BenchShim& shim : shims_) place_of_.push_back(shim.out_of);
+    for (const Shim& shim : shims_) place_of_.push_back(shim.out_of);
     for (std::size_t j = 0; j < work.jobs.size(); ++j) held_.push_back(j);
   }
 
@@ -31,23 +34,6 @@ class Rows {
 
  private:
   using Origin = ShimAtBench::Origin;
-
-  struct BenchShim {
-    Length size;
-    std::size_t out_of = no_index;
-    std::size_t goes_to = no_index;
-    ShimAtBench name;
-  };
-
-  void name_shims() {
-    for (std::size_t x = 0; x < work_.shims.size() && !work_.shims[x].is_spare(); ++x) {
-      const Shim& shim = work_.shims[x];
-      const std::size_t job = shim.out_of != no_index ? shim.out_of : shim.goes_to;
-      shims_.push_back({shim.size, shim.out_of, shim.goes_to,
-                        {shim.out_of != no_index ? Origin::out_of_valve : Origin::meant_for_valve,
-                         work_.jobs[job].valve}});
-    }
-  }
 
   // Of spares alike, which one: taken in the order in which they are needed, one that is free then
   // stays free until it comes out. The thickest first, as it is the nearest.
@@ -75,7 +61,7 @@ class Rows {
         used_[i] = free != of_row[r].end() ? *free : shims_.size();
         if (free == of_row[r].end()) {
           of_row[r].push_back(shims_.size());
-          shims_.push_back({spare.size, no_index, no_index, {Origin::spare, spare.row}});
+          shims_.push_back({.size = spare.size, .name = {Origin::spare, spare.row}});
           free_from.push_back(0);
         }
         free_from[used_[i]] = use.to;
@@ -193,7 +179,7 @@ class Rows {
 
   // Sizes stand in columns of their own, in the unit of whoever lays out the table.
   Told stand_in(std::size_t shim, std::int64_t back) const {
-    const BenchShim& it = shims_[shim];
+    const Shim& it = shims_[shim];
     if (it.name.origin == Origin::spare) return {Say::step_stand_in_spare, {back}};
     if (it.out_of != no_index) return {Say::step_stand_in_out_of, {name_of(it.out_of), back}};
     return {Say::step_stand_in_meant_for, {name_of(it.goes_to), back}};
@@ -201,7 +187,7 @@ class Rows {
 
   // What becomes of a shim that comes out of the valve of this job.
   Told kept_for(std::size_t shim, std::size_t job) const {
-    const BenchShim& it = shims_[shim];
+    const Shim& it = shims_[shim];
     if (it.goes_to != no_index && it.goes_to != job)
       return {Say::step_keep_for, {name_of(it.goes_to)}};
     if (it.name.origin == Origin::spare) return {Say::step_back_to_spares};
@@ -211,7 +197,7 @@ class Rows {
   const FittingQuestion& question_;
   const Work& work_;
   const Schedule& schedule_;
-  std::vector<BenchShim> shims_;       // the work's, but each spare used by itself
+  std::vector<Shim> shims_;   // the work's, and after them each spare used
   std::vector<std::size_t> used_;      // by stand-in of the schedule: which of these
   std::vector<std::vector<Change>> changes_;  // by visit
   std::vector<const Change*> wanted_;  // by job: in this visit, and not yet done

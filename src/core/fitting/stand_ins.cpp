@@ -106,7 +106,6 @@ StandInSearch::Visits StandInSearch::turns_free(std::size_t shim) const {
 // For each job of the chain that is not settled: over which turns stand-ins could fill its valve,
 // were it the only one in need.
 void StandInSearch::find_covered(const Chain& chain) {
-  if (needs_none(chain)) return;
   for (const std::size_t job : chain.jobs) {
     JobTime& time = times_[job];
     time.covered = time.own = 0;
@@ -156,29 +155,6 @@ std::size_t StandInSearch::waiting_in(const Chain& ring) const {
   return no_index;
 }
 
-// Whether the chain can do with the stand-ins settled: all else opened and finished in one visit,
-// as early as may be.
-bool StandInSearch::needs_none(const Chain& chain) const {
-  const std::size_t jobs = chain.jobs.size();
-  effort_.use(jobs);
-  const std::size_t start = chain.ring ? waiting_in(chain) : 0;
-  if (start == no_index) return visits_for_all(chain) != 0;
-  std::size_t from = 0;
-  for (std::size_t i = start; i < start + jobs; ++i) {
-    const std::size_t job = chain.jobs[i < jobs ? i : i - jobs];
-    const JobTime& time = times_[job];
-    if (time.kind == Kind::waits) {
-      if (from > time.finished) return false;
-      from = time.opened;
-    } else {
-      from = first_open(job, std::max<std::size_t>(from, time.finished_from));
-      if (from >= visits_.size() || from > time.opened_by) return false;
-    }
-  }
-  // Round to where it began: the shim of the last goes into the first.
-  return !chain.ring || from <= times_[chain.jobs[start]].finished;
-}
-
 // Of the job's chain so far, with before[t] the cost if the giver is to be opened by visit t.
 std::size_t StandInSearch::cost_if_opened(std::size_t job, std::size_t t,
                                           const Costs& before) const {
@@ -216,7 +192,6 @@ void StandInSearch::go_along(const Chain& chain, std::size_t first, std::size_t 
 
 // Stand-ins that the chain needs beyond those settled, at least.
 std::size_t StandInSearch::need_of(const Chain& chain) const {
-  if (needs_none(chain)) return 0;
   const std::size_t count = visits_.size();
   const std::size_t jobs = chain.jobs.size();
   Costs cost;
@@ -234,6 +209,7 @@ std::size_t StandInSearch::need_of(const Chain& chain) const {
     go_along(chain, start + 1, jobs - 1, cost);
     return std::min<std::size_t>(never, cost[first.finished]);
   }
+  if (visits_for_all(chain) != 0) return 0;
   std::size_t need = never;
   for (std::size_t t = 0; t < count && need > 1; ++t) {
     if (!in_set(times_[chain.jobs.front()].open_in, t)) continue;

@@ -76,7 +76,6 @@ class StandInSearch {
   std::size_t waiting_in(const Chain& ring) const;
   std::size_t last_with_one(std::size_t job, std::size_t from) const;
   std::size_t last_with_more(std::size_t job, std::size_t from) const;
-  bool needs_none(const Chain& chain) const;
   std::size_t cost_if_opened(std::size_t job, std::size_t t, const Costs& before) const;
   void go_along(const Chain& chain, std::size_t first, std::size_t jobs, Costs& cost) const;
   std::size_t need_of(const Chain& chain) const;

@@ -157,7 +157,7 @@ FittingSteps fitting_steps(const FittingQuestion& question) {
   FittingSteps result;
   Effort effort{.left = most_effort};
   std::vector<bool> left_out(question.valves.size());
-  const Work all = fitting::work_of(question, left_out);
+  Work all = fitting::work_of(question, left_out);
   Effort for_rings{.left = most_effort / 4};
   for (const std::size_t c : rings_that_wait(all, for_rings, result.least)) {
     const Chain& ring = all.chains[c];
@@ -166,7 +166,8 @@ FittingSteps fitting_steps(const FittingQuestion& question) {
     for (const std::size_t job : ring.jobs) left_out[all.jobs[job].valve] = true;
   }
 
-  const Work work = fitting::work_of(question, left_out);
+  const Work work =
+      result.waiting == 0 ? std::move(all) : fitting::work_of(question, left_out);
   if (work.jobs.empty()) return result;
   for_rings = {.left = most_effort / 4};
   Schedule schedule = safe_schedule(work, for_rings);

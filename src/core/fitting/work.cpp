@@ -12,6 +12,7 @@ namespace shimwright::fitting {
 namespace {
 
 using Supply = FittingValve::Supply;
+using Origin = ShimAtBench::Origin;
 
 constexpr std::size_t most_valves = 1000;
 constexpr std::size_t most_spare_rows = 20'000;
@@ -66,7 +67,10 @@ class WorkTable {
     for (std::size_t j = 0; j < work_.jobs.size(); ++j) {
       const FittingValve& valve = valve_of(work_.jobs[j]);
       const std::size_t series = series_.try_emplace(valve.series, series_.size()).first->second;
-      work_.shims.push_back({.size = *valve.shim, .series = series, .out_of = j});
+      work_.shims.push_back({.size = *valve.shim,
+                             .series = series,
+                             .out_of = j,
+                             .name = {Origin::out_of_valve, work_.jobs[j].valve}});
     }
     for (std::size_t j = 0; j < work_.jobs.size(); ++j) {
       Job& job = work_.jobs[j];
@@ -77,7 +81,9 @@ class WorkTable {
         work_.jobs[job.giver].taker = j;
       } else {
         job.fresh = work_.shims.size();
-        work_.shims.push_back({.size = valve.fit, .series = work_.shims[j].series});
+        work_.shims.push_back({.size = valve.fit,
+                               .series = work_.shims[j].series,
+                               .name = {Origin::meant_for_valve, job.valve}});
       }
       work_.shims[job.fresh].goes_to = j;
     }

@@ -52,6 +52,7 @@ struct Shim {
   std::size_t series = 0;
   std::size_t out_of = no_index;   // the job in which it is at first
   std::size_t goes_to = no_index;  // the job for which it is meant
+  ShimAtBench name = {};           // not of spares alike
   std::size_t count = 1;
   std::size_t first_row = 0;  // of spares: their part of Work::spares
   std::size_t last_row = 0;
