@@ -254,7 +254,7 @@ Lending lending_of(const Work& work) {
       return shim && work.shims[*shim].size <= work.shims[job].size;
     };
     if (!fits(spare) && !fits(other)) {
-      (work.chains[c].common == 0 ? lending.has_none : lending.needs_none).push_back(c);
+      if (work.chains[c].common == 0) lending.has_none.push_back(c);
       continue;
     }
     if (!fits(spare)) lending.lent[c] = *other;

@@ -21,7 +21,6 @@ namespace shimwright::fitting {
 struct Lending {
   std::vector<std::size_t> lent;      // by chain: a shim that is no spare; no_index: a spare serves
   std::vector<std::size_t> has_none;  // indices of rings across stops that get none
-  std::vector<std::size_t> needs_none;  // and of rings within one stop that would get none
 };
 // Time n log n.
 Lending lending_of(const Work& work);

@@ -133,26 +133,4 @@ Least least_schedule(const Work& work, std::size_t most, Effort& effort) {
   return least;
 }
 
-Schedule shortened(const Work& work, Schedule schedule, Effort& effort) {
-  const std::uint64_t one_attempt = effort.left / 32;  // one that takes long hardly ever succeeds
-  std::size_t failed = 0;                              // attempts since the last that succeeded
-  for (std::size_t i = 0; failed < schedule.visits.size() && !effort.spent(); ++failed) {
-    if (i >= schedule.visits.size()) i = 0;
-    std::vector<std::size_t> visits = schedule.visits;
-    visits.erase(visits.begin() + static_cast<std::ptrdiff_t>(i));
-    visits.erase(std::unique(visits.begin(), visits.end()), visits.end());
-    ++i;
-    if (visits.empty() || visits.size() > most_visits) continue;
-    const std::uint64_t given = std::min(one_attempt, effort.left);
-    Effort share{given};
-    if (auto shorter = StandInSearch(work, visits, share).with_at_most(never)) {
-      schedule = *std::move(shorter);
-      --i;
-      failed = static_cast<std::size_t>(-1);
-    }
-    effort.use(given - share.left);
-  }
-  return schedule;
-}
-
 }  // namespace shimwright::fitting

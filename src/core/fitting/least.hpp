@@ -18,7 +18,4 @@ struct Least {
 // Looks for schedules of at most so many visits.
 Least least_schedule(const Work& work, std::size_t most_visits, Effort& effort);
 
-// Where that search was cut short: leaves visits out of a schedule as long as it can.
-Schedule shortened(const Work& work, Schedule schedule, Effort& effort);
-
 }  // namespace shimwright::fitting

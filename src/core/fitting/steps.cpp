@@ -6,7 +6,6 @@
 #include <optional>
 #include <utility>
 
-#include "core/fitting/carry.hpp"
 #include "core/fitting/greedy.hpp"
 #include "core/fitting/least.hpp"
 #include "core/fitting/rows.hpp"
@@ -15,9 +14,7 @@
 namespace shimwright {
 namespace {
 
-using fitting::Chain;
 using fitting::Effort;
-using fitting::no_index;
 using fitting::Schedule;
 using fitting::StandIn;
 using fitting::Work;
@@ -26,49 +23,9 @@ using fitting::Work;
 // second on a machine of its time, even where the effort is used up (which is rare).
 constexpr std::uint64_t most_effort = 30'000'000;
 
-// The rings that no shim serves as a stand-in and that do not go without one. Those that do are
-// tried together with others that do, whose shims may help.
-std::vector<std::size_t> rings_that_wait(const Work& work, Effort& effort, bool& proved) {
-  auto [lent, waiting, helpers] = fitting::lending_of(work);
-  std::vector<std::size_t> done;
-  for (bool again = true; again;) {
-    again = false;
-    for (const std::size_t ring : std::vector(waiting)) {
-      done.push_back(ring);
-      Effort share{effort.left / 2};
-      const std::uint64_t given = share.left;
-      const auto carried = fitting::carried_among(work, done, helpers, share);
-      effort.use(given - share.left);
-      if (carried.schedule) {
-        std::erase(waiting, ring);
-        again = true;
-      } else {
-        done.pop_back();
-        proved = proved && carried.proved;
-      }
-    }
-  }
-  return waiting;
-}
-
-// Greedy, and after it the rings that go without a stand-in.
-Schedule safe_schedule(const Work& work, Effort& effort) {
-  Schedule schedule = fitting::greedy_schedule(work);
-  const auto [lent, rings, helpers] = fitting::lending_of(work);
-  const auto carried = fitting::carried_among(work, rings, helpers, effort).schedule;
-  if (!carried) return schedule;
-  if (!schedule.visits.empty() && schedule.visits.back() == carried->visits.front())
-    schedule.visits.pop_back();
-  const std::size_t first = schedule.visits.size();
-  schedule.visits.insert(schedule.visits.end(), carried->visits.begin(), carried->visits.end());
-  for (std::size_t job = 0; job < work.jobs.size(); ++job) {
-    if (carried->opened[job] == no_index) continue;
-    schedule.opened[job] = first + carried->opened[job];
-    schedule.finished[job] = first + carried->finished[job];
-  }
-  for (const StandIn& use : carried->stand_ins)
-    schedule.stand_ins.push_back({use.job, use.shim, first + use.from, first + use.to});
-  return schedule;
+bool any_open_at_several(const Work& work) {
+  return std::any_of(work.jobs.begin(), work.jobs.end(),
+                     [](const fitting::Job& job) { return fitting::has_several(job.open); });
 }
 
 // A search that was cut short may come to a stop and do nothing there.
@@ -154,35 +111,54 @@ std::string_view word_for(Step::Kind kind) {
 
 FittingSteps fitting_steps(const FittingQuestion& question) {
   fitting::check(question);
-  FittingSteps result;
-  Effort effort{.left = most_effort};
   std::vector<bool> left_out(question.valves.size());
-  Work all = fitting::work_of(question, left_out);
-  Effort for_rings{.left = most_effort / 4};
-  for (const std::size_t c : rings_that_wait(all, for_rings, result.least)) {
-    const Chain& ring = all.chains[c];
-    result.steps.push_back(fitting::waiting_row(question, all, ring));
-    result.waiting += ring.jobs.size();
-    for (const std::size_t job : ring.jobs) left_out[all.jobs[job].valve] = true;
+  const Work all = fitting::work_of(question, left_out);
+  std::vector<std::size_t> waiting = fitting::lending_of(all).has_none;
+  const auto leave_out = [&](std::size_t ring, bool left) {
+    for (const std::size_t job : all.chains[ring].jobs) left_out[all.jobs[job].valve] = left;
+  };
+  for (const std::size_t ring : waiting) leave_out(ring, true);
+
+  Effort effort{.left = most_effort};
+  std::optional<Work> some;
+  if (!waiting.empty()) some = fitting::work_of(question, left_out);
+  const Work* work = some ? &*some : &all;
+  Schedule schedule = fitting::greedy_schedule(*work);
+  auto [found, proved] = fitting::least_schedule(*work, schedule.visits.size(), effort);
+  proved = proved && found;
+  if (found && (proved || is_better(*found, schedule))) schedule = *std::move(found);
+
+  // A valve that is open at several stops may carry shims from stop to stop, and a ring for which
+  // there is no stand-in may so be done.
+  if (!waiting.empty() && any_open_at_several(all)) {
+    Effort extra{.left = most_effort / 4};
+    for (const std::size_t ring : std::vector(waiting)) {
+      leave_out(ring, false);
+      Work more = fitting::work_of(question, left_out);
+      auto carried = fitting::least_schedule(more, 2 * all.stops.size() + 2, extra);
+      if (carried.schedule) {
+        some = std::move(more);
+        work = &*some;
+        schedule = *std::move(carried.schedule);
+        proved = carried.proved;
+        std::erase(waiting, ring);
+      } else {
+        leave_out(ring, true);
+      }
+    }
   }
 
-  const Work work =
-      result.waiting == 0 ? std::move(all) : fitting::work_of(question, left_out);
-  if (work.jobs.empty()) return result;
-  for_rings = {.left = most_effort / 4};
-  Schedule schedule = safe_schedule(work, for_rings);
-  auto [found, proved] = fitting::least_schedule(work, schedule.visits.size(), effort);
-  result.least = result.least && found && proved;
-  if (found && proved) {
-    schedule = *std::move(found);
-  } else {
-    schedule = fitting::shortened(work, std::move(schedule), for_rings);
-    if (found && is_better(*found, schedule)) schedule = *std::move(found);
-    schedule = without_idle_visits(std::move(schedule));
+  FittingSteps result;
+  result.least = proved || work->jobs.empty();
+  for (const std::size_t ring : waiting) {
+    result.steps.push_back(fitting::waiting_row(question, all, all.chains[ring]));
+    result.waiting += all.chains[ring].jobs.size();
   }
+  if (work->jobs.empty()) return result;
+  if (!proved) schedule = without_idle_visits(std::move(schedule));
   if (!question.camshafts_out) result.turns = schedule.visits.size();
   result.stand_ins = schedule.stand_ins.size();
-  for (Step& step : fitting::rows_of(question, work, schedule))
+  for (Step& step : fitting::rows_of(question, *work, schedule))
     result.steps.push_back(std::move(step));
   return result;
 }
