@@ -2,7 +2,6 @@
 #include "core/fitting/visits.hpp"
 
 #include <algorithm>
-#include <array>
 #include <bit>
 
 namespace shimwright::fitting {
@@ -11,43 +10,6 @@ namespace {
 constexpr char untouched = 'u';
 constexpr char opened = 'o';
 constexpr char finished = 'f';
-
-using Links = std::array<StopSet, most_stops>;  // by stop: to which stops shims go from it
-
-// The stops on a shortest way round, from a stop along links back to it. There is one.
-StopSet shortest_way_round(const Links& links, StopSet among) {
-  for (std::size_t length = 2;; ++length)
-    for (StopSet starts = among; starts != 0; starts &= starts - 1) {
-      std::array<StopSet, most_stops + 1> reached{starts & -starts};  // by so many links
-      for (std::size_t i = 0; i < length; ++i)
-        for (StopSet from = reached[i]; from != 0; from &= from - 1)
-          reached[i + 1] |= links[first_of(from)] & among;
-      if ((reached[length] & reached[0]) == 0) continue;
-      StopSet way = 0;
-      std::size_t at = first_of(starts);
-      for (std::size_t i = length; i-- > 0;) {
-        StopSet from = reached[i];
-        while (!in_set(links[first_of(from)], at)) from &= from - 1;
-        at = first_of(from);
-        way |= StopSet{1} << at;
-      }
-      return way;
-    }
-}
-
-// Where shims go from stop to stop and, however far round, back again, one of the stops on that way
-// must be come to twice. Counts such ways that have no stop in common, short ones first.
-std::size_t ways_round(const Links& links, StopSet left) {
-  for (std::size_t count = 0;; ++count) {
-    for (StopSet seen = 0; seen != left;) {  // a stop from which no link goes on is on no way
-      seen = left;
-      for (StopSet rest = left; rest != 0; rest &= rest - 1)
-        if ((links[first_of(rest)] & left) == 0) left &= ~(rest & -rest);
-    }
-    if (left == 0) return count;
-    left &= ~shortest_way_round(links, left);
-  }
-}
 
 }  // namespace
 
@@ -78,38 +40,16 @@ void OrderSearch::visit(State& state, std::size_t stop) const {
   }
 }
 
-// No visit once all is finished. Else each stop at which alone some valve is open must come, and
-// one of those on each way round twice; and along a chain, a valve that gets its shim from a stop
-// to come, at a stop of its own, is one visit later than its giver.
+// No visit once all is finished; else one at least to each stop at which alone some valve is open.
 std::size_t OrderSearch::at_least(const State& state) const {
   StopSet needed = 0;
-  Links links{};
-  std::size_t longest = 0;
-  for (const Chain& chain : work_.chains) {
-    std::size_t giver_after = 0;  // visits until the giver is opened; 0: it is, or none is needed
-    StopSet giver_open = 0;
-    for (const std::size_t job : chain.jobs) {
-      const Job& it = work_.jobs[job];
-      std::size_t after = 0;
-      if (state[job] != finished) {
-        const bool one_stop = !has_several(it.open);
-        if (one_stop) needed |= it.open;
-        if (one_stop && it.giver != no_index && state[it.giver] == untouched) {
-          const StopSet from = work_.jobs[it.giver].open;
-          if (!has_several(from) && from != it.open) links[first_of(from)] |= it.open;
-        }
-        const bool here = giver_after == 0 || (it.open & giver_open) != 0;
-        after = std::max<std::size_t>(giver_after, 1) + (here ? 0 : 1);
-        longest = std::max(longest, after);
-        if (state[job] == opened) after = 0;
-        else if (it.can_wait) after = 1;
-      }
-      giver_after = after;
-      giver_open = it.open;
-    }
+  bool any = false;
+  for (std::size_t job = 0; job < state.size(); ++job) {
+    if (state[job] == finished) continue;
+    any = true;
+    if (!has_several(work_.jobs[job].open)) needed |= work_.jobs[job].open;
   }
-  const auto stops = static_cast<std::size_t>(std::popcount(needed));
-  return std::max(stops + ways_round(links, needed), longest);
+  return needed == 0 && any ? 1 : static_cast<std::size_t>(std::popcount(needed));
 }
 
 std::size_t OrderSearch::least_possible() const {
@@ -125,7 +65,7 @@ OrderSearch::Orders OrderSearch::orders_of(std::size_t visits, std::size_t most,
 
 // Whether any order came of it. Stops when there are `most` orders in all.
 bool OrderSearch::extend(const State& state, std::size_t left, std::size_t most, Effort& effort) {
-  effort.use(50 + 2 * state.size() + work_.stops.size() * work_.stops.size() / 2);
+  effort.use(50 + 2 * state.size());
   if (at_least(state) > left) return false;
   if (left == 0) {
     orders_.found.push_back(path_);
