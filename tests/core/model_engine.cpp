@@ -5,6 +5,7 @@
 #include <optional>
 #include <stdexcept>
 #include <tuple>
+#include <variant>
 #include <vector>
 
 namespace shimwright::model {
@@ -27,6 +28,7 @@ class Engine {
     for (std::size_t i = 0; i < question.valves.size(); ++i) {
       const FittingValve& valve = question.valves[i];
       in_valve_.emplace_back();
+      comes_out_at_.emplace_back();
       if (valve.shim) in_valve_[i] = ShimAtBench{Origin::out_of_valve, i};
       if (valve.supply == Supply::spare || valve.supply == Supply::bought)
         ++bench_[key({Origin::meant_for_valve, i})];
@@ -158,6 +160,9 @@ class Engine {
     expect(in_valve_[i].has_value() == takes, valve.name + ": taken out of or put onto nothing");
     if (takes) {
       expect(step.out == size_of(*in_valve_[i]), valve.name + ": another shim is in it");
+      expect(!comes_out_at_[i] || comes_out_at_[i] == at_,
+             valve.name + ": its stand-in comes out at another stop than was said");
+      comes_out_at_[i].reset();
       ++bench_[key(*in_valve_[i])];
       in_valve_[i].reset();
     }
@@ -181,12 +186,23 @@ class Engine {
     } else {
       expect(step.stand_in && step.from == "stand-in", valve.name + ": a stranger's shim");
       expect(*step.in <= *valve.shim, valve.name + ": too thick a stand-in");
+      comes_out_at_[i] = stop_said(step);
       ++stand_ins_;
     }
   }
 
+  // Of a stand-in: at which stop it comes out again, by the note.
+  static int stop_said(const Step& step) {
+    for (const Told& note : step.notes)
+      if (note.what == Say::step_stand_in_spare || note.what == Say::step_stand_in_out_of ||
+          note.what == Say::step_stand_in_meant_for)
+        return static_cast<int>(std::get<std::int64_t>(note.words.back()));
+    throw Fault("nothing said of when a stand-in comes out");
+  }
+
   const FittingQuestion& question_;
   std::vector<std::optional<ShimAtBench>> in_valve_;
+  std::vector<std::optional<int>> comes_out_at_;
   std::map<Key, std::int64_t> bench_;
   std::optional<int> at_;
   std::size_t turns_ = 0;

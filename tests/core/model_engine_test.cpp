@@ -127,6 +127,18 @@ TEST(ModelEngine, a_valve_that_keeps_its_shim_is_not_opened) {
             "row 2: D: opened though it keeps its shim");
 }
 
+TEST(ModelEngine, a_note_that_says_the_wrong_stop_is_noticed) {
+  EXPECT_EQ(after([](FittingSteps& result) {
+              result.steps.at(1).notes.front().words.back() = std::int64_t{2};
+            }),
+            "row 7: A: its stand-in comes out at another stop than was said");
+  EXPECT_EQ(after([](FittingSteps& result) {
+              std::erase_if(result.steps.at(1).notes,
+                            [](const Told& note) { return note.what == Say::step_stand_in_spare; });
+            }),
+            "row 2: nothing said of when a stand-in comes out");
+}
+
 TEST(ModelEngine, a_turn_for_nothing_is_noticed) {
   EXPECT_EQ(after([](FittingSteps& result) {
               result.steps.insert(result.steps.begin(), result.steps.at(2));

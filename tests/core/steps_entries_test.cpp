@@ -136,6 +136,12 @@ TEST_F(StepsEntries, a_stop_that_is_none_is_told_with_its_row) {
         << strange;
 }
 
+TEST_F(StepsEntries, stops_are_numbered_up_to_1000) {
+  EXPECT_EQ(stops_of({{"Ex 1", 1000.0}, {"Ex 2", 1.0}}), (Stops{{1000}, {1}, {}}));
+  EXPECT_NE(refusal({{"Ex 1", 1001.0}, {"Ex 2", 1.0}}).find("stops, row 1, stop: "),
+            std::string::npos);
+}
+
 TEST_F(StepsEntries, a_single_cell_that_is_no_stop_is_told) {
   EXPECT_EQ(refusal({{"camshafts out"}}), "stops: \"camshafts out\" is not the number of a stop");
   EXPECT_EQ(refusal({{2.5}}),

@@ -71,4 +71,43 @@ FittingQuestion serviced(std::size_t valves, bool scattered, std::int64_t most_s
   return planned(head, most_stops, several, seed);
 }
 
+namespace {
+
+// Valve i is given its shim by this one.
+FittingQuestion at_two_stops(std::size_t valves,
+                             std::size_t (*giver_of)(std::size_t, std::size_t)) {
+  FittingQuestion question;
+  const auto size = [](std::size_t i) {
+    return micrometres(2500 + 5 * static_cast<std::int64_t>(i % 200));
+  };
+  for (std::size_t i = 0; i < valves; ++i) {
+    const std::size_t giver = giver_of(i, valves);
+    question.valves.push_back({.name = std::to_string(i + 1),
+                               .series = "",
+                               .shim = size(i),
+                               .supply = FittingValve::Supply::valve,
+                               .giver = giver,
+                               .fit = size(giver),
+                               .stops = {static_cast<int>(i % 2) + 1}});
+  }
+  return question;
+}
+
+}  // namespace
+
+FittingQuestion pairs(std::size_t valves, std::int64_t rows, std::int64_t count) {
+  FittingQuestion question =
+      at_two_stops(valves, [](std::size_t i, std::size_t) { return i ^ 1U; });
+  for (std::int64_t row = 0; row < rows; ++row)
+    question.spares.push_back({"", micrometres(2400) + Length::nanometres(100 * row), count});
+  return question;
+}
+
+FittingQuestion long_ring(std::size_t valves, std::int64_t spares) {
+  FittingQuestion question =
+      at_two_stops(valves, [](std::size_t i, std::size_t all) { return (i + all - 1) % all; });
+  if (spares > 0) question.spares.push_back({"", micrometres(2400), spares});
+  return question;
+}
+
 }  // namespace shimwright::questions

@@ -32,4 +32,12 @@ FittingQuestion planned(const PlanQuestion& head, std::int64_t most_stops, std::
 FittingQuestion serviced(std::size_t valves, bool scattered, std::int64_t most_stops,
                          std::int64_t several, std::uint64_t seed);
 
+// So many valves, an even number, that change places in pairs across two stops, and so many rows of
+// spares each of another size, each so many times.
+FittingQuestion pairs(std::size_t valves, std::int64_t rows, std::int64_t count);
+
+// One ring of so many valves, from stop 1 to stop 2 and back all the way round, and so many spares
+// that fit everywhere.
+FittingQuestion long_ring(std::size_t valves, std::int64_t spares);
+
 }  // namespace shimwright::questions

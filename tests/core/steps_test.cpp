@@ -137,6 +137,90 @@ TEST(Steps, a_ring_across_stops_borrows_a_spare_that_is_not_thicker) {
                          "A 2.65 > 2.80 B", "finish"});
 }
 
+TEST(Steps, of_spares_that_fit_the_nearest_in_thickness_stands_in) {
+  FittingQuestion question = pair_across_stops();
+  question.spares = {{"", 2.60_mm}, {"", 2.65_mm}, {"", 2.40_mm}};
+  expect_rows(question, {"turn 1", "A 2.70 > 2.65 stand-in", "turn 2", "B 2.80 > 2.70 A", "turn 1",
+                         "A 2.65 > 2.80 B", "finish"});
+}
+
+// Two rings, so that both spares of 2.65 are needed at once; each stands in a row of its own.
+TEST(Steps, spares_alike_in_two_rows_are_each_taken_once) {
+  FittingQuestion question = pair_across_stops();
+  question.valves.push_back(moved("C", 2.70_mm, 3, 2.80_mm, {1}));
+  question.valves.push_back(moved("D", 2.80_mm, 2, 2.70_mm, {2}));
+  question.spares = {{"", 2.65_mm}, {"", 2.90_mm}, {"", 2.65_mm}};
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(model::play(question, result), "");
+  EXPECT_EQ(result.turns, 3U);
+  EXPECT_EQ(result.steps.at(1).shim, (ShimAtBench{ShimAtBench::Origin::spare, 0}));
+  EXPECT_EQ(result.steps.at(2).shim, (ShimAtBench{ShimAtBench::Origin::spare, 2}));
+}
+
+TEST(Steps, a_spare_of_which_there_are_none_does_not_stand_in) {
+  FittingQuestion question = pair_across_stops();
+  question.spares = {{"", 2.65_mm, 0}, {"", 2.60_mm, -1}};
+  EXPECT_EQ(fitting_steps(question).waiting, 2U);
+}
+
+TEST(Steps, a_note_says_the_stop_to_which_the_stand_in_goes_back) {
+  FittingQuestion question = pair_across_stops();
+  question.valves[0].stops = {1, 3};
+  question.spares = {{"", 2.65_mm}};
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(told(question, result),
+            (Rows{"turn 1", "A 2.70 > 2.65 stand-in", "turn 2", "B 2.80 > 2.70 A", "turn 3",
+                  "A 2.65 > 2.80 B", "finish"}));
+  EXPECT_EQ(note_of(result.steps.at(1)),
+            "Stand-in: a spare. It comes out again at stop 3. Set the shim taken out aside for B.");
+  EXPECT_EQ(model::play(question, result), "");
+}
+
+TEST(Steps, stops_that_do_not_depend_on_each_other_are_come_to_in_the_crank_s_order) {
+  expect_rows({.valves = {bought("A", 2.70_mm, 2.60_mm, {3}), bought("B", 2.70_mm, 2.60_mm, {1}),
+                          bought("C", 2.70_mm, 2.60_mm, {4}), bought("D", 2.70_mm, 2.60_mm, {2})},
+               .spares = {}},
+              {"turn 1", "B 2.70 > 2.60 bought", "turn 2", "D 2.70 > 2.60 bought", "turn 3",
+               "A 2.70 > 2.60 bought", "turn 4", "C 2.70 > 2.60 bought", "finish"});
+}
+
+TEST(Steps, a_valve_open_at_several_stops_is_done_at_the_one_said_first) {
+  FittingQuestion question{
+      .valves = {bought("A", 2.70_mm, 2.60_mm, {1}), bought("B", 2.70_mm, 2.60_mm, {2}),
+                 bought("C", 2.70_mm, 2.60_mm, {2, 1})},
+      .spares = {}};
+  expect_rows(question, {"turn 1", "A 2.70 > 2.60 bought", "turn 2", "B 2.70 > 2.60 bought",
+                         "C 2.70 > 2.60 bought", "finish"});
+  question.valves[2].stops = {1, 2};
+  expect_rows(question, {"turn 1", "A 2.70 > 2.60 bought", "C 2.70 > 2.60 bought", "turn 2",
+                         "B 2.70 > 2.60 bought", "finish"});
+}
+
+// D takes C's shim at stop 2, so C is done no later, though it likes stop 3 best.
+TEST(Steps, the_stop_said_first_never_costs_a_turn) {
+  expect_rows(
+      {.valves = {bought("A", 2.60_mm, 2.50_mm, {1}), bought("B", 2.90_mm, 2.60_mm, {3}),
+                  moved("C", 2.70_mm, 0, 2.60_mm, {3, 2, 1}), moved("D", 2.80_mm, 2, 2.70_mm, {2})},
+       .spares = {}},
+      {"turn 1", "A 2.60 > 2.50 bought", "turn 2", "C 2.70 > 2.60 A", "D 2.80 > 2.70 C", "turn 3",
+       "B 2.90 > 2.60 bought", "finish"});
+}
+
+TEST(Steps, a_ring_open_at_several_stops_is_done_at_the_one_its_valves_like_best) {
+  expect_rows(
+      {.valves = {moved("A", 2.70_mm, 1, 2.80_mm, {1, 2}), moved("B", 2.80_mm, 0, 2.70_mm, {2, 1}),
+                  bought("C", 2.70_mm, 2.60_mm, {1}), bought("D", 2.70_mm, 2.60_mm, {2})},
+       .spares = {}},
+      {"turn 1", "A 2.70 >", "B 2.80 > 2.70 A", "A > 2.80 B", "C 2.70 > 2.60 bought", "turn 2",
+       "D 2.70 > 2.60 bought", "finish"});
+  expect_rows({.valves = {moved("A", 2.70_mm, 1, 2.80_mm, {3, 2, 1}),
+                          moved("B", 2.80_mm, 0, 2.70_mm, {2, 1}),
+                          bought("C", 2.70_mm, 2.60_mm, {1}), bought("D", 2.70_mm, 2.60_mm, {2})},
+               .spares = {}},
+              {"turn 1", "C 2.70 > 2.60 bought", "turn 2", "A 2.70 >", "B 2.80 > 2.70 A",
+               "A > 2.80 B", "D 2.70 > 2.60 bought", "finish"});
+}
+
 TEST(Steps, a_spare_as_thick_as_the_old_shim_may_stand_in) {
   FittingQuestion question = pair_across_stops();
   question.spares = {{"", 2.80_mm}};
@@ -281,6 +365,23 @@ TEST(Steps, the_plan_s_spares_are_not_at_hand_as_stand_ins) {
   EXPECT_TRUE(fitting_of(head, best_plan(head), {}).camshafts_out);
 }
 
+TEST(Steps, of_two_rows_of_one_spare_the_one_not_used_is_at_hand) {
+  PlanQuestion head;
+  head.valves.push_back({.name = "A",
+                         .series = "",
+                         .clearance = 0.10_mm,
+                         .shim = 2.70_mm,
+                         .limits = {0.15_mm, 0.25_mm},
+                         .aim = 0.20_mm,
+                         .doubt = {}});
+  head.stock = {questions::spare("", 2.60_mm), questions::spare("", 2.60_mm)};
+  const FittingQuestion fitting = fitting_of(head, best_plan(head), {});
+  ASSERT_EQ(fitting.valves[0].supply, Supply::spare);
+  ASSERT_EQ(fitting.spares.size(), 1U);
+  EXPECT_EQ(fitting.spares[0].size, 2.60_mm);
+  EXPECT_EQ(fitting.spares[0].count, 1);
+}
+
 std::string refusal(const FittingQuestion& question) {
   try {
     fitting_steps(question);
@@ -306,15 +407,39 @@ TEST(Steps, bad_input_is_refused_with_the_valve_s_name) {
   question.valves[0].fit = 2.75_mm;
   EXPECT_EQ(refusal(question),
             "valve \"A\": 2.75 mm is to come from \"B\", which has another size");
+  question.valves[0].fit = 2.85_mm;
+  EXPECT_EQ(refusal(question),
+            "valve \"A\": 2.85 mm is to come from \"B\", which has another size");
   question = pair_across_stops();
   question.valves[0].giver = 2;
   EXPECT_EQ(refusal(question), "valve \"A\": the valve its shim is to come from does not exist");
   question = pair_across_stops();
   question.valves.push_back(moved("C", 2.90_mm, 0, 2.70_mm, {1}));
   EXPECT_EQ(refusal(question), "valve \"C\": the shim of \"A\" is given away twice");
-  question = pair_across_stops();
-  for (int stop = 0; stop < 65; ++stop) question.valves[0].stops.push_back(stop);
+}
+
+TEST(Steps, there_are_at_most_64_stops) {
+  FittingQuestion question{.valves = {}, .spares = {}};
+  for (int stop = 1; stop <= 64; ++stop)
+    question.valves.push_back(bought(std::to_string(stop), 2.70_mm, 2.60_mm, {stop}));
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(model::play(question, result), "");
+  EXPECT_EQ(result.turns, 64U);
+  EXPECT_TRUE(result.least);
+  question.valves[0].stops.push_back(65);
   EXPECT_EQ(refusal(question), "there are more than 64 stops of the crank");
+}
+
+TEST(Steps, there_are_at_most_1000_valves_and_20000_rows_of_spares) {
+  FittingQuestion question = pair_across_stops();
+  question.valves.resize(1000, kept("K", 2.70_mm, {1}));
+  question.spares.resize(20'000, {"", 2.65_mm});
+  EXPECT_EQ(refusal(question), "none");
+  question.spares.push_back({"", 2.65_mm});
+  EXPECT_EQ(refusal(question), "there are more than 20000 rows of spares");
+  question.spares.pop_back();
+  question.valves.push_back(kept("K", 2.70_mm, {1}));
+  EXPECT_EQ(refusal(question), "there are more than 1000 valves");
 }
 
 }  // namespace

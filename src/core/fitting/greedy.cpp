@@ -88,8 +88,7 @@ class GreedyFitter {
 
   void open_with(std::size_t job, std::size_t stand_in) {
     stand_in_[job] = StandIn{.job = job, .shim = stand_in, .from = now(), .to = 0};
-    if (work_.shims[stand_in].is_spare() && --units_[stand_in] == 0)
-      free_.erase(places_[stand_in]);
+    if (work_.shims[stand_in].is_spare() && --units_[stand_in] == 0) free_.erase(places_[stand_in]);
     out_.opened[job] = now();
     pass_on(job);
   }
@@ -212,12 +211,12 @@ class GreedyFitter {
 
   const Work& work_;
   Lending lending_;
-  std::vector<bool> started_;  // by chain; rings only
+  std::vector<bool> started_;                                  // by chain; rings only
   std::map<std::size_t, std::vector<std::size_t>> borrowers_;  // by shim lent: rings
-  std::vector<std::size_t> units_;    // by shim: spares that lie on the bench
-  std::vector<std::size_t> places_;   // by shim: its place in Work::by_size
-  std::set<std::size_t> free_;        // places of those of which some lie on the bench
-  std::vector<std::size_t> ready_;    // jobs whose fresh shim is out; finished ones may be among them
+  std::vector<std::size_t> units_;   // by shim: spares that lie on the bench
+  std::vector<std::size_t> places_;  // by shim: its place in Work::by_size
+  std::set<std::size_t> free_;       // places of those of which some lie on the bench
+  std::vector<std::size_t> ready_;  // jobs whose fresh shim is out; finished ones may be among them
   std::vector<std::optional<StandIn>> stand_in_;  // by job
   Schedule out_;
 };
@@ -234,7 +233,8 @@ Lending lending_of(const Work& work) {
     auto& best = it.is_spare() ? thinnest[it.series].spare : thinnest[it.series].other;
     if (!best || it.size < work.shims[*best].size) best = shim;
   };
-  std::vector<std::pair<std::size_t, std::size_t>> rings;  // with the job that has the thickest shim
+  std::vector<std::pair<std::size_t, std::size_t>>
+      rings;  // with the job that has the thickest shim
   for (std::size_t x = work.jobs.size(); x < work.shims.size(); ++x) offer(x);
   for (std::size_t c = 0; c < work.chains.size(); ++c) {
     const Chain& chain = work.chains[c];

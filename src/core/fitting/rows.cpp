@@ -53,9 +53,8 @@ class Rows {
       const Shim& alike = work_.shims[use.shim];
       used_[i] = use.shim;
       for (std::size_t r = alike.first_row; r < alike.last_row; ++r) {
-        const auto free = std::find_if(of_row[r].begin(), of_row[r].end(), [&](std::size_t x) {
-          return free_from[x] <= use.from;
-        });
+        const auto free = std::find_if(of_row[r].begin(), of_row[r].end(),
+                                       [&](std::size_t x) { return free_from[x] <= use.from; });
         const SpareRow& spare = work_.spares[r];
         if (free == of_row[r].end() && of_row[r].size() >= spare.count) continue;
         used_[i] = free != of_row[r].end() ? *free : shims_.size();
@@ -197,12 +196,12 @@ class Rows {
   const FittingQuestion& question_;
   const Work& work_;
   const Schedule& schedule_;
-  std::vector<Shim> shims_;   // the work's, and after them each spare used
-  std::vector<std::size_t> used_;      // by stand-in of the schedule: which of these
+  std::vector<Shim> shims_;                   // the work's, and after them each spare used
+  std::vector<std::size_t> used_;             // by stand-in of the schedule: which of these
   std::vector<std::vector<Change>> changes_;  // by visit
-  std::vector<const Change*> wanted_;  // by job: in this visit, and not yet done
-  std::vector<std::size_t> place_of_;  // by shim: the job in whose valve it is
-  std::vector<std::size_t> held_;      // by job: the shim in its valve
+  std::vector<const Change*> wanted_;         // by job: in this visit, and not yet done
+  std::vector<std::size_t> place_of_;         // by shim: the job in whose valve it is
+  std::vector<std::size_t> held_;             // by job: the shim in its valve
   std::size_t visit_ = 0;
   std::vector<Step> rows_;
 };

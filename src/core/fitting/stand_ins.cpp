@@ -110,8 +110,7 @@ void StandInSearch::find_covered(const Chain& chain) {
     JobTime& time = times_[job];
     time.covered = time.own = 0;
     if (time.kind != Kind::open || !may_wait(job)) continue;
-    const Visits wanted =
-        before(last_open(job, visits_.size())) & ~before(first_of(time.open_in));
+    const Visits wanted = before(last_open(job, visits_.size())) & ~before(first_of(time.open_in));
     std::uint64_t looked = 4;
     for (const std::size_t shim : work_.no_thicker(job)) {
       if (shim == job || shim == work_.jobs[job].fresh) continue;
@@ -164,8 +163,7 @@ std::size_t StandInSearch::cost_if_opened(std::size_t job, std::size_t t,
   std::size_t cost = t >= time.finished_from ? before[t] : never;
   if (time.kind != Kind::open) return cost;
   const std::size_t one = last_with_one(job, t);
-  if (one > t && one >= time.finished_from)
-    cost = std::min<std::size_t>(cost, before[one] + 1U);
+  if (one > t && one >= time.finished_from) cost = std::min<std::size_t>(cost, before[one] + 1U);
   const std::size_t more = last_with_more(job, t);
   if (more > one && more >= time.finished_from)
     cost = std::min<std::size_t>(cost, before[more] + 2U);

@@ -19,8 +19,8 @@ using fitting::Schedule;
 using fitting::StandIn;
 using fitting::Work;
 
-// A cell waits for the answer while a person types: all told, it comes in less than a tenth of a
-// second on a machine of its time, even where the effort is used up (which is rare).
+// A cell waits for the answer while a person types: all told, it comes within a tenth of a second
+// on a machine of its time, even where the effort is used up (which is rare).
 constexpr std::uint64_t most_effort = 30'000'000;
 
 bool any_open_at_several(const Work& work) {
@@ -42,7 +42,8 @@ Schedule without_idle_visits(Schedule schedule) {
   }
   for (std::size_t& visit : schedule.opened) visit = number[visit];
   for (std::size_t& visit : schedule.finished) visit = number[visit];
-  for (StandIn& use : schedule.stand_ins) use = {use.job, use.shim, number[use.from], number[use.to]};
+  for (StandIn& use : schedule.stand_ins)
+    use = {use.job, use.shim, number[use.from], number[use.to]};
   std::erase_if(schedule.stand_ins, [](const StandIn& use) { return use.from == use.to; });
   schedule.visits = std::move(visits);
   return schedule;

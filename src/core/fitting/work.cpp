@@ -136,8 +136,8 @@ class WorkTable {
       work_.series_end[work_.shims[work_.by_size[place]].series] = place + 1;
     for (std::size_t j = 0; j < work_.jobs.size(); ++j) {
       const Shim& own = work_.shims[j];
-      const auto first = std::partition_point(
-          work_.by_size.begin(), work_.by_size.end(), [&](std::size_t x) {
+      const auto first =
+          std::partition_point(work_.by_size.begin(), work_.by_size.end(), [&](std::size_t x) {
             const Shim& shim = work_.shims[x];
             return std::tuple(shim.series, -shim.size) < std::tuple(own.series, -own.size);
           });
