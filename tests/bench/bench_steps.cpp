@@ -138,10 +138,11 @@ FittingQuestion drawer(std::size_t valves, std::int64_t stops, std::int64_t rows
 bool worst_questions() {
   using questions::long_ring;
   using questions::pairs;
-  const struct {
+  struct Row {
     const char* what;
     FittingQuestion question;
-  } rows[] = {
+  };
+  const Row rows[] = {
       {"48 valves in pairs, 100 rows of 48 spares", pairs(48, 100, 48)},
       {"48 valves in pairs, 1000 rows of 48 spares", pairs(48, 1'000, 48)},
       {"48 valves in pairs, 1 row of 5 spares", pairs(48, 1, 5)},
@@ -159,13 +160,13 @@ bool worst_questions() {
   const long before = peak_memory();
   std::printf("%-44s %9s %9s %7s %9s %7s %7s\n", "the worst known", "ms", "greedy", "ratio",
               "turns", "its", "proved");
-  for (const auto& [what, question] : rows) {
+  for (const Row& row : rows) {
     FittingSteps steps;
-    const double ours = once([&] { steps = fitting_steps(question); });
+    const double ours = once([&] { steps = fitting_steps(row.question); });
     fitting::Schedule plain;
     const double greedy =
-        once([&] { plain = fitting::greedy_schedule(fitting::work_of(question, {})); });
-    std::printf("%-44s %9.2f %9.2f %7.0f %9zu %7zu %7s\n", what, ours, greedy, ours / greedy,
+        once([&] { plain = fitting::greedy_schedule(fitting::work_of(row.question, {})); });
+    std::printf("%-44s %9.2f %9.2f %7.0f %9zu %7zu %7s\n", row.what, ours, greedy, ours / greedy,
                 steps.turns, plain.visits.size(), steps.least ? "yes" : "no");
     std::fflush(stdout);
   }

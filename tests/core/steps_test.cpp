@@ -144,6 +144,17 @@ TEST(Steps, of_spares_that_fit_the_nearest_in_thickness_stands_in) {
                          "A 2.65 > 2.80 B", "finish"});
 }
 
+// C's shim lies between the spares, so that they are not alike: 2.65 would fit under C's as well.
+TEST(Steps, the_nearest_stands_in_though_a_thinner_one_fits_more_valves) {
+  FittingQuestion question{
+      .valves = {moved("A", 2.80_mm, 1, 2.90_mm, {1}), moved("B", 2.90_mm, 0, 2.80_mm, {2}),
+                 bought("C", 2.70_mm, 2.95_mm, {2})},
+      .spares = {{"", 2.65_mm}, {"", 2.75_mm}}};
+  const FittingSteps result = fitting_steps(question);
+  EXPECT_EQ(result.steps.at(1).in, 2.75_mm);
+  EXPECT_EQ(model::play(question, result), "");
+}
+
 // Two rings, so that both spares of 2.65 are needed at once; each stands in a row of its own.
 TEST(Steps, spares_alike_in_two_rows_are_each_taken_once) {
   FittingQuestion question = pair_across_stops();

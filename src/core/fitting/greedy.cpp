@@ -250,8 +250,9 @@ Lending lending_of(const Work& work) {
   lending.lent.assign(work.chains.size(), no_index);
   for (const auto& [job, c] : rings) {
     const auto& [spare, other] = thinnest[work.shims[job].series];
+    const Length thickest = work.shims[job].size;
     const auto fits = [&](const std::optional<std::size_t>& shim) {
-      return shim && work.shims[*shim].size <= work.shims[job].size;
+      return shim && work.shims[*shim].size <= thickest;
     };
     if (!fits(spare) && !fits(other)) {
       if (work.chains[c].common == 0) lending.has_none.push_back(c);
