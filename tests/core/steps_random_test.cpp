@@ -69,6 +69,19 @@ TEST(StepsRandom, large_engines_are_fitted_safely_even_where_the_search_is_cut_s
   EXPECT_GT(tally.unproved, 0U);  // the safe way out is gone through as well
 }
 
+TEST(StepsRandom, the_fewest_are_not_said_to_be_proved_unless_every_order_was_looked_at) {
+  const questions::FittingShape shape{.valves = 16, .stops = 6, .spares = 3, .sizes = 20};
+  EXPECT_FALSE(fitting_steps(questions::shuffled(shape, 13)).least);
+}
+
+TEST(StepsRandom, a_search_cut_short_comes_to_no_stop_for_nothing) {
+  const questions::FittingShape shape{
+      .valves = 24, .stops = 6, .spares = 3, .several = 8, .sizes = 20};
+  Tally tally;
+  play(questions::shuffled(shape, 18), 18, tally);
+  EXPECT_LE(tally.turns, 10U);
+}
+
 // What they were when this was written: whoever changes them means to.
 TEST(StepsRandom, of_a_known_question_are_the_known_steps) {
   const questions::FittingShape shape{.valves = 12, .stops = 3};
