@@ -54,26 +54,10 @@ class Among {
     return std::nullopt;
   }
 
-  // Of the same orders, where that gave none: any at all, found soon or not at all.
-  std::optional<Schedule> any() {
-    std::sort(orders_.begin(), orders_.end(), sooner);
-    const std::uint64_t enough = effort_.left - effort_.left / 4;
-    const std::uint64_t one_order = effort_.left / 32;
-    for (const Order& order : orders_) {
-      if (order.need >= never || effort_.left <= enough) break;
-      const std::uint64_t given = std::min(one_order, effort_.left);
-      Effort share{given};
-      auto schedule = StandInSearch(work_, order.visits, share).with_at_most(never);
-      effort_.use(given - share.left);
-      if (schedule) return schedule;
-    }
-    return std::nullopt;
-  }
-
-  // Of the same orders that with the fewest stand-ins, fewer than so many.
-  std::optional<Schedule> least_below(std::size_t below) {
+  // Of the same orders, where that gave none.
+  std::optional<Schedule> above_floor() {
     while (!effort_.spent()) {
-      std::erase_if(orders_, [below](const Order& order) { return order.need >= below; });
+      std::erase_if(orders_, [](const Order& order) { return order.need >= never; });
       std::sort(orders_.begin(), orders_.end(), sooner);
       if (orders_.empty()) break;
       const std::size_t stand_ins = orders_.front().need;
@@ -120,11 +104,7 @@ Least least_schedule(const Work& work, std::size_t most, Effort& effort) {
       least.schedule = among.at_floor(orders.found);
     }
     const bool certain = least.schedule || orders.all;
-    if (!least.schedule) {
-      least.schedule = among.any();
-      const std::size_t below = least.schedule ? least.schedule->stand_ins.size() : never;
-      if (auto better = among.least_below(below)) least.schedule = std::move(better);
-    }
+    if (!least.schedule) least.schedule = among.above_floor();
     effort.use(given - share.left);
     least.proved = least.proved && certain && !share.spent();
     if (least.schedule) return least;
