@@ -82,8 +82,8 @@ TEST(StepsSearch, nor_with_many_valves_open_at_two_of_four_stops) {
   EXPECT_LT(tally.unproved, 5U);
 }
 
-// Larger ones, where an order of visits that only swaps two stops may matter. Hundreds of thousands
-// of them were looked at by hand (100000 to 200400).
+// Larger ones, where an order of visits that only swaps two stops may matter. A sample: far more of
+// them were looked at once.
 TEST(StepsSearch, nor_for_up_to_seven_valves_at_four_stops_many_open_at_several) {
   Tally tally;
   for (const std::int64_t valves : {6, 7}) {
