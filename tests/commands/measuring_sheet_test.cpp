@@ -4,6 +4,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <chrono>
+#include <thread>
+
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
@@ -60,7 +63,12 @@ TEST_F(MeasuringSheet, comes_in_sight_by_the_menu_with_the_print_dialog_over_it)
   const Document document = make(window);
   screen_->focus(title_of(document));
   ASSERT_NE(sheet_in_sight(document), book::sheet_name::measure);
-  Reference<css::util::XModifiable>(document, UNO_QUERY_THROW)->setModified(false);
+  // The picture on Plan is drawn anew for a while after the book is made.
+  ASSERT_TRUE(comes_true([&document] {
+    Reference<css::util::XModifiable>(document, UNO_QUERY_THROW)->setModified(false);
+    std::this_thread::sleep_for(std::chrono::milliseconds(500));
+    return !is_modified(document);
+  }));
   screen_->press("alt+l");
   screen_->press("m");
   ASSERT_TRUE(comes_true([this] { return is_print_dialog_open(); }));

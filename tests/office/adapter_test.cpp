@@ -191,7 +191,7 @@ TEST(Refusal, of_a_confidence_says_what_it_may_be) {
 TEST(Refusal, of_a_part_lists_those_beside_the_table_too) {
   EXPECT_EQ(
       sentence_of([] { return the_cells()->crankStops(Any(1.0), Any(), Any(), text("colour")); }),
-      "part 'colour' is none of stop, angle, cylinder, side, words");
+      "part 'colour' is none of stop, angle, cylinder, side, clear, words");
 }
 
 TEST(Refusal, of_numbers_that_are_none_leaves_as_the_one_exception) {

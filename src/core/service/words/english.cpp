@@ -615,14 +615,13 @@ constexpr Text texts[]{
     Text{Say::ways_way, "way"},
     Text{Say::ways_outside, "out of limits"},
     Text{Say::ways_in_doubt, "in doubt"},
-    Text{Say::ways_changed, "shims changed"},
-    Text{Say::ways_bought, "shims bought"},
+    Text{Say::ways_changed, "changed"},
+    Text{Say::ways_bought, "bought"},
     Text{Say::ways_money, "to pay"},
     Text{Say::ways_from_aim, "mean from aim"},
     Text{Say::picture_heading, "Gaps before and after, in the bands of their limits"},
     Text{Say::picture_note,
-         "Small marks: before. Large marks: after. \u25bc tight, \u25cf good, \u25b2 loose; "
-         "paler where in doubt."},
+         "Small: before. Large: after. \u25bc tight, \u25cf good, \u25b2 loose; paler in doubt."},
     Text{Say::picture_gap, "gap"},
     Text{Say::plan_caution,
          "The engine\u2019s own manual comes first. Never turn the crank while a valve is without "
