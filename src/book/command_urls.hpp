@@ -9,6 +9,7 @@ namespace shimwright::book::command {
 
 inline constexpr std::string_view new_book = "vnd.org.shimwright:new-book";
 inline constexpr std::string_view measuring_sheet = "vnd.org.shimwright:measuring-sheet";
+inline constexpr std::string_view order_placed = "vnd.org.shimwright:order-placed";
 inline constexpr std::string_view take_to_bench = "vnd.org.shimwright:take-to-bench";
 inline constexpr std::string_view clear_bench = "vnd.org.shimwright:clear-bench";
 

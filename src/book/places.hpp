@@ -22,18 +22,28 @@ inline constexpr std::string_view head = "Head";
 inline constexpr std::string_view measure = "Measure";
 inline constexpr std::string_view shims = "Shims";
 inline constexpr std::string_view plan = "Plan";
+inline constexpr std::string_view arrivals = "Arrivals";
 inline constexpr std::string_view fit = "Fit";
 inline constexpr std::string_view workings = "Workings";  // hidden: entries and answers
 }  // namespace sheet_name
 
 // Which value of its row an entry is (service.hpp): of a side, a valve, a spare, a row of sizes, a
-// size on sale by itself, a step on the bench.
+// size on sale by itself, a shim of Arrivals, a step on the bench.
 namespace entry_value {
 enum Side { min, max, bias, series, opens, closes };
 enum Valve { gap, mark, micrometer, exception, cylinder, side };
 enum Spare { spare_series, spare_size, spare_count };
 enum Sizes { sizes_series, from, to, step, sizes_price };
 enum Single { single_series, single_size, single_count, single_price };
+enum Arrival {
+  arrival_series,
+  arrival_ordered,
+  arrival_price,
+  arrival_when,
+  arrival_arrived,
+  arrival_mark,
+  arrival_micrometer
+};
 enum Bench { bench_kind, bench_stop, bench_valve, bench_out, bench_in, bench_from, bench_done };
 }  // namespace entry_value
 
@@ -93,6 +103,17 @@ inline constexpr At first_spare{2, first_row + 3};    // series, size, count, no
 inline constexpr At first_ladder{8, first_row + 3};   // series, from, to, step, price
 inline constexpr At first_single{8, first_row + 14};  // series, size, count, price
 }  // namespace shims_place
+
+namespace arrivals_place {
+inline constexpr int box_row = 2;
+inline constexpr int box_lines = 5;
+inline constexpr int heading_row = box_row + box_lines + 1;
+inline constexpr At first{1, heading_row + 2};  // number, series, ordered, price, ordered on, ...
+enum Column { number = 1, series, ordered, price, when, arrived, mark, micrometer, valve, verdict };
+// An order has no more shims than there are valves; the others are for what comes beside it.
+constexpr int rows(int valves) { return valves + 4; }
+constexpr At at(int row, Column column) { return {column, first.row + row}; }
+}  // namespace arrivals_place
 
 struct Places {
   EngineLayout layout;

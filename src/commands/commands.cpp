@@ -15,6 +15,7 @@
 #include "commands/bench.hpp"
 #include "commands/measuring_sheet.hpp"
 #include "commands/new_book.hpp"
+#include "commands/order.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -32,6 +33,7 @@ Command command_at(const css::util::URL& url) {
   constexpr std::pair<std::string_view, Command> commands[] = {
       {book::command::new_book, new_book},
       {book::command::measuring_sheet, measuring_sheet},
+      {book::command::order_placed, order_placed},
       {book::command::take_to_bench, take_to_bench},
       {book::command::clear_bench, clear_bench}};
   for (const auto& [name, command] : commands)

@@ -40,6 +40,7 @@ inline constexpr std::string_view entry_text = "Entry text";
 inline constexpr std::string_view entry_choice = "Entry choice";
 inline constexpr std::string_view entry_words = "Entry words";  // never taken for a date
 inline constexpr std::string_view entry_length = "Entry length";
+inline constexpr std::string_view entry_mark = "Entry mark";  // as etched
 inline constexpr std::string_view entry_count = "Entry count";
 inline constexpr std::string_view entry_money = "Entry money";
 inline constexpr std::string_view entry_factor = "Entry factor";

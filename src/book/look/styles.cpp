@@ -76,6 +76,7 @@ void make_entry_styles(Maker& m) {
   m.make(entry_choice, entry, {centre()});
   m.make(entry_words, entry, {centre(), m.format("@")});
   m.make(entry_length, entry, {right(), padding(1.3), m.format(length_format)});
+  m.make(entry_mark, entry, {right(), padding(1.3), shrinking()});
   m.make(entry_count, entry, {right(), padding(1.3), m.format(count_format)});
   m.make(entry_money, entry, {right(), padding(1.3), m.format(money_format)});
   m.make(entry_factor, entry, {right(), padding(1.3), m.format("0.00")});

@@ -17,10 +17,11 @@ namespace shimwright::book {
 namespace {
 
 constexpr int first_column = 1;
-constexpr int last_column = 10;     // of the table of valves
-constexpr int button_column = 9;    // of Take to the bench
-constexpr int order_column = 12;    // beside it, so that both are in sight at once
-constexpr int surplus_column = 18;  // what is left over
+constexpr int last_column = 10;         // of the table of valves
+constexpr int order_button_column = 7;  // of Order placed
+constexpr int button_column = 9;        // of Take to the bench
+constexpr int order_column = 12;        // beside it, so that both are in sight at once
+constexpr int surplus_column = 18;      // what is left over
 constexpr int right_column = 20;
 constexpr double row_mm = 4.8;  // of single lines in letters of body size
 constexpr int banner_row = 2;
@@ -61,7 +62,10 @@ class PlanDescription {
     sheet_.frozen_rows = first_row;
     sheet_.fields = {
         title_field("plan", lines(0, banner_row - 1)),
-        banner_field({{first_column, banner_row}, {button_column - 1, figures_row - 1}})};
+        banner_field({{first_column, banner_row}, {order_button_column - 1, figures_row - 1}})};
+    add("order placed",
+        block({order_button_column, banner_row}, button_column - order_button_column, 2),
+        style::label, Button{said(Say::order_placed), std::string(command::order_placed)});
     add("take", block({button_column, banner_row}, last_column - button_column + 1, 2),
         style::label, Button{said(Say::bench_take), std::string(command::take_to_bench)});
     add_box(sheet_, "plan", block({order_column, 0}, right_column - order_column + 1, box_rows));

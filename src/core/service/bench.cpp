@@ -15,10 +15,6 @@
 namespace shimwright {
 namespace {
 
-double in_unit(Length length, Unit unit) {
-  return unit == Unit::inch ? length.mm() / 25.4 : length.mm();
-}
-
 Entry size_entry(const std::optional<Length>& size, Unit unit) {
   return size ? Entry(in_unit(*size, unit)) : Entry();
 }
@@ -31,8 +27,12 @@ bool same_number(const Entry& a, const Entry& b) {
   return std::abs(*one - *other) < 1e-6;
 }
 
-std::string source_of(const Step& step, const Teller& teller) {
+// What stands on Arrivals was bought, whether it has come by now or not: the list does not change
+// when it does.
+std::string source_of(const Step& step, const Findings& found) {
+  const Teller& teller = found.teller;
   if (step.stand_in) return teller.say(Say::stand_in);
+  if (step.valve && found.valve_plans[*step.valve].arrival) return teller.say(Say::bought);
   if (step.from == "spare") return teller.say(Say::spare);
   if (step.from == "bought") return teller.say(Say::bought);
   return step.from;
@@ -142,7 +142,7 @@ std::vector<Service::BenchEntries> bench_steps(const Service&, const Findings& f
                     step.stop ? Entry(static_cast<double>(*step.stop)) : Entry(),
                     step.valve ? found.question.valves[*step.valve].name : std::string(),
                     size_entry(step.out, teller.unit()), size_entry(step.in, teller.unit()),
-                    source_of(step, teller), Entry()});
+                    source_of(step, found), Entry()});
   return rows;
 }
 

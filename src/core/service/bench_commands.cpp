@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "core/entries/entry_row.hpp"
+#include "core/service/arrivals.hpp"
 #include "core/service/boxes.hpp"
 #include "core/service/entered.hpp"
 #include "core/values/text.hpp"
@@ -14,6 +15,7 @@ namespace shimwright {
 namespace {
 
 enum ValveValue { gap, mark, micrometer };  // of the entries of a valve
+constexpr int values_of_arrival = 7;
 
 std::optional<std::size_t> valve_named(const Service& service, const std::string& name) {
   const auto found = std::ranges::find(service.valves, name, &Service::ValveEntries::name);
@@ -35,6 +37,10 @@ std::optional<Entry> mark_for(const Service& service, Length size) {
   for (const double figures : candidates)
     if (size_marked(service, figures) == size) return Entry(figures);
   return std::nullopt;
+}
+
+bool is_read(const Service::ArrivalEntries& row) {
+  return !not_given(row.mark) || !not_given(row.micrometer);
 }
 
 // Where the ticks leave a step out, nobody can tell from them which shim is where.
@@ -73,15 +79,20 @@ std::string why_nothing_to_take(const Service& service, const Findings& found) {
 std::vector<EntryWrite> shims_to_enter(const Service& service, const Findings& found) {
   std::vector<EntryWrite> writes;
   const Unit unit = found.teller.unit();
+  const std::vector<FittedArrival> arrivals = arrivals_fitted(service, found);
   for (const FittedShim& shim : shims_fitted(service)) {
     if (!valve_named(service, shim.valve)) continue;
     const Length size = Length::of(shim.size, unit);
     Entry marked;
     Entry measured;
     const auto giver = valve_named(service, shim.from);
+    const auto arrival = std::ranges::find(arrivals, shim.valve, &FittedArrival::valve);
     if (giver && found.valves[*giver].shim == size) {
       marked = given(service.valves[*giver].mark);
       measured = given(service.valves[*giver].micrometer);
+    } else if (arrival != arrivals.end() && is_read(service.arrivals[arrival->row])) {
+      marked = given(service.arrivals[arrival->row].mark);
+      measured = given(service.arrivals[arrival->row].micrometer);
     } else if (shim.from == found.teller.say(Say::bought)) {
       // Nobody has measured it yet: it is known by the mark it was ordered by.
       if (const auto own = mark_for(service, size))
@@ -95,16 +106,21 @@ std::vector<EntryWrite> shims_to_enter(const Service& service, const Findings& f
     writes.push_back({"valve", shim.valve, mark, marked});
     writes.push_back({"valve", shim.valve, micrometer, measured});
   }
+  for (const FittedArrival& one : arrivals)
+    for (int value = 0; value < values_of_arrival; ++value)
+      writes.push_back({"arrival", std::to_string(service.arrivals[one.row].row), value, Entry()});
   return writes;
 }
 
 BenchQuestion question_before_taking(const Service& service, const Findings& found) {
   const auto ticked = static_cast<std::int64_t>(ticked_steps(service));
-  if (ticked == 0) return {};
-  return {caution_before(service, found.teller),
-          found.teller.say(Say::bench_replace,
-                           {ticked, static_cast<std::int64_t>(service.bench.size())}),
-          false};
+  const std::string missing = missing_in_words(service, found);
+  if (ticked == 0)
+    return {{}, missing.empty() ? "" : found.teller.say(Say::bench_missing, {missing}), false};
+  std::string words = found.teller.say(Say::bench_replace,
+                                       {ticked, static_cast<std::int64_t>(service.bench.size())});
+  if (!missing.empty()) words += "\n\n" + missing;
+  return {caution_before(service, found.teller), words, false};
 }
 
 BenchQuestion question_before_clearing(const Service& service, const Findings& found) {
@@ -114,10 +130,15 @@ BenchQuestion question_before_clearing(const Service& service, const Findings& f
   for (const FittedShim& shim : is_sure ? shims_fitted(service) : std::vector<FittedShim>())
     fitted.push_back(
         teller.say(Say::bench_shim_in_valve, {shim.valve, Length::of(shim.size, teller.unit())}));
-  return {caution_before(service, teller),
-          fitted.empty() ? teller.say(is_sure ? Say::bench_clear_ask : Say::bench_clear_unsure)
-                         : teller.say(Say::bench_enter_shims, {fitted}),
-          !fitted.empty()};
+  if (fitted.empty())
+    return {caution_before(service, teller),
+            teller.say(is_sure ? Say::bench_clear_ask : Say::bench_clear_unsure), false};
+  std::string words = teller.say(Say::bench_enter_shims, {fitted});
+  std::vector<std::string> rows;
+  for (const FittedArrival& one : arrivals_fitted(service, found))
+    rows.push_back(std::to_string(service.arrivals[one.row].row));
+  if (!rows.empty()) words += "\n\n" + teller.say(Say::bench_clears_arrivals, {rows});
+  return {caution_before(service, teller), words, true};
 }
 
 }  // namespace shimwright

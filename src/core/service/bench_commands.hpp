@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/service/bench.hpp"
+#include "core/service/entry_write.hpp"
 #include "core/service/findings.hpp"
 
 namespace shimwright {
@@ -26,18 +27,11 @@ std::vector<BenchRow> rows_for_bench(const Service& service, const Findings& fou
 // Why there are none, as Fit's box says it, a sentence a line.
 std::string why_nothing_to_take(const Service& service, const Findings& found);
 
-// A value of the entries (service.hpp): `valve | 1 EX L` and value 0 is that valve's gap.
-struct EntryWrite {
-  std::string kind;
-  std::string name;
-  int value = 0;
-  Entry what;  // nothing: the entry is cleared
-};
-
 // The shims that are in by the ticks, as entries of their valves. One that came out of another
-// valve brings mark and micrometer size along. Any other has the mark of its size, or, where the
-// book's scheme has no mark for that size, is entered as measured. The valve's gap is cleared,
-// since it was measured over the old shim.
+// valve, or stands on Arrivals, brings mark and micrometer size along. Any other has the mark of
+// its size, or, where the book's scheme has no mark for that size, is entered as measured. The
+// valve's gap is cleared, since it was measured over the old shim, and so is the row of Arrivals,
+// since the shim is no stock any more.
 std::vector<EntryWrite> shims_to_enter(const Service& service, const Findings& found);
 
 // What is to be asked before the ticks of the list are lost. Blank: nothing.

@@ -4,7 +4,9 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/service/arrivals.hpp"
 #include "core/service/bench.hpp"
+#include "core/service/entered.hpp"
 #include "core/service/rules.hpp"
 #include "core/service/view_parts.hpp"
 #include "core/values/text.hpp"
@@ -24,6 +26,13 @@ std::string words_of(const Remark& remark, const Teller& teller) {
       },
       remark.said);
   return remark.lead ? teller.say(Say::led_by, {in_words(*remark.lead, teller), said}) : said;
+}
+
+// A remark that names no valve is told with its sheet.
+std::string with_sheet(Page page, const std::string& words, const Teller& teller) {
+  if (page == Page::shims) return teller.say(Say::on_shims, {words});
+  if (page == Page::arrivals) return teller.say(Say::on_arrivals, {words});
+  return words;
 }
 
 void add(Lines& lines, const Findings& found, Mood mood, const Told& told) {
@@ -119,10 +128,52 @@ std::vector<std::string> still_to_measure(const Service& service, const Findings
                       [](const ValvePlan& valve) { return valve.action == Action::unread; });
 }
 
+// `2.60 mm for 1 EX L`, a text each; counted where they are many.
+Word shims_listed(const Service& service, const Findings& found,
+                  const std::vector<MissingShim>& shims) {
+  constexpr std::size_t most_listed = 8;
+  if (shims.size() > most_listed)
+    return found.teller.say(Say::shims_counted, {static_cast<std::int64_t>(shims.size())});
+  std::vector<std::string> listed;
+  for (const MissingShim& shim : shims)
+    listed.push_back(
+        found.teller.say(Say::shim_for_valve, {shim.size, service.valves[shim.valve].name}));
+  return listed;
+}
+
+std::vector<MissingShim> missing_shims(const Findings& found, bool on_order) {
+  auto missing = shims_not_in_hand(found);
+  std::erase_if(missing, [on_order](const auto& shim) { return shim.on_order != on_order; });
+  return missing;
+}
+
+void add_still_to_come(Lines& lines, const Service& service, const Findings& found) {
+  const auto missing = missing_shims(found, true);
+  if (!missing.empty())
+    add(lines, found, Mood::remark,
+        {Say::arrivals_to_come, {shims_listed(service, found, missing)}});
+}
+
+void add_rows(Lines& lines, const Findings& found, Say what, const std::vector<std::string>& rows) {
+  if (!rows.empty()) add(lines, found, Mood::remark, {what, {rows}});
+}
+
+void add_what_to_send_back(Lines& lines, const Service& service, const Findings& found) {
+  const auto rows = arrivals_with(ArrivalVerdict::send_back, service, found);
+  const Money money = money_to_send_back(found);
+  if (rows.empty() || money == Money())
+    add_rows(lines, found, Say::arrivals_back, rows);
+  else
+    add(lines, found, Mood::remark,
+        {Say::arrivals_back_money, {rows, sum_in_currency(money, service, found.teller)}});
+}
+
 bool waits_for_stand_in(const Findings& found) { return found.steps && found.steps->waiting > 0; }
 
 // What to know before the first step, and while it is not done yet.
 void add_cautions_of_fitting(Lines& lines, const Service& service, const Findings& found) {
+  if (std::string missing = missing_in_words(service, found); !missing.empty())
+    lines.push_back({std::move(missing), Mood::loud});
   add_valves_that_stay_outside(lines, service, found);
   add_near_limits(lines, found);
   add_moved_by_mark(lines, service, found);
@@ -239,11 +290,11 @@ std::vector<BoxLine> box_of_plan(const Service& service, const Findings& found) 
   add_valves_that_stay_outside(lines, service, found);
   add_nearest(lines, service, found);
   for (const Remark& remark : found.remarks) {
-    std::string words = words_of(remark, found.teller);
-    if (remark.page == Page::shims) words = found.teller.say(Say::on_shims, {words});
-    lines.push_back({std::move(words), remark.grave ? Mood::loud : Mood::remark});
+    lines.push_back({with_sheet(remark.page, words_of(remark, found.teller), found.teller),
+                     remark.grave ? Mood::loud : Mood::remark});
   }
   add_near_limits(lines, found);
+  add_still_to_come(lines, service, found);
   add_calm(lines, found, Say::begin_on_engine);
   return lines;
 }
@@ -257,6 +308,39 @@ std::vector<BoxLine> box_of_fit(const Service& service, const Findings& found) {
   return lines;
 }
 
+std::vector<BoxLine> box_of_arrivals(const Service& service, const Findings& found) {
+  Lines lines;
+  if (found.any_grave(Page::engine)) add_mend_first(lines, found, Say::sheet_engine);
+  if (found.any_grave(Page::head)) add_mend_first(lines, found, Say::sheet_head);
+  add_remarks_on(Page::arrivals, lines, found);
+  if (!is_anything_ordered(found)) {
+    add(lines, found, Mood::calm, {Say::arrivals_none});
+    return lines;
+  }
+  add_what_to_send_back(lines, service, found);
+  add_rows(lines, found, Say::arrivals_not_needed,
+           arrivals_with(ArrivalVerdict::not_needed, service, found));
+  add_rows(lines, found, Say::arrivals_to_measure, arrivals_to_measure(service, found));
+  add_still_to_come(lines, service, found);
+  if (const auto missing = missing_shims(found, false); !missing.empty())
+    add(lines, found, Mood::remark,
+        {Say::arrivals_to_order, {shims_listed(service, found, missing)}});
+  if (found.plan && shims_not_in_hand(found).empty())
+    add(lines, found, Mood::calm, {Say::arrivals_complete});
+  return lines;
+}
+
+std::string missing_in_words(const Service& service, const Findings& found) {
+  auto missing = shims_not_in_hand(found);
+  // What is in by the ticks is there, whatever Arrivals says.
+  for (const FittedShim& shim : shims_fitted(service))
+    std::erase_if(missing, [&](const MissingShim& one) {
+      return service.valves[one.valve].name == shim.valve;
+    });
+  if (missing.empty()) return {};
+  return found.teller.say(Say::shims_missing, {shims_listed(service, found, missing)});
+}
+
 Told left_out_in_words(const Service& service) {
   const int step = step_left_out(service).value();
   if (const auto stop = stop_of_step(service, step))
@@ -266,10 +350,8 @@ Told left_out_in_words(const Service& service) {
 
 std::vector<std::string> all_remarks(const Findings& found) {
   std::vector<std::string> all;
-  for (const Remark& remark : found.remarks) {
-    const std::string words = words_of(remark, found.teller);
-    all.push_back(remark.page == Page::shims ? found.teller.say(Say::on_shims, {words}) : words);
-  }
+  for (const Remark& remark : found.remarks)
+    all.push_back(with_sheet(remark.page, words_of(remark, found.teller), found.teller));
   return all;
 }
 

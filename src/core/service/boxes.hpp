@@ -27,6 +27,12 @@ std::vector<BoxLine> box_of_shims(const Findings& found);
 std::vector<BoxLine> box_of_plan(const Service& service, const Findings& found);
 std::vector<BoxLine> box_of_fit(const Service& service, const Findings& found);
 
+std::vector<BoxLine> box_of_arrivals(const Service& service, const Findings& found);
+
+// The bought shims that are not in hand, with the valves that wait for them, as a sentence or two
+// that begin with what not to do. Blank where none is missing.
+std::string missing_in_words(const Service& service, const Findings& found);
+
 // What to do about the step left out; there is to be one (step_left_out).
 Told left_out_in_words(const Service& service);
 

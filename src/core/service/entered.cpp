@@ -38,6 +38,8 @@ bool is_length_as_text(const Entry& entry, Unit unit) {
   return std::holds_alternative<std::string>(entry) && length_entered(entry, unit);
 }
 
+double in_unit(Length length, Unit unit) { return length.mm() / mm_each(unit); }
+
 std::optional<double> number_entered(const Entry& entry) {
   const auto* number = std::get_if<double>(&entry);
   return number ? std::optional(*number) : std::nullopt;

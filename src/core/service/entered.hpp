@@ -29,6 +29,9 @@ Entry in_mm(const Entry& entry, Unit unit);
 // Text that reads as a length: the office completes other entries of its column from it.
 bool is_length_as_text(const Entry& entry, Unit unit);
 
+// As a person types it in a book of that unit, mm or inch.
+double in_unit(Length length, Unit unit);
+
 std::optional<double> number_entered(const Entry& entry);
 
 }  // namespace shimwright

@@ -274,6 +274,10 @@ void tell_remarks_on_shims(const Service& service, Findings& found,
     Remark remark{.page = Page::shims, .said = trouble, .grave = trouble.grave};
     if (trouble.row > 0) {
       const auto& origin = stock.origins.at(trouble.row - 1);
+      if (origin.list == List::arrival) {
+        if (trouble.what == Say::spare_twice) continue;  // an order may well hold a size twice
+        remark.page = Page::arrivals;
+      }
       if (origin.list == List::row_of_sizes &&
           !told_of_sizes.insert({origin.row, trouble.column}).second)
         continue;
@@ -289,6 +293,26 @@ void tell_remarks_on_shims(const Service& service, Findings& found,
     }
     found.remarks.push_back(std::move(remark));
   }
+}
+
+void tell_remarks_on_arrivals(const Service& service, Findings& found) {
+  using Arrival = Service::ArrivalEntries;
+  std::vector<std::string> unknown;
+  for (std::size_t i = 0; i < service.arrivals.size(); ++i) {
+    const Arrival& row = service.arrivals[i];
+    const ArrivalFindings& shim = found.arrivals[i];
+    const std::string name = found.teller.say(Say::name_of_row, {std::int64_t{row.row}});
+    for (const auto entry : {&Arrival::series, &Arrival::ordered, &Arrival::price,
+                             &Arrival::arrived, &Arrival::mark, &Arrival::micrometer})
+      add_failed(found, Page::arrivals, row.*entry, {Say::name_of_row, {std::int64_t{row.row}}});
+    if (!not_given(row.mark) && !shim.marked && !shim.measured)
+      unknown.push_back(named(name, word_in(row.mark)));
+    if (are_far_apart(shim.marked, shim.measured, found.allowed))
+      add(found, Page::arrivals,
+          {Say::far_apart,
+           {name, *shim.measured, *shim.marked, abs(*shim.measured - *shim.marked)}});
+  }
+  if (!unknown.empty()) add(found, Page::arrivals, {Say::marks_unknown, {std::move(unknown)}});
 }
 
 }  // namespace shimwright

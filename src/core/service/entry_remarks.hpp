@@ -19,5 +19,6 @@ void tell_remarks_on_head(const Service& service, Findings& found,
                           const std::vector<Trouble>& troubles);
 void tell_remarks_on_shims(const Service& service, Findings& found,
                            const std::vector<Trouble>& troubles, const StockFindings& stock);
+void tell_remarks_on_arrivals(const Service& service, Findings& found);
 
 }  // namespace shimwright

@@ -8,6 +8,7 @@
 #include "core/entries/entry_row.hpp"
 #include "core/fitting/steps_entries.hpp"
 #include "core/plan/nearest.hpp"
+#include "core/service/arrivals.hpp"
 #include "core/service/crank_findings.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/entry_remarks.hpp"
@@ -36,13 +37,16 @@ class Finder {
     if (same_word(found_.exhaust.series, found_.inlet.series))
       found_.one_series = found_.exhaust.series;
     for (const auto& valve : service_.valves) read_valve(valve);
-    stock_ = stock_findings(service_, unit_, found_.one_series);
+    for (const auto& row : service_.arrivals)
+      found_.arrivals.push_back(arrival_in(service_, row, found_.one_series));
+    stock_ = stock_findings(service_, unit_, found_.one_series, found_.arrivals);
     found_.nothing_listed = stock_.nothing_listed;
     make_plan();
     tell_remarks_on_engine(service_, found_, limits_table(), rules_table());
     find_stops(service_, found_);
     tell_remarks_on_head(service_, found_, read_.troubles);
     tell_remarks_on_shims(service_, found_, read_.troubles, stock_);
+    tell_remarks_on_arrivals(service_, found_);
     found_.sizes = std::move(stock_.sizes);
     make_steps();
     return std::move(found_);
@@ -160,6 +164,7 @@ class Finder {
     found_.plan = best_plan(read_.question);
     for (std::size_t i = 0; i < service_.valves.size(); ++i)
       found_.valve_plans.push_back(plan_for(i));
+    give_arrivals_to_valves(found_);
   }
 
   ValvePlan plan_for(std::size_t index) const {
@@ -168,6 +173,7 @@ class Finder {
     const SideFindings& side = found_.of(service_.valves[index].side);
     ValvePlan told{.action = line.action,
                    .from = line.from,
+                   .arrival = {},
                    .size = line.size,
                    .after = line.after,
                    .margin = line.margin,
@@ -212,6 +218,7 @@ class Finder {
         read_.question, *found_.plan,
         found_.camshafts_out ? std::vector<OpenAt>() : valves_at_stops(service_, found_));
     question.camshafts_out = found_.camshafts_out;
+    leave_out_what_has_not_come(question, found_);
     try {
       found_.steps = fitting_steps(question);
     } catch (const BadInput&) {

@@ -21,7 +21,7 @@
 namespace shimwright {
 
 // The sheet on which an entry stands.
-enum class Page { engine, head, shims };
+enum class Page { engine, head, shims, arrivals };
 
 // What is to be told of an entry. `grave`: no plan can be trusted until it is mended.
 struct Remark {
@@ -59,13 +59,29 @@ struct SizesFindings {
   bool too_many = false;
 };
 
+// Where a shim of Arrivals is; `none`: its row is blank.
+enum class ArrivalState { none, on_order, arrived, not_coming };
+
+// A row of Arrivals: one shim.
+struct ArrivalFindings {
+  ArrivalState state = ArrivalState::none;
+  std::string series;
+  std::optional<Length> ordered;
+  std::optional<Length> marked;    // what its mark stands for
+  std::optional<Length> measured;  // by micrometer
+  std::optional<Length> size;      // by which it is in stock; none: it is no stock
+  Money price;
+  std::optional<std::size_t> valve;  // that gets it by the plan: the index
+};
+
 // What happens to a valve, as the sheets tell it.
 struct ValvePlan {
   Action action = Action::unread;
-  std::optional<std::size_t> from;  // the giving valve's index
-  std::optional<Length> size;       // of the shim afterwards
-  std::optional<Length> after;      // the gap afterwards
-  std::optional<Length> margin;     // of `after`
+  std::optional<std::size_t> from;     // the giving valve's index
+  std::optional<std::size_t> arrival;  // the row of Arrivals, from 0, whose shim it gets
+  std::optional<Length> size;          // of the shim afterwards
+  std::optional<Length> after;         // the gap afterwards
+  std::optional<Length> margin;        // of `after`
   State then = State::unread;
   bool measure_again = false;   // no blade goes now, so `after` is only the most it can be
   bool unseen = false;          // it keeps its shim, whatever that is
@@ -90,7 +106,8 @@ struct Findings {
   std::string one_series;  // where both sides take the same
   std::vector<ValveFindings> valves;
   std::vector<SizesFindings> sizes;
-  bool nothing_listed = true;  // neither spares nor sizes on sale
+  bool nothing_listed = true;             // neither spares nor sizes on sale
+  std::vector<ArrivalFindings> arrivals;  // as many as rows
 
   PlanQuestion question;
   std::optional<Plan> plan;            // none until the entries are sound
@@ -104,7 +121,7 @@ struct Findings {
   std::optional<FittingSteps> steps;  // none without a plan, or where a valve is at no stop
   bool no_stop_for_work = false;
 
-  std::vector<Remark> remarks;       // engine, head, shims
+  std::vector<Remark> remarks;       // engine, head, shims, arrivals
   std::vector<Told> notes_on_shims;  // worth knowing there, with nothing to be mended
 
   const SideFindings& of(Side side) const { return side == Side::exhaust ? exhaust : inlet; }

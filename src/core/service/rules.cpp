@@ -37,10 +37,14 @@ bool stays_outside(const ValvePlan& plan) {
   return plan.left_outside || plan.fitted_outside || plan.action == Action::none;
 }
 
-bool is_far_apart(const ValveFindings& valve, Length allowed) {
-  if (!valve.marked || !valve.measured) return false;
-  const Length difference = abs(*valve.marked - *valve.measured);
+bool are_far_apart(std::optional<Length> marked, std::optional<Length> measured, Length allowed) {
+  if (!marked || !measured) return false;
+  const Length difference = abs(*marked - *measured);
   return difference > far_apart && difference > allowed;
+}
+
+bool is_far_apart(const ValveFindings& valve, Length allowed) {
+  return are_far_apart(valve.marked, valve.measured, allowed);
 }
 
 std::optional<std::string> scheme_that_agrees(const std::string& mark, Length marked,

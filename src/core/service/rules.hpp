@@ -42,6 +42,7 @@ bool is_to_be_measured_again(const ValveFindings& valve, State then);
 bool stays_outside(const ValvePlan& plan);
 
 // Micrometer and mark are too far apart for one of them not to be wrong.
+bool are_far_apart(std::optional<Length> marked, std::optional<Length> measured, Length allowed);
 bool is_far_apart(const ValveFindings& valve, Length allowed);
 
 // The scheme of marks by which a mark agrees with the micrometer where it does not by the one

@@ -88,6 +88,12 @@ void read_sizes(Service& service, const Row& row) {
                            value_at(row, 3), value_at(row, 4)});
 }
 
+void read_arrival(Service& service, const Row& row) {
+  service.arrivals.push_back({row_number(row), value_at(row, 0), value_at(row, 1), value_at(row, 2),
+                              value_at(row, 3), value_at(row, 4), value_at(row, 5),
+                              value_at(row, 6)});
+}
+
 void read_bench(Service& service, const Row& row) {
   const std::string kind = text_at(row, 0);
   if (kind.empty()) return;
@@ -105,13 +111,14 @@ void read_box(Service& service, const Row& row) {
   if (letters > 0 && lines > 0) service.boxes[lower_case(word_in(row[1]))] = {letters, lines};
 }
 
-constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>, 9> kinds{
+constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>, 10> kinds{
     {{"setting", read_setting},
      {"side", read_side},
      {"valve", read_valve},
      {"spare", read_spare},
      {"sizes", read_sizes},
      {"single", read_single},
+     {"arrival", read_arrival},
      {"bench", read_bench},
      {"taken", read_taken},
      {"box", read_box}}};

@@ -62,6 +62,19 @@ struct Service {
     Entry done;
   };
 
+  // A row of Arrivals: one shim, as `Order placed` wrote it and as it came. One that nobody ordered
+  // has no ordered size.
+  struct ArrivalEntries {
+    int row = 0;
+    Entry series;
+    Entry ordered;  // its size
+    Entry price;
+    Entry when;     // it was ordered
+    Entry arrived;  // any mark; `no`: it is not coming
+    Entry mark;
+    Entry micrometer;
+  };
+
   Entry engine;    // its name
   Entry unit;      // `mm` or `inch`
   Entry language;  // `en`
@@ -84,6 +97,7 @@ struct Service {
   std::vector<ShimEntries> spares;
   std::vector<SizesEntries> sizes;
   std::vector<ShimEntries> singles;
+  std::vector<ArrivalEntries> arrivals;  // every row of the sheet, blank ones too
   std::vector<BenchEntries> bench;
   std::string bench_taken;  // when, as the command wrote it; empty: nothing is on the bench
 
@@ -109,6 +123,7 @@ struct Service {
 //   spare   | 1 | series | size | count
 //   sizes   | 1 | series | from | to | step | price
 //   single  | 21 | series | size | count | price
+//   arrival | 1 | series | size ordered | price | ordered on | arrived | mark | micrometer
 //   bench   | 1 | kind | stop | valve | out | in | from | done
 //   taken   | list | when
 //   box     | head | letters | lines

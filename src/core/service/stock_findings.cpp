@@ -19,8 +19,9 @@ using Origin = StockFindings::Origin;
 
 class Lister {
  public:
-  Lister(const Service& service, Unit unit, const std::string& one_series)
-      : service_(service), unit_(unit), one_series_(one_series) {}
+  Lister(const Service& service, Unit unit, const std::string& one_series,
+         const std::vector<ArrivalFindings>& arrivals)
+      : service_(service), unit_(unit), one_series_(one_series), arrivals_(arrivals) {}
 
   StockFindings list() && {
     for (const auto& spare : service_.spares) single(spare, "spare", Origin::List::spare);
@@ -28,6 +29,7 @@ class Lister {
     for (const auto& row : service_.sizes) found_.sizes.push_back(sizes_in(row));
     offer_each_size_once();
     found_.nothing_listed = found_.table.empty();
+    add_arrivals();
     return std::move(found_);
   }
 
@@ -71,6 +73,15 @@ class Lister {
     return sizes;
   }
 
+  void add_arrivals() {
+    for (std::size_t i = 0; i < arrivals_.size(); ++i) {
+      if (!arrivals_[i].size) continue;
+      found_.table.push_back({std::string("spare"), arrivals_[i].series, arrivals_[i].size->mm(),
+                              Entry(1.0), Entry()});
+      found_.origins.push_back({Origin::List::arrival, service_.arrivals[i].row});
+    }
+  }
+
   // A price that is not given counts as nothing.
   static double price_of(const Entry& price) { return number_entered(price).value_or(0); }
 
@@ -103,14 +114,16 @@ class Lister {
   const Service& service_;
   Unit unit_;
   const std::string& one_series_;
+  const std::vector<ArrivalFindings>& arrivals_;
   StockFindings found_;
   std::size_t listed_ = 0;
 };
 
 }  // namespace
 
-StockFindings stock_findings(const Service& service, Unit unit, const std::string& one_series) {
-  return Lister(service, unit, one_series).list();
+StockFindings stock_findings(const Service& service, Unit unit, const std::string& one_series,
+                             const std::vector<ArrivalFindings>& arrivals) {
+  return Lister(service, unit, one_series, arrivals).list();
 }
 
 }  // namespace shimwright

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// The shims that a service lists, as one table for the plan: spares, single sizes on sale, then
-// the sizes of each row of sizes. A size of one series in two rows of sizes is listed once, from
-// the row that has it for less; the owner did nothing wrong.
+// The shims that a service lists, as one table for the plan: spares, single sizes on sale, the
+// sizes of each row of sizes, then what is on order or has arrived, as spares: it is paid for. A
+// size of one series in two rows of sizes is listed once, from the row that has it for less; the
+// owner did nothing wrong.
 #pragma once
 
 #include <cstddef>
@@ -16,7 +17,7 @@ namespace shimwright {
 struct StockFindings {
   EntryTable table;  // as core/entries takes it
   struct Origin {
-    enum class List { spare, single, row_of_sizes };
+    enum class List { spare, single, row_of_sizes, arrival };
     List list = List::spare;
     int row = 0;  // the number that stands before it
   };
@@ -27,6 +28,7 @@ struct StockFindings {
 };
 
 // `one_series` stands for a series left out, where both sides take the same.
-StockFindings stock_findings(const Service& service, Unit unit, const std::string& one_series);
+StockFindings stock_findings(const Service& service, Unit unit, const std::string& one_series,
+                             const std::vector<ArrivalFindings>& arrivals);
 
 }  // namespace shimwright

@@ -25,6 +25,7 @@ class Shower {
     show_legend();
     show_plan();
     show_progress();
+    show_arrivals_heading();
     show_fit();
     return std::move(table_);
   }
@@ -48,7 +49,8 @@ class Shower {
     const std::pair<const char*, Say> sheets[] = {
         {"title engine", Say::sheet_engine},   {"title head", Say::sheet_head},
         {"title measure", Say::sheet_measure}, {"title shims", Say::sheet_shims},
-        {"title plan", Say::sheet_plan},       {"title fit", Say::sheet_fit}};
+        {"title plan", Say::sheet_plan},       {"title arrivals", Say::sheet_arrivals},
+        {"title fit", Say::sheet_fit}};
     for (const auto& [column, sheet] : sheets)
       put(column, engine.empty() ? tell(sheet) : tell(Say::title_of_sheet, {engine, sheet}));
     put("unit", std::string(teller().unit_word()));
@@ -111,22 +113,24 @@ class Shower {
     const auto figure = [&](std::size_t number) {
       return stands ? std::to_string(number) : std::string("\u2013");
     };
-    const std::pair<const char*, Action> figures[] = {
-        {"count keep", Action::keep},   {"count move", Action::move},
-        {"count spare", Action::spare}, {"count buy", Action::buy},
-        {"count none", Action::none},   {"count unread", Action::unread}};
+    const std::pair<const char*, Action> figures[] = {{"count keep", Action::keep},
+                                                      {"count move", Action::move},
+                                                      {"count none", Action::none},
+                                                      {"count unread", Action::unread}};
     for (const auto& [column, action] : figures) put(column, figure(valves_with(action)));
+    // What is on Arrivals is bought, though it is in the plan as a spare.
+    const std::size_t ordered =
+        valves_where([](const ValvePlan& plan) { return plan.arrival.has_value(); });
+    put("count spare", figure(valves_with(Action::spare) - ordered));
+    put("count buy", figure(valves_with(Action::buy) + ordered));
     put("count outside", figure(left_outside()));
     const bool to_list = shims_are_to_be_listed(found_);
     put("to list", yes_if(to_list));
     put("label none", tell(to_list ? Say::list_shims_first : Say::none_fits));
     Money pay;
     for (const ValvePlan& plan : found_.valve_plans) pay += plan.cost;
-    const std::string sum = teller().sum(pay);
-    put("to pay", !stands              ? std::string("\u2013")
-                  : currency().empty() ? sum
-                                       : sum + " " + currency());
-    put("total", stands ? sum : std::string("\u2013"));
+    put("to pay", stands ? sum_in_currency(pay, service_, teller()) : std::string("\u2013"));
+    put("total", stands ? teller().sum(pay) : std::string("\u2013"));
     put("total label", currency().empty() ? tell(Say::total) : tell(Say::total_in, {currency()}));
     put("plan heading",
         stands ? tell(Say::plan_heading, {unit_long()}) : tell(Say::plan_heading_mend));
@@ -179,6 +183,18 @@ class Shower {
     put("buy count", found_.plan ? std::to_string(bought) : std::string("\u2013"));
   }
 
+  void show_arrivals_heading() {
+    put("arrivals heading", tell(Say::arrivals_heading, {unit_long()}));
+    const auto rows_in = [this](ArrivalState state) {
+      return static_cast<std::size_t>(
+          std::ranges::count(found_.arrivals, state, &ArrivalFindings::state));
+    };
+    const std::size_t arrived = rows_in(ArrivalState::arrived);
+    const std::size_t all = arrived + rows_in(ArrivalState::on_order);
+    put("arrivals tally",
+        all == 0 ? std::string() : tell(Say::arrivals_tally, {count(arrived), count(all)}));
+  }
+
   void show_fit() {
     const bool camshafts_out = is_bench_for_camshafts_out(service_, found_);
     put("fit caution", tell(camshafts_out ? Say::caution_camshafts : Say::caution_crank));
@@ -201,6 +217,11 @@ class Shower {
 };
 
 }  // namespace
+
+std::string sum_in_currency(Money money, const Service& service, const Teller& teller) {
+  const std::string sum = teller.sum(money);
+  return not_given(service.currency) ? sum : sum + " " + word_in(service.currency);
+}
 
 ShownTable show_book(const Service& service, const Findings& found) {
   return Shower(service, found).show();

@@ -18,6 +18,7 @@ ShownTable show_measure(const Service& service, const Findings& found);
 ShownTable show_order(const Service& service, const Findings& found);
 ShownTable show_surplus(const Service& service, const Findings& found);
 ShownTable show_steps(const Service& service, const Findings& found);
+ShownTable show_arrivals(const Service& service, const Findings& found);
 ShownTable show_bench(const Service& service, const Findings& found);
 ShownTable show_stops(const Service& service, const Findings& found);
 ShownTable show_sizes(const Service& service, const Findings& found);
@@ -37,7 +38,7 @@ inline constexpr ViewPart view_parts[] = {
     {"order", show_order},     {"left over", show_surplus}, {"steps", show_steps},
     {"bench", show_bench},     {"stops", show_stops},       {"sizes", show_sizes},
     {"boxes", show_boxes},     {"remarks", show_remarks},   {"ways", show_ways},
-    {"picture", show_picture},
+    {"picture", show_picture}, {"arrivals", show_arrivals},
 };
 
 // The stable word `yes`, or nothing.
@@ -47,6 +48,9 @@ Say say_of(State state);
 
 // `0.280, 0.010 too loose`: what the nearest listed size would leave. Expects that there is one.
 std::string nearest_leaves(const ValvePlan& plan, const SideFindings& side, const Teller& teller);
+
+// `12.50 EUR`, without a currency where none is entered.
+std::string sum_in_currency(Money money, const Service& service, const Teller& teller);
 
 // `▼ tight`.
 std::string state_in_words(State state, const Teller& teller);

@@ -119,7 +119,7 @@ class Shower {
       case Action::move:
         return with_size(Say::move, plan, on_card);
       case Action::spare:
-        return with_size(Say::spare, plan, on_card);
+        return with_size(plan.arrival ? Say::bought : Say::spare, plan, on_card);
       case Action::buy:
         return with_size(Say::buy, plan, on_card);
     }
@@ -141,6 +141,10 @@ class Shower {
         return measured ? giver : tell(Say::measure_it, {giver});
       }
       case Action::spare:
+        if (plan.arrival)
+          return tell(found_.arrivals[*plan.arrival].state == ArrivalState::arrived
+                          ? Say::arrived
+                          : Say::on_order);
         return tell(on_card ? Say::from_spares : Say::spares);
       case Action::buy:
         return tell(on_card ? Say::to_order : Say::order);

@@ -168,6 +168,7 @@ constexpr Text texts[]{
     Text{Say::sheet_measure, "Measure"},
     Text{Say::sheet_shims, "Shims"},
     Text{Say::sheet_plan, "Plan"},
+    Text{Say::sheet_arrivals, "Arrivals"},
     Text{Say::sheet_fit, "Fit"},
     // ---- What the entries are called in a remark.
     Text{Say::exhaust_side, "Exhaust side"},
@@ -232,6 +233,7 @@ constexpr Text texts[]{
          "served."},
     Text{Say::led_by, "{0}: {1}"},
     Text{Say::on_shims, "Shims, {0}"},
+    Text{Say::on_arrivals, "Arrivals, {0}"},
     // ---- Boxes.
     Text{Say::mend_first, "{0} has entries to be corrected first."},
     Text{Say::begin_here, "Begin here: enter the smallest and the largest gap allowed."},
@@ -255,6 +257,74 @@ constexpr Text texts[]{
     Text{Say::known_by_mark,
          "Known by the mark alone: the shim of {0}. Measure it when it comes out, before it goes "
          "into another valve."},
+    // ---- Arrivals.
+    Text{Say::on_order, "on order"},
+    Text{Say::arrived, "has arrived"},
+    Text{Say::arrival_not_needed, "on order, not needed"},
+    Text{Say::arrival_as_ordered, "as ordered"},
+    Text{Say::arrival_will_do, "will do for {0}"},
+    Text{Say::arrival_send_back, "no use here: send back"},
+    Text{Say::arrival_unmeasured, "size? measure it"},
+    Text{Say::arrival_not_coming, "not coming"},
+    Text{Say::arrivals_heading, "What is on order and what came, a row a shim; sizes in {0}"},
+    Text{Say::arrivals_tally, "{0} of {1} arrived"},
+    Text{Say::arrivals_none,
+         "Nothing is on order. Order placed, in the menu and on Plan, writes the plan\u2019s order "
+         "here."},
+    Text{Say::arrivals_back, "To send back: {0?row|rows} {0}."},
+    Text{Say::arrivals_back_money, "To send back: {0?row|rows} {0}, {1} in all."},
+    Text{Say::arrivals_not_needed,
+         "On order, but the plan needs {0?it|them} no longer: {0?row|rows} {0}. Cancel what you "
+         "can, and enter no beside it."},
+    Text{Say::arrivals_to_measure,
+         "Not measured: {0?row|rows} {0}. Measure every shim that comes before you fit it."},
+    Text{Say::arrivals_to_come, "Still to come: {0}."},
+    Text{Say::arrivals_to_order, "Still to be ordered: {0}. Order placed adds what Plan orders."},
+    Text{Say::arrivals_complete,
+         "Every shim that the plan needs is in hand: take the steps to the bench."},
+    Text{Say::shim_for_valve, "{0} for {1}"},
+    Text{Say::shims_counted, "{0} {0?shim|shims}"},
+    Text{Say::shims_missing, "Open no valve before its new shim is there. Not in hand yet: {0}."},
+    Text{Say::arrivals_note,
+         "Any mark under arrived says that the shim is there: x, yes or the date; no says that it "
+         "is not coming. Enter its mark and what it measures: from then on it counts by that size. "
+         "A shim that nobody ordered goes into any free row."},
+    Text{Say::arrivals_ordered, "ordered"},
+    Text{Say::arrivals_when, "ordered on"},
+    Text{Say::arrivals_arrived, "arrived"},
+    Text{Say::arrivals_for, "for valve"},
+    Text{Say::arrivals_verdict, "verdict"},
+    Text{Say::arrivals_row, "row {0} of Arrivals"},
+    Text{Say::arrivals_arrived_title, "Arrived"},
+    Text{Say::arrivals_arrived_help,
+         "Any mark when the shim is there: x, yes or the date. no: it is not coming. Blank: it is "
+         "on order."},
+    Text{Say::arrivals_arrived_due, "This is any mark of up to 20 letters."},
+    Text{Say::arrivals_mark_title, "Mark on this shim"},
+    Text{Say::arrivals_micrometer_title, "Micrometer, this shim"},
+    // ---- The command Order placed.
+    Text{Say::order_placed, "Order placed"},
+    Text{Say::order_no_sheet,
+         "This book was made before there was a sheet Arrivals. Make a new book for the next "
+         "service."},
+    Text{Say::order_no_plan,
+         "Correct the entries first, as Plan says: until then there is no order."},
+    Text{Say::order_nothing, "The plan buys no shim: there is nothing to order."},
+    Text{Say::order_nothing_more,
+         "The plan buys nothing beyond what is on order already: {0}. Where one of these is not "
+         "coming, enter no beside it on Arrivals: the plan then orders it anew."},
+    Text{Say::order_no_room,
+         "Arrivals has room for {0} more {0?shim|shims}, and the order has {1}. Nothing was "
+         "changed."},
+    Text{Say::order_row, "{0} (row {1})"},
+    Text{Say::order_size, "{0} of {1}"},
+    Text{Say::order_again,
+         "On order and not arrived: {0}. {0?It stays|They stay} on Arrivals as {0?it is|they are}. "
+         "Where one is not coming, answer No and enter no beside it there: the plan then orders it "
+         "anew.\n\nAdd what the plan needs beyond these, {1}?"},
+    Text{Say::order_written,
+         "Written on Arrivals, a row a shim: {0}. When {1?it comes|they come}, enter mark and "
+         "micrometer size there."},
     // ---- Fit.
     Text{Say::bench_no_plan, "No steps yet: correct the entries first, as Plan says."},
     Text{Say::bench_no_stop,
@@ -332,6 +402,10 @@ constexpr Text texts[]{
          "\n\nThen bring the spares on Shims up to date: remove those that went in, add those "
          "left over."},
     Text{Say::bench_shim_in_valve, "{0} ({1})"},
+    Text{Say::bench_missing, "{0}\n\nTake the steps to the bench all the same?"},
+    Text{Say::bench_clears_arrivals,
+         "Yes also clears {0?row|rows} {0} of Arrivals, since {0?that shim is|those shims are} in "
+         "the engine."},
     Text{Say::bench_all_the_same, "Go on only if that is done, or if the ticks are wrong. Go on?"},
     Text{Say::done_heading, "done"},
     Text{Say::bench_done_title, "Done"},

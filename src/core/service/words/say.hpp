@@ -138,6 +138,7 @@ enum class Say {
   sheet_measure,
   sheet_shims,
   sheet_plan,
+  sheet_arrivals,
   sheet_fit,
   // ---- What the entries are called in a remark.
   exhaust_side,
@@ -190,6 +191,7 @@ enum class Say {
   sizes_narrow,       // side, width, step, share of a hundred
   led_by,             // place, sentence
   on_shims,           // sentence
+  on_arrivals,        // sentence
   // ---- Boxes.
   mend_first,  // sheet
   begin_here,
@@ -206,6 +208,51 @@ enum class Say {
   list_first,
   near_a_limit,   // how many, how near
   known_by_mark,  // valves
+  // ---- Arrivals.
+  on_order,
+  arrived,
+  arrival_not_needed,
+  arrival_as_ordered,
+  arrival_will_do,  // valve
+  arrival_send_back,
+  arrival_unmeasured,
+  arrival_not_coming,
+  arrivals_heading,  // unit
+  arrivals_tally,    // arrived, all
+  arrivals_none,
+  arrivals_back,        // rows
+  arrivals_back_money,  // rows, sum
+  arrivals_not_needed,  // rows
+  arrivals_to_measure,  // rows
+  arrivals_to_come,     // shims with their valves
+  arrivals_to_order,    // shims with their valves
+  arrivals_complete,
+  shim_for_valve,  // size, valve
+  shims_counted,   // how many
+  shims_missing,   // shims with their valves
+  arrivals_note,
+  arrivals_ordered,
+  arrivals_when,
+  arrivals_arrived,
+  arrivals_for,
+  arrivals_verdict,
+  arrivals_row,  // number
+  arrivals_arrived_title,
+  arrivals_arrived_help,
+  arrivals_arrived_due,
+  arrivals_mark_title,
+  arrivals_micrometer_title,
+  // ---- The command Order placed.
+  order_placed,
+  order_no_sheet,
+  order_no_plan,
+  order_nothing,
+  order_nothing_more,  // shims with their rows
+  order_no_room,       // room, shims
+  order_row,           // size, row
+  order_size,          // how many, size
+  order_again,         // shims with their rows, the order
+  order_written,       // the order, how many
   // ---- Fit.
   bench_no_plan,
   bench_no_stop,
@@ -242,6 +289,8 @@ enum class Say {
   bench_enter_shims,    // valves with their new shims
   bench_shim_in_valve,  // valve, size
   bench_all_the_same,
+  bench_missing,          // what is missing
+  bench_clears_arrivals,  // rows
   done_heading,
   bench_done_title,
   bench_done_help,
