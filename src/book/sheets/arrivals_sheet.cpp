@@ -93,7 +93,7 @@ SheetDescription describe_arrivals(const Places& places) {
   const int note_row = place::first.row + rows;
   SheetDescription sheet;
   sheet.name = sheet_name::arrivals;
-  sheet.column_mm = {2, 8, 18, 18, 18, 24, 22, 17, 22, 18, 46, 2};
+  sheet.column_mm = {2, 8, 18, 18, 21, 24, 22, 17, 22, 18, 46, 2};
   sheet.row_mm = 5;  // of the box's lines, too
   sheet.row_heights = {{0, 10},
                        {place::heading_row - 1, 2.5},

@@ -24,7 +24,7 @@ struct Step {
 constexpr Step steps[] = {
     {sheet_name::engine, Say::step_engine}, {sheet_name::head, Say::step_gaps},
     {sheet_name::head, Say::step_shims},    {sheet_name::shims, Say::step_spares},
-    {sheet_name::plan, Say::step_plan},     {sheet_name::plan, Say::step_order},
+    {sheet_name::plan, Say::step_plan},     {sheet_name::arrivals, Say::step_order},
     {sheet_name::fit, Say::step_fit},       {sheet_name::head, Say::step_again},
 };
 

@@ -405,7 +405,7 @@ constexpr Text texts[]{
     Text{Say::bench_missing, "{0}\n\nTake the steps to the bench all the same?"},
     Text{Say::bench_clears_arrivals,
          "Yes also clears {0?row|rows} {0} of Arrivals, since {0?that shim is|those shims are} in "
-         "the engine."},
+         "the engine. After No, enter no beside {0?it|them} there."},
     Text{Say::bench_all_the_same, "Go on only if that is done, or if the ticks are wrong. Go on?"},
     Text{Say::done_heading, "done"},
     Text{Say::bench_done_title, "Done"},
@@ -757,8 +757,8 @@ constexpr Text texts[]{
         Say::step_plan,
         "Read what to keep, move, fit or buy. If a dark box appears, correct what it names first."},
     Text{Say::step_order,
-         "Order what it says. Measure every shim that comes before you trust its mark. Enter one "
-         "of another size on Shims as a spare, and read the plan again."},
+         "Order what it says, and press Order placed on Plan. Measure every shim that comes before "
+         "you trust its mark, and enter it on Arrivals. Then read there what it is good for."},
     Text{Say::step_fit,
          "Take the steps to the bench, where they stand still. Fit the shims in this order and no "
          "other, and tick each step as you go."},
