@@ -6,7 +6,6 @@
 #include <map>
 
 #include "core/entries/entry_row.hpp"
-#include "core/service/arrivals.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/boxes.hpp"
 #include "core/service/entered.hpp"
@@ -41,41 +40,6 @@ std::string_view look_of(const Service::BenchEntries& step, const Teller& teller
   return step.from == teller.say(Say::stand_in) ? "stand-in" : "step";
 }
 
-std::string verdict_in_words(ArrivalVerdict verdict, const std::string& valve,
-                             const Teller& teller) {
-  using enum ArrivalVerdict;
-  switch (verdict) {
-    case none:
-      return {};
-    case on_order:
-      return teller.say(Say::on_order);
-    case not_needed:
-      return teller.say(Say::arrival_not_needed);
-    case as_ordered:
-      return teller.say(Say::arrival_as_ordered);
-    case will_do:
-      return teller.say(Say::arrival_will_do, {valve});
-    case send_back:
-      return teller.say(Say::arrival_send_back);
-    case unmeasured:
-      return teller.say(Say::arrival_unmeasured);
-    case not_coming:
-      return teller.say(Say::arrival_not_coming);
-    case unsettled:
-      return teller.say(Say::mend_entries);
-  }
-  return {};
-}
-
-// How the row is to look: `serves`, `wait`, `look here` or `gone`.
-std::string_view look_of(ArrivalVerdict verdict) {
-  using enum ArrivalVerdict;
-  if (verdict == none) return "";
-  if (verdict == as_ordered || verdict == will_do) return "serves";
-  if (verdict == on_order || verdict == unsettled) return "wait";
-  return verdict == not_coming ? "gone" : "look here";
-}
-
 }  // namespace
 
 ShownTable show_order(const Service&, const Findings& found) {
@@ -108,17 +72,6 @@ ShownTable show_steps(const Service& service, const Findings& found) {
     table.rows.push_back({rows[i].kind, std::to_string(i + 1), number_shown(rows[i].stop, teller),
                           rows[i].valve, size_shown(step.out, teller), size_shown(step.in, teller),
                           rows[i].from, bench_note(found, i)});
-  }
-  return table;
-}
-
-ShownTable show_arrivals(const Service& service, const Findings& found) {
-  ShownTable table{{"verdict", "look", "valve"}, {}};
-  for (const ArrivalFindings& shim : found.arrivals) {
-    const ArrivalVerdict verdict = arrival_verdict(shim, found.plan.has_value(), found.allowed);
-    const std::string valve = shim.valve ? service.valves[*shim.valve].name : std::string();
-    table.rows.push_back(
-        {verdict_in_words(verdict, valve, found.teller), std::string(look_of(verdict)), valve});
   }
   return table;
 }
