@@ -182,6 +182,47 @@ TEST_F(Screens, ticks_on_fit_are_seen_and_a_changed_plan_is_told) {
   EXPECT_GT(whole.grey, half.grey + 20000);
 }
 
+// One row as ordered, one of no use, one on order, one that nobody ordered or measured.
+TEST_F(Screens, arrivals_show_what_asks_for_something) {
+  namespace place = book::arrivals_place;
+  constexpr auto arrivals = book::sheet_name::arrivals;
+  const auto file = office->profile().folder() / "arrivals.ods";
+  {
+    OpenBook book(*office, demo_file());
+    struct Ordered {
+      std::string series;
+      double size;
+    };
+    std::vector<Ordered> order;
+    for (int row = 1; row <= 2; ++row)
+      order.push_back(
+          {book.piece("order", "series", row), std::stod(book.piece("order", "size", row))});
+    order.push_back(order.back());  // which nobody needs
+    // As the command writes it: these cells are locked for hands.
+    const auto put = [&](int row, place::Column column, double number) {
+      book.cell(arrivals, place::at(row, column))->setValue(number);
+    };
+    for (int row = 0; row < 3; ++row) {
+      const Ordered& one = order[static_cast<std::size_t>(row)];
+      book.type(arrivals, place::at(row, place::series), one.series);
+      put(row, place::ordered, one.size);
+      put(row, place::price, 4.5);
+    }
+    book.type(arrivals, place::at(0, place::arrived), "x");
+    book.type(arrivals, place::at(1, place::micrometer), 3.45);
+    book.type(arrivals, place::at(3, place::arrived), "x");
+    book.recalculate();
+    book.save(file);
+  }
+  BookWindow window(*office, *screen, file);
+  window.show(arrivals);
+  const Picture seen = window.picture(named("arrivals"));
+  EXPECT_GT(seen.count(window.fill_of(book::style::remark_found)), 3000);
+  window.show(book::sheet_name::plan);
+  window.zoom(70);
+  window.picture(named("arrivals Plan"));
+}
+
 // Told in the dark box and by a dark figure.
 TEST_F(Screens, valves_left_outside_stand_out_on_plan) {
   const auto file = office->profile().folder() / "left outside.ods";
