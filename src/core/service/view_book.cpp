@@ -46,12 +46,7 @@ class Shower {
   void show_titles() {
     const std::string engine = not_given(service_.engine) ? "" : word_in(service_.engine);
     put("title read me", engine.empty() ? tell(Say::valve_service) : engine);
-    const std::pair<const char*, Say> sheets[] = {
-        {"title engine", Say::sheet_engine},   {"title head", Say::sheet_head},
-        {"title measure", Say::sheet_measure}, {"title shims", Say::sheet_shims},
-        {"title plan", Say::sheet_plan},       {"title arrivals", Say::sheet_arrivals},
-        {"title fit", Say::sheet_fit}};
-    for (const auto& [column, sheet] : sheets)
+    for (const auto& [column, sheet] : sheet_titles)
       put(column, engine.empty() ? tell(sheet) : tell(Say::title_of_sheet, {engine, sheet}));
     put("unit", std::string(teller().unit_word()));
     put("lengths in", tell(Say::lengths_in, {unit_long()}));

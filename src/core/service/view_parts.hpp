@@ -6,6 +6,7 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include "core/service/findings.hpp"
 #include "core/service/shown_table.hpp"
@@ -39,6 +40,14 @@ inline constexpr ViewPart view_parts[] = {
     {"bench", show_bench},     {"stops", show_stops},       {"sizes", show_sizes},
     {"boxes", show_boxes},     {"remarks", show_remarks},   {"ways", show_ways},
     {"picture", show_picture}, {"arrivals", show_arrivals},
+};
+
+// The columns of `book` that are titles of sheets, which name the engine besides.
+inline constexpr std::pair<std::string_view, Say> sheet_titles[] = {
+    {"title engine", Say::sheet_engine},   {"title head", Say::sheet_head},
+    {"title measure", Say::sheet_measure}, {"title shims", Say::sheet_shims},
+    {"title plan", Say::sheet_plan},       {"title arrivals", Say::sheet_arrivals},
+    {"title fit", Say::sheet_fit},
 };
 
 // The stable word `yes`, or nothing.
