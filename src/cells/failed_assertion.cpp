@@ -7,8 +7,10 @@
 
 namespace std {
 
-[[noreturn]] void __glibcxx_assert_fail(const char* file, int line, const char* function,
-                                        const char* condition) noexcept;
+// As the library declares it, for clang.
+__attribute__((__noreturn__)) void __glibcxx_assert_fail(const char* file, int line,
+                                                         const char* function,
+                                                         const char* condition) noexcept;
 
 void __glibcxx_assert_fail(const char*, int, const char*, const char* condition) noexcept {
   if (condition != nullptr) std::fputs(condition, stderr);

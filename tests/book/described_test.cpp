@@ -79,12 +79,13 @@ TEST(Entries, have_a_title_a_help_and_a_refusal_no_longer_than_a_file_holds) {
   EXPECT_GT(count, 100);
 }
 
-TEST(Refusals, say_that_nothing_was_kept_and_where_to_go_back_to) {
+TEST(Refusals, say_that_the_cell_keeps_what_it_held_and_where_to_go_back_to) {
   for_each_entry([](const auto&, const Field&, const Takes& entry) {
     const std::string refusal = refusal_of(entry);
     EXPECT_FALSE(entry.place.empty());
     EXPECT_TRUE(refusal.starts_with(entry.due)) << refusal;
-    EXPECT_NE(refusal.find("Nothing was kept: go back to " + entry.place), std::string::npos)
+    EXPECT_NE(refusal.find("The cell keeps what it held: go back to " + entry.place),
+              std::string::npos)
         << refusal;
   });
 }
@@ -95,12 +96,12 @@ TEST(Refusals, name_the_row_or_the_side) {
   };
   EXPECT_EQ(refusal("Engine", "inlet.max"),
             "A gap allowed is a number from 0 to 5 mm (0.197 in), in the unit chosen above. Type "
-            "the number alone, with your office\u2019s decimal mark (0.24 or 0,24). Nothing was "
-            "kept: go back to Largest gap allowed, inlet side.");
+            "the number alone, with your office\u2019s decimal mark (0.24 or 0,24). The cell keeps "
+            "what it held: go back to Largest gap allowed, inlet side.");
   EXPECT_EQ(refusal("Head", "1 EX L.gap"),
             "A gap is 0 (no blade goes) to 5 mm (0.197 in), in the unit chosen on Engine. Type the "
-            "number alone, with your office\u2019s decimal mark (0.24 or 0,24). Nothing was kept: "
-            "go back to the gap of 1 EX L.");
+            "number alone, with your office\u2019s decimal mark (0.24 or 0,24). The cell keeps "
+            "what it held: go back to the gap of 1 EX L.");
   EXPECT_NE(refusal("Shims", "spares.size.7").find("go back to row 7 of the spares."),
             std::string::npos);
   EXPECT_NE(refusal("Shims", "singles.quantity.22").find("go back to row 22 of the single sizes."),

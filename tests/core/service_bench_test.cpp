@@ -378,6 +378,33 @@ TEST_F(Bench, offers_to_enter_the_shims_that_are_in) {
   EXPECT_TRUE(tells(question.words, " have new shims: enter them on Head?")) << question.words;
 }
 
+TEST_F(Bench, tells_before_clearing_what_the_drawer_gained_and_lost) {
+  book.gap("1 IN R", 0.20).spare(1, "", 2.7);
+  take();
+  tick_up_to(count);
+  const BenchQuestion question = question_before_clearing(service(), found());
+  EXPECT_TRUE(tells(question.words, "Spares that went in: 2.700.")) << question.words;
+  EXPECT_TRUE(tells(question.words, "Out of the engine, and in no valve: 2.500."))
+      << question.words;
+  EXPECT_FALSE(tells(question.words, "steps are ticked"));
+}
+
+TEST_F(Bench, of_shims_that_only_changed_places_left_the_drawer_alone) {
+  take();
+  tick_up_to(count);
+  const DrawerChange change = drawer_change(service(), found().teller);
+  EXPECT_TRUE(change.went_in.empty());
+  EXPECT_TRUE(change.left_over.empty());
+}
+
+TEST_F(Bench, says_before_clearing_that_it_is_half_done) {
+  take();
+  tick_up_to(count - 1);
+  EXPECT_TRUE(tells(
+      question_before_clearing(service(), found()).words,
+      "Only " + std::to_string(count - 1) + " of " + std::to_string(count) + " steps are ticked"));
+}
+
 TEST_F(Bench, cautions_first_where_a_valve_stands_empty) {
   take();
   tick_up_to(2);

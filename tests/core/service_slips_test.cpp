@@ -309,5 +309,16 @@ TEST(RowsOfSizes, are_told_apart_by_what_they_offer) {
   for (const char* words : offered) EXPECT_EQ(view["sizes"].at("offered", ++row), words);
 }
 
+// A gap typed a row too low.
+TEST(MarkOfAGap, stands_for_no_shim_and_is_told) {
+  ServiceEntries book;
+  book.limits(0.15, 0.25).gap("1 IN L", 0.20).mark("1 IN L", 0.18);
+  EXPECT_EQ(book.of_valve("1 IN L", "shim"), "");
+  EXPECT_NE(box_of(book.view(), "head").find("1 IN L (0.18)"), std::string::npos)
+      << box_of(book.view(), "head");
+  book.mark("1 IN L", 0.3);
+  EXPECT_EQ(book.of_valve("1 IN L", "shim"), "0.300");
+}
+
 }  // namespace
 }  // namespace shimwright::tests

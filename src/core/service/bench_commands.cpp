@@ -134,6 +134,17 @@ BenchQuestion question_before_clearing(const Service& service, const Findings& f
     return {caution_before(service, teller),
             teller.say(is_sure ? Say::bench_clear_ask : Say::bench_clear_unsure), false};
   std::string words = teller.say(Say::bench_enter_shims, {fitted});
+  const DrawerChange drawer = drawer_change(service, teller);
+  for (const auto& [what, sizes] : {std::pair(Say::bench_spares_out, drawer.went_in),
+                                    {Say::bench_left_over, drawer.left_over}}) {
+    std::vector<std::string> told;
+    for (const double size : sizes) told.push_back(teller.column(Length::of(size, teller.unit())));
+    if (!told.empty()) words += " " + teller.say(what, {told});
+  }
+  if (!is_bench_done(service))
+    words = teller.say(Say::bench_half_done, {static_cast<std::int64_t>(ticked_steps(service)),
+                                              static_cast<std::int64_t>(service.bench.size())}) +
+            "\n\n" + words;
   std::vector<std::string> rows;
   for (const FittedArrival& one : arrivals_fitted(service, found))
     rows.push_back(std::to_string(service.arrivals[one.row].row));

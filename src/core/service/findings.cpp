@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/entries/entry_row.hpp"
+#include "core/entries/ranges.hpp"
 #include "core/fitting/steps_entries.hpp"
 #include "core/plan/nearest.hpp"
 #include "core/service/arrivals.hpp"
@@ -21,7 +22,10 @@
 namespace shimwright {
 namespace {
 
-constexpr Length longest_marked = Length::nanometres(20'000'000);  // beyond, it was meant otherwise
+// What a micrometer's entry takes. A mark for less is a gap in the wrong row: 0.18.
+bool can_be_a_shim(const std::optional<Length>& size) {
+  return size && *size >= ranges::thinnest_shim && *size <= ranges::thickest_shim;
+}
 
 bool has_decimal_mark(std::string_view text) {
   return text.find_first_of(".,") != std::string_view::npos;
@@ -255,9 +259,10 @@ std::optional<Length> size_marked(const Service& service, const Entry& mark) {
   try {
     if (unit_of(service) == Unit::inch && same_word(scheme, "auto") && has_decimal_mark(words)) {
       const auto size = thickness_marked(words, MarkScheme::inch);
-      return size && *size <= longest_marked ? size : std::nullopt;
+      return can_be_a_shim(size) ? size : std::nullopt;
     }
-    return thickness_marked(words, mark_scheme_named(scheme));
+    const auto size = thickness_marked(words, mark_scheme_named(scheme));
+    return can_be_a_shim(size) ? size : std::nullopt;
   } catch (const BadInput&) {
     return std::nullopt;  // told on Head
   }

@@ -399,8 +399,11 @@ constexpr Text texts[]{
          "enter the new {0?shim|shims} on Head, remove the {0?gap|gaps} entered there for "
          "{0?this valve|these valves} (enter {0?it|them} again, measured over the new "
          "{0?shim|shims}), and clear the bench.\nNo: clear the bench only."
-         "\n\nThen bring the spares on Shims up to date: remove those that went in, add those "
-         "left over."},
+         "\n\nThen bring the spares on Shims up to date."},
+    Text{Say::bench_spares_out, "Spares that went in: {0}."},
+    Text{Say::bench_left_over, "Out of the engine, and in no valve: {0}."},
+    Text{Say::bench_half_done,
+         "Only {0} of {1} steps are ticked: a stand-in that is in a valve counts as its new shim."},
     Text{Say::bench_shim_in_valve, "{0} ({1})"},
     Text{Say::bench_missing, "{0}\n\nTake the steps to the bench all the same?"},
     Text{Say::bench_clears_arrivals,
@@ -422,11 +425,10 @@ constexpr Text texts[]{
     Text{Say::bench_note, "note"},
     // Remarks on entries, any table.
     // Cells that take entries, on any sheet.
-    Text{Say::entry_refused, "{0} Nothing was kept: go back to {1}."},
+    Text{Say::entry_refused, "{0} The cell keeps what it held: go back to {1}."},
     Text{Say::number_refused,
-         "{0} Type the number alone, with your office\u2019s decimal mark (0.24 or 0,24). Nothing "
-         "was "
-         "kept: go back to {1}."},
+         "{0} Type the number alone, with your office\u2019s decimal mark (0.24 or 0,24). The "
+         "cell keeps what it held: go back to {1}."},
     Text{Say::choice_due, "Enter {0}, or choose from the list."},
     Text{Say::add_in_missing,
          "The Shimwright add-in is missing: figures are those of the last calculation, and blank "

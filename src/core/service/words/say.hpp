@@ -286,7 +286,10 @@ enum class Say {
   bench_empty,
   bench_clear_ask,
   bench_clear_unsure,
-  bench_enter_shims,    // valves with their new shims
+  bench_enter_shims,
+  bench_spares_out,
+  bench_left_over,
+  bench_half_done,      // valves with their new shims
   bench_shim_in_valve,  // valve, size
   bench_all_the_same,
   bench_missing,          // what is missing
