@@ -63,6 +63,26 @@ class Arrivals : public ::testing::Test {
   ServiceEntries book;
 };
 
+TEST_F(Arrivals, look_as_if_to_be_seen_to_only_where_something_is_to_be_done) {
+  place_order();
+  const auto look = [this](std::size_t row) { return book.view()["arrivals"].at("look", row); };
+  set(1, arrived, "x");
+  set(1, micrometer, 2.55);
+  EXPECT_EQ(look(1), "");
+  EXPECT_EQ(look(2), "");
+  set(2, micrometer, 3.45);
+  EXPECT_EQ(look(2), "look here");
+}
+
+TEST_F(Arrivals, of_a_bench_list_with_a_valve_that_is_none_are_not_fitted) {
+  place_order();
+  set(1, micrometer, 2.55);
+  book.set("bench", "1", 0, "change").set("bench", "1", 2, "9 EX L").set("bench", "1", 4, 2.55);
+  book.set("bench", "1", 5, "bought").set("bench", "1", 6, "x");
+  book.set("taken", "list", 0, "2026-11-26 17:40");
+  EXPECT_TRUE(arrivals_fitted(service(), found()).empty());
+}
+
 struct Row {
   Entry ordered;
   Entry arrived;

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "core/service/findings.hpp"
 #include "job_entries.hpp"
 
 namespace shimwright::tests {
@@ -318,6 +319,15 @@ TEST(MarkOfAGap, stands_for_no_shim_and_is_told) {
       << box_of(book.view(), "head");
   book.mark("1 IN L", 0.3);
   EXPECT_EQ(book.of_valve("1 IN L", "shim"), "0.300");
+}
+
+// Limits of 0.02 against steps of 0.05: told once where both sides are alike, else for each.
+TEST(LimitsNarrowerThanTheStep, are_told_once_where_both_sides_are_alike) {
+  ServiceEntries book;
+  book.limits(0.20, 0.22).sizes(1, "", 2.0, 3.0, 0.05, 5);
+  EXPECT_EQ(findings_in(book.service()).notes_on_shims.size(), 1u);
+  book.set("side", "inlet", 1, 0.23);
+  EXPECT_EQ(findings_in(book.service()).notes_on_shims.size(), 2u);
 }
 
 }  // namespace
