@@ -178,7 +178,7 @@ TEST(CrankStops, a_stop_off_dead_centre_stands_midway_between_the_lobes) {
     EXPECT_THAT(angles_of(crank_stops(Firing::at_angles(twin), {}, margin)), ElementsAre(90));
 }
 
-// The stops of these two were found by brute force over whole degrees, all aims together.
+// Hard ones, where few stops serve all aims together. Common practice, no source.
 TEST(CrankStops, off_dead_centre_keep_the_narrowest_base_circle_in_its_middle) {
   // The exhaust's runs from 520 to 700, the inlet's, 20 to 280, is left with as much at one end.
   EXPECT_THAT(angles_of(crank_stops(Firing::in_order("1"),
