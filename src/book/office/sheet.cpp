@@ -7,13 +7,10 @@
 #include <com/sun/star/sheet/ConditionEntryType.hpp>
 #include <com/sun/star/sheet/ConditionOperator.hpp>
 #include <com/sun/star/sheet/DataBarEntryType.hpp>
-#include <com/sun/star/sheet/FillDirection.hpp>
 #include <com/sun/star/sheet/ValidationAlertStyle.hpp>
 #include <com/sun/star/sheet/ValidationType.hpp>
-#include <com/sun/star/sheet/XArrayFormulaRange.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeFormula.hpp>
-#include <com/sun/star/sheet/XCellSeries.hpp>
 #include <com/sun/star/sheet/XConditionalFormat.hpp>
 #include <com/sun/star/sheet/XConditionalFormats.hpp>
 #include <com/sun/star/sheet/XDataBarEntry.hpp>
@@ -125,14 +122,6 @@ void Sheet::formulas(At from, const std::vector<std::vector<std::string>>& formu
   as<css::sheet::XCellRangeFormula>(range(area))->setFormulaArray(rows);
 }
 
-void Sheet::matrix(const Area& area, std::string_view formula) {
-  as<css::sheet::XArrayFormulaRange>(range(area))->setArrayFormula(to_office(formula));
-}
-
-void Sheet::fill_down(const Area& area) {
-  as<css::sheet::XCellSeries>(range(area))->fillAuto(css::sheet::FillDirection_TO_BOTTOM, 1);
-}
-
 void Sheet::style(const Area& area, std::string_view style) {
   set(range(area), "CellStyle", to_office(style));
 }
@@ -228,12 +217,6 @@ void Sheet::label(const Area& area, std::string_view words, std::string_view sty
   style(area, style_name);
   if (!(area.from == area.to)) merge(area);
   text(area.from, words);
-}
-
-void Sheet::result(const Area& area, std::string_view words, std::string_view style_name) {
-  style(area, style_name);
-  if (!(area.from == area.to)) merge(area);
-  formula(area.from, words);
 }
 
 Sheet::Size Sheet::size_mm(const Area& area) const {

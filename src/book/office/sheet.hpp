@@ -56,9 +56,6 @@ class Sheet {
   void formula(At at, std::string_view formula);
   // Every row of `formulas` must be as wide as the first; `from` is the first cell.
   void formulas(At from, const std::vector<std::vector<std::string>>& formulas);
-  void matrix(const Area& area, std::string_view formula);
-  // The first row's formulas, copied down with their relative references moved.
-  void fill_down(const Area& area);
 
   void style(const Area& area, std::string_view style);
   void merge(const Area& area);
@@ -77,7 +74,6 @@ class Sheet {
 
   // Text and style in one; merged where the area has more than one cell.
   void label(const Area& area, std::string_view words, std::string_view style);
-  void result(const Area& area, std::string_view formula, std::string_view style);
 
   struct Size {
     double width;
