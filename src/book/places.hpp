@@ -24,6 +24,9 @@ inline constexpr std::string_view shims = "Shims";
 inline constexpr std::string_view plan = "Plan";
 inline constexpr std::string_view arrivals = "Arrivals";
 inline constexpr std::string_view fit = "Fit";
+inline constexpr std::string_view recheck = "Recheck";
+inline constexpr std::string_view log = "Log";
+inline constexpr std::string_view drift = "Drift";
 inline constexpr std::string_view workings = "Workings";  // hidden: entries and answers
 }  // namespace sheet_name
 

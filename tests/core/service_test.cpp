@@ -19,7 +19,8 @@ TEST(Protocol, rows_are_known_by_their_words_in_any_order_and_case) {
        Row{"spare", 3.0, "28", 2.65, 2.0}, Row{"sizes", 1.0, "28", 2.2, 3.2, 0.05, 6.9},
        Row{"single", 21.0, "28", 2.625, 1.0, 4.5},
        Row{"bench", 1.0, "change", 1.0, "1 EX", 2.7, 2.65, "spare", "x"},
-       Row{"taken", "list", "today"}, Row{"box", "Head", 80.0, 5.0}});
+       Row{"recheck", "1 EX", 0.19, "as agreed"}, Row{"setting", "interval", 12000.0},
+       Row{"setting", "round", 2.0}, Row{"taken", "list", "today"}, Row{"box", "Head", 80.0, 5.0}});
   EXPECT_EQ(service.unit, Entry("inch"));
   EXPECT_EQ(service.inlet.min, Entry(0.16));
   EXPECT_EQ(service.inlet.closes, Entry(50.0));
@@ -38,6 +39,11 @@ TEST(Protocol, rows_are_known_by_their_words_in_any_order_and_case) {
   ASSERT_EQ(service.bench.size(), 1U);
   EXPECT_EQ(service.bench[0].done, Entry("x"));
   EXPECT_EQ(service.bench_taken, "today");
+  ASSERT_EQ(service.recheck.size(), 1U);
+  EXPECT_EQ(service.recheck[0].gap, Entry(0.19));
+  EXPECT_EQ(service.recheck[0].left, Entry("as agreed"));
+  EXPECT_EQ(service.interval, Entry(12000.0));
+  EXPECT_EQ(service.round, Entry(2.0));
   EXPECT_EQ(service.boxes.at("head").lines, 5);
 }
 

@@ -40,7 +40,7 @@ std::optional<Side> side_named(std::string_view word) {
   return std::nullopt;
 }
 
-constexpr std::array<std::pair<std::string_view, Entry Service::*>, 16> settings{
+constexpr std::array<std::pair<std::string_view, Entry Service::*>, 21> settings{
     {{"engine", &Service::engine},
      {"unit", &Service::unit},
      {"language", &Service::language},
@@ -56,7 +56,12 @@ constexpr std::array<std::pair<std::string_view, Entry Service::*>, 16> settings
      {"nearest", &Service::nearest},
      {"firing", &Service::firing},
      {"margin", &Service::margin},
-     {"camshafts out", &Service::camshafts_out}}};
+     {"camshafts out", &Service::camshafts_out},
+     {"distance unit", &Service::distance_unit},
+     {"interval", &Service::interval},
+     {"earlier distance", &Service::earlier},
+     {"check", &Service::check_number},
+     {"round", &Service::round}}};
 
 void read_setting(Service& service, const Row& row) {
   for (const auto& [name, member] : settings)
@@ -94,6 +99,10 @@ void read_arrival(Service& service, const Row& row) {
                               value_at(row, 6)});
 }
 
+void read_recheck(Service& service, const Row& row) {
+  service.recheck.push_back({word_in(row[1]), value_at(row, 0), value_at(row, 1)});
+}
+
 void read_bench(Service& service, const Row& row) {
   const std::string kind = text_at(row, 0);
   if (kind.empty()) return;
@@ -111,7 +120,7 @@ void read_box(Service& service, const Row& row) {
   if (letters > 0 && lines > 0) service.boxes[lower_case(word_in(row[1]))] = {letters, lines};
 }
 
-constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>, 10> kinds{
+constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>, 11> kinds{
     {{"setting", read_setting},
      {"side", read_side},
      {"valve", read_valve},
@@ -119,6 +128,7 @@ constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>
      {"sizes", read_sizes},
      {"single", read_single},
      {"arrival", read_arrival},
+     {"recheck", read_recheck},
      {"bench", read_bench},
      {"taken", read_taken},
      {"box", read_box}}};

@@ -75,6 +75,13 @@ struct Service {
     Entry micrometer;
   };
 
+  // Recheck: a valve's gap after fitting, and why it may be left as it is.
+  struct RecheckEntries {
+    std::string valve;
+    Entry gap;
+    Entry left;  // any words: the check may be closed though the valve is not in order
+  };
+
   Entry engine;    // its name
   Entry unit;      // `mm` or `inch`
   Entry language;  // `en`
@@ -91,6 +98,11 @@ struct Service {
   Entry firing;
   Entry margin;
   Entry camshafts_out;  // `yes`, or `no`
+  Entry distance_unit;  // `km`, `miles` or `hours`
+  Entry interval;       // between checks, by the manual, in that unit
+  Entry earlier;        // what a replaced instrument had counted, to be added to what is read now
+  Entry check_number;   // of the check that is under way, once a further round of it was begun
+  Entry round;          // of that check
   SideEntries exhaust;
   SideEntries inlet;
   std::vector<ValveEntries> valves;
@@ -98,6 +110,7 @@ struct Service {
   std::vector<SizesEntries> sizes;
   std::vector<ShimEntries> singles;
   std::vector<ArrivalEntries> arrivals;  // every row of the sheet, blank ones too
+  std::vector<RecheckEntries> recheck;
   std::vector<BenchEntries> bench;
   std::string bench_taken;  // when, as the command wrote it; empty: nothing is on the bench
 
@@ -117,13 +130,15 @@ struct Service {
 // given, so that a book of one version is read by the next.
 //
 //   setting | engine, unit, language, half, currency, doubt, allowed difference, marks, stay clear,
-//             touch good, first, work, nearest, firing, margin, camshafts out | value
+//             touch good, first, work, nearest, firing, margin, camshafts out, distance unit,
+//             interval, earlier distance, check, round | value
 //   side    | exhaust or inlet | min | max | bias | series | opens | closes
 //   valve   | 1 EX L | gap | mark | micrometer | leave or nearest | cylinder | exhaust or inlet
 //   spare   | 1 | series | size | count
 //   sizes   | 1 | series | from | to | step | price
 //   single  | 21 | series | size | count | price
 //   arrival | 1 | series | size ordered | price | ordered on | arrived | mark | micrometer
+//   recheck | 1 EX L | gap after fitting | why it may stay as it is
 //   bench   | 1 | kind | stop | valve | out | in | from | done
 //   taken   | list | when
 //   box     | head | letters | lines
