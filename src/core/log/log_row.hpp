@@ -16,20 +16,20 @@
 namespace shimwright {
 
 struct LogRow {
-  std::int64_t check = 0;          // from 1 on over the years; 0: not given
-  std::int64_t round = 0;          // of that check, from 1 on; 0: not given
-  std::optional<double> date;      // days since 30 December 1899, as the office counts them
-  std::optional<double> distance;  // in all, in the unit that Engine names
-  std::string valve;
-  std::optional<Length> gap_found;
-  std::string state;  // of the gap found, as words
-  std::optional<Length> shim_found;
-  std::optional<Length> shim_fitted;  // the same where none was changed
-  std::optional<Length> gap_left;
-  std::optional<Length> predicted;  // gap found + shim found - shim fitted
-  std::optional<double> temperature;
-  std::string who;
-  std::string note;
+  std::int64_t check = 0;               // from 1 on over the years; 0: not given
+  std::int64_t round = 0;               // of that check, from 1 on; 0: not given
+  std::optional<double> date = {};      // days since 30 December 1899, as the office counts them
+  std::optional<double> distance = {};  // in all, in the unit that Engine names
+  std::string valve = {};
+  std::optional<Length> gap_found = {};
+  std::string state = {};  // of the gap found, as words
+  std::optional<Length> shim_found = {};
+  std::optional<Length> shim_fitted = {};  // the same where none was changed
+  std::optional<Length> gap_left = {};
+  std::optional<Length> predicted = {};  // gap found + shim found - shim fitted
+  std::optional<double> temperature = {};
+  std::string who = {};
+  std::string note = {};
 };
 
 // The columns of the sheet, left to right: files hold them in this order for ever.
