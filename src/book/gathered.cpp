@@ -172,7 +172,8 @@ SheetDescription Gathered::sheet() const {
 std::vector<std::pair<std::string, std::string>> Gathered::names() const {
   const int rows = std::max(1, static_cast<int>(rows_.size()));
   std::vector<std::pair<std::string, std::string>> named{
-      {"entries", on(sheet_name::workings, block({0, first_row}, 2 + values_, rows))}};
+      {std::string(entries_name),
+       on(sheet_name::workings, block({0, first_row}, 2 + values_, rows))}};
   for (const std::string& table : tables_)
     named.emplace_back(tells_name(table), on(sheet_name::workings, tells(table)));
   return named;

@@ -16,6 +16,10 @@
 
 namespace shimwright::book {
 
+// By which name formulas call all entries, and the table in which they are told as one text.
+inline constexpr std::string_view entries_name = "entries";
+inline constexpr std::string_view entries_as_text = "entries";
+
 class Gathered {
  public:
   explicit Gathered(std::span<const SheetDescription> sheets);
@@ -55,8 +59,9 @@ class Gathered {
   std::vector<Row> rows_;
   int values_ = 0;  // of the longest row
   std::map<std::pair<std::string, std::string>, std::size_t, std::less<>> index_;
-  // Tables of the View that some sheet shows; the steps for formulas of people's own.
-  std::vector<std::string> tables_{"steps"};
+  // The entries as one text, and the tables of the View that some sheet shows; the steps for
+  // formulas of people's own.
+  std::vector<std::string> tables_{std::string(entries_as_text), "steps"};
   std::vector<Shows> watched_;  // `row` is the last of them that is looked at
 };
 

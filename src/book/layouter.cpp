@@ -253,7 +253,12 @@ std::string formula_of(const Content& content) {
       return written("=1/2+0*COUNTA({cells})&\"\"", {{"cells", absolute(half.with)}});
     }
     std::string operator()(const Tells& answer) const {
-      return written("=BOOK.TELLS(entries;{table})", {{"table", literal(answer.table)}});
+      // All others of that one text: the office hands it over sooner than the cells.
+      const bool is_first = answer.table == entries_as_text;
+      return written(
+          "=BOOK.TELLS({entries};{table})",
+          {{"entries", is_first ? std::string(entries_name) : tells_name(entries_as_text)},
+           {"table", literal(answer.table)}});
     }
   };
   return std::visit(Formulas{}, content);

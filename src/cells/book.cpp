@@ -7,6 +7,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/service/entries_text.hpp"
 #include "core/service/view.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/text.hpp"
@@ -15,6 +16,7 @@
 namespace shimwright::cells {
 namespace {
 
+constexpr std::string_view table_of_entries = "entries";
 constexpr std::size_t answers_kept = 24;  // more than a book has tables
 
 struct Answer {
@@ -34,14 +36,26 @@ const ShownTable& table_told(const rtl::OUString& text) {
   return last.front().table;
 }
 
+rtl::OUString told(const View& view, std::string_view table) {
+  const ShownTable* found = view.table(table);
+  if (!found) throw BadInput("the book has no table " + quoted(table));
+  return office::to_office(as_text(*found));
+}
+
 }  // namespace
 
 rtl::OUString book_tells(const EntryTable& entries, std::string_view table) {
+  if (same_word(table, table_of_entries)) return office::to_office(as_text(entries));
   static thread_local std::optional<std::pair<EntryTable, View>> last;
   if (!last || last->first != entries) last.emplace(entries, view_of(service_of(entries)));
-  const ShownTable* found = last->second.table(table);
-  if (!found) throw BadInput("the book has no table " + quoted(table));
-  return office::to_office(as_text(*found));
+  return told(last->second, table);
+}
+
+rtl::OUString book_tells(const rtl::OUString& entries, std::string_view table) {
+  static thread_local std::optional<std::pair<rtl::OUString, View>> last;
+  if (!last || last->first.pData != entries.pData)
+    last.emplace(entries, view_of(service_of(entries_in(office::from_office(entries)))));
+  return told(last->second, table);
 }
 
 rtl::OUString book_shows(const rtl::OUString& answer, std::string_view column, double row) {

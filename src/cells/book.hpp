@@ -2,7 +2,9 @@
 //
 // What the service book asks: its entries worked out, one table of the View as one text, and
 // pieces of such texts. A book asks for a handful of tables with the same entries and for thousands
-// of pieces of these, so the last View and the last texts are kept, for each thread.
+// of pieces of these, so the last View and the last texts are kept, for each thread. Handing the
+// entries over takes longer than working them out, so the book asks for the table `entries` first,
+// which is all of them as one text, and for the others with that.
 #pragma once
 
 #include <rtl/ustring.hxx>
@@ -14,6 +16,7 @@ namespace shimwright::cells {
 
 // Throws BadInput for a table that the View has not.
 rtl::OUString book_tells(const EntryTable& entries, std::string_view table);
+rtl::OUString book_tells(const rtl::OUString& entries, std::string_view table);
 
 // Empty where the text has no such column or row. A text is known again by its buffer, without
 // being read.

@@ -252,8 +252,11 @@ class AddIn : public cppu::WeakImplHelper2<org::shimwright::XCells, css::lang::X
   }
 
   Any SAL_CALL bookTells(const Any& book_entries, const Any& name) override {
-    return answer(
-        [&] { return Any(book_tells(table("entries", book_entries), word("table", name))); });
+    return answer([&] {
+      rtl::OUString as_one_text;
+      if (book_entries >>= as_one_text) return Any(book_tells(as_one_text, word("table", name)));
+      return Any(book_tells(table("entries", book_entries), word("table", name)));
+    });
   }
 
   // Called for each cell of a book that shows something: its answer is not decoded.
