@@ -250,7 +250,10 @@ std::string formula_of(const Content& content) {
     std::string operator()(const Banner& banner) const { return add_in_version(banner); }
     std::string operator()(const Copies& copy) const { return copied(copy); }
     std::string operator()(const Half& half) const {
-      return written("=1/2+0*COUNTA({cells})&\"\"", {{"cells", absolute(half.with)}});
+      // Calls of an add-in are worked out anew when a book is opened; here, for a book that was
+      // last open in an office of the other decimal mark.
+      return written("=1/2+0*COUNTA({cells})&BOOK.SHOWS(\"\";\"half\")",
+                     {{"cells", absolute(half.with)}});
     }
     std::string operator()(const Tells& answer) const {
       // All others of that one text: the office hands it over sooner than the cells.

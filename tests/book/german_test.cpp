@@ -41,6 +41,16 @@ TEST(GermanBook, shows_no_decimal_point_among_its_answers) {
   }
 }
 
+// The demo was last saved under a locale with a point.
+TEST(GermanBook, shows_no_decimal_point_as_soon_as_it_is_opened) {
+  OpenBook demo(the_office(), demo_file());
+  const std::string limits = demo.shown(book::sheet_name::head, first_card().at(card::limits));
+  EXPECT_NE(limits.find("0,22"), std::string::npos) << limits;
+  EXPECT_NO_THROW(demo.find(book::sheet_name::measure, "0,16\u20130,22"));
+  EXPECT_EQ(demo.text_of(book::sheet_name::plan, "=BOOK.SHOWS(tells_picture;\"least\")").find('.'),
+            std::string::npos);
+}
+
 TEST(GermanBook, takes_entries_as_they_are_typed) {
   Job job = made_up_job(4, the_places().layout);
   OpenBook book(the_office(), template_file());
