@@ -96,7 +96,7 @@ void save(const Ref<css::sheet::XSpreadsheetDocument>& document, const fs::path&
 }
 
 void try_demo(const fs::path& extension, const fs::path& demo, const fs::path& folder) {
-  office::Profile profile;
+  office::Profile profile("");  // it opens as its user's own LibreOffice does
   profile.install(extension);
   fs::copy(profile.folder() / "profile", folder / "profile", fs::copy_options::recursive);
 

@@ -73,9 +73,11 @@ void write_settings(const fs::path& file, const std::string& locale) {
   xml << R"(<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
 )";
-  for (const Setting& setting : settings)
+  for (const Setting& setting : settings) {
+    if (setting.value.empty()) continue;
     xml << "<item oor:path=\"" << setting.path << "\"><prop oor:name=\"" << setting.name
         << "\" oor:op=\"fuse\"><value>" << setting.value << "</value></prop></item>\n";
+  }
   xml << "</oor:items>\n";
   xml.close();
   if (!xml) throw std::runtime_error("cannot write " + file.string());

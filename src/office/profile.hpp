@@ -13,7 +13,8 @@ namespace shimwright::office {
 class Profile {
  public:
   // `locale` such as `de-DE` rules decimal marks and, where that language is installed, the
-  // window's texts. Throws std::runtime_error where the folder cannot be made.
+  // window's texts; blank leaves both to the system's. Throws std::runtime_error where the folder
+  // cannot be made.
   explicit Profile(const std::string& locale = "en-US");
   Profile(const Profile&) = delete;
   Profile& operator=(const Profile&) = delete;

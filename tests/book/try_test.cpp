@@ -6,6 +6,7 @@
 #include <com/sun/star/io/XInputStream.hpp>
 #include <com/sun/star/packages/zip/ZipFileAccess.hpp>
 #include <filesystem>
+#include <fstream>
 
 #include "office/process.hpp"
 #include "open_book.hpp"
@@ -30,6 +31,11 @@ std::string settings_in(const std::filesystem::path& file) {
   return text;
 }
 
+std::string text_of_file(const std::filesystem::path& file) {
+  std::ifstream stream(file);
+  return {std::istreambuf_iterator<char>(stream), {}};
+}
+
 TEST(Try, leaves_a_demo_book_whose_heads_stay_in_sight) {
   const auto folder = the_office().profile().folder() / "try";
   std::filesystem::create_directories(folder);
@@ -37,6 +43,10 @@ TEST(Try, leaves_a_demo_book_whose_heads_stay_in_sight) {
                           folder / "try.log");
   ASSERT_EQ(process.wait_for(120s), 0) << process.output();
   EXPECT_TRUE(std::filesystem::exists(folder / "demo.pdf"));
+  // The window is to open in the language and with the decimal mark of its user.
+  const std::string profile = text_of_file(folder / "profile/user/registrymodifications.xcu");
+  EXPECT_NE(profile.find("ShowTipOfTheDay"), std::string::npos);
+  EXPECT_EQ(profile.find("ooSetupSystemLocale\" oor:op=\"fuse\"><value>en-US"), std::string::npos);
   const std::string settings = settings_in(folder / "demo.ods");
   constexpr std::string_view frozen = "config:name=\"VerticalSplitMode\" config:type=\"short\">2<";
   int sheets = 0;
