@@ -105,6 +105,9 @@ void lay_out_book(const Ref<css::uno::XComponentContext>& context, const Documen
   const Gathered gathered(described);
   const SheetDescription entries = gathered.sheet();
   name_ranges(book, gathered.names());
+  for (const SheetDescription& each : described)
+    for (const NamedArea& named : each.names)
+      name_ranges(book, {{named.name, on(each.name, named.where)}});
   for (std::size_t i = 0; i < described.size(); ++i)
     lay_out_sheet(context, book, described[i], gathered, [&](Sheet& sheet) {
       if (sheet_plans[i].draw != nullptr) sheet_plans[i].draw(sheet, places);

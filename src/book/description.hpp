@@ -192,6 +192,13 @@ struct BandChart {
 struct Ground {
   Area where = At{};
   std::string style = {};
+  std::vector<Wears> grades = {};
+};
+
+// A name by which formulas and commands call a range of the sheet.
+struct NamedArea {
+  std::string name = {};
+  Area where = At{};
 };
 
 struct SheetDescription {
@@ -205,6 +212,7 @@ struct SheetDescription {
   std::vector<Table> tables = {};
   std::vector<Constant> constants = {};
   std::vector<BandChart> charts = {};
+  std::vector<NamedArea> names = {};
   int frozen_rows = 0;
   At cursor = {};                    // where one begins to type
   std::optional<Area> printed = {};  // nothing: it is kept off paper

@@ -50,6 +50,11 @@ Gathered::Gathered(std::span<const SheetDescription> sheets) {
       note_tables(field);
       watch(field);
     }
+    for (const Ground& ground : sheet.grounds)
+      for (const Wears& grade : ground.grades) {
+        note_table(grade.piece.table);
+        watch(grade.piece);
+      }
     for (const BandChart& chart : sheet.charts) {
       note_table(chart.table);
       for (Shows piece : chart.pieces()) {

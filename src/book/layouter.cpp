@@ -143,7 +143,10 @@ class Layouter {
     if (description_.row_mm > 0) sheet_.row_heights(0, description_.last_row, description_.row_mm);
     for (const auto& [row, mm] : description_.row_heights) sheet_.row_height(row, mm);
     for (const Table& table : description_.tables) widths_of(table);
-    for (const Ground& ground : description_.grounds) sheet_.style(ground.where, ground.style);
+    for (const Ground& ground : description_.grounds) {
+      sheet_.style(ground.where, ground.style);
+      grade(ground.where, ground.grades, {}, true);
+    }
     for (const Field& field : description_.fields) make(field);
     for (const Table& table : description_.tables) make(table);
   }

@@ -83,6 +83,9 @@ inline constexpr int opens_row = first_row + 30;
 inline constexpr int closes_row = first_row + 31;
 inline constexpr At margin{inlet_column, first_row + 32};
 inline constexpr At opened{words_column, first_row + 33};
+inline constexpr At distance_unit{inlet_column, first_row + 36};
+inline constexpr At interval{inlet_column, first_row + 37};
+inline constexpr At earlier{inlet_column, first_row + 38};
 inline constexpr std::string_view cams_in_place = "valve by valve, cams in place";
 inline constexpr std::string_view cams_out = "camshafts out";
 constexpr At of(Side side, int row) {
@@ -117,6 +120,17 @@ enum Column { number = 1, series, ordered, price, when, arrived, mark, micromete
 constexpr int rows(int valves) { return valves + 4; }
 constexpr At at(int row, Column column) { return {column, first.row + row}; }
 }  // namespace arrivals_place
+
+// The columns are those of LogColumn, from the first on.
+namespace log_place {
+inline constexpr std::string_view range_name = "log";  // its rows, without the headings
+inline constexpr int note_row = 2;
+inline constexpr At first{1, 4};
+inline constexpr int rows = 200;         // of the range, as the book comes
+inline constexpr int least_blank = 100;  // of them after a command has written
+inline constexpr int ruled_rows = 10'000;
+inline constexpr int printed_rows = 28;  // at least: a page of them
+}  // namespace log_place
 
 struct Places {
   EngineLayout layout;

@@ -35,15 +35,6 @@ Entry entry_in(const css::uno::Any& cell) {
   return {};
 }
 
-EntryTable table_in(const Ref<css::table::XCellRange>& range) {
-  EntryTable table;
-  for (const auto& cells : as<css::sheet::XCellRangeData>(range)->getDataArray()) {
-    auto& row = table.emplace_back();
-    for (const css::uno::Any& cell : cells) row.push_back(entry_in(cell));
-  }
-  return table;
-}
-
 std::optional<sal_Int32> row_of(const EntryTable& table, std::string_view kind,
                                 std::string_view name) {
   const auto found = std::ranges::find_if(table, [&](const std::vector<Entry>& row) {
@@ -54,6 +45,15 @@ std::optional<sal_Int32> row_of(const EntryTable& table, std::string_view kind,
 }
 
 }  // namespace
+
+EntryTable table_in(const Ref<css::table::XCellRange>& range) {
+  EntryTable table;
+  for (const auto& cells : as<css::sheet::XCellRangeData>(range)->getDataArray()) {
+    auto& row = table.emplace_back();
+    for (const css::uno::Any& cell : cells) row.push_back(entry_in(cell));
+  }
+  return table;
+}
 
 std::optional<ServiceBook> ServiceBook::in(const Document& document) {
   if (!document.is()) return std::nullopt;

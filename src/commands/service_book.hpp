@@ -30,6 +30,7 @@ class ServiceBook {
   static std::optional<ServiceBook> in(const Document& document);
 
   const EntryTable& entries() const { return entries_; }
+  const Document& document() const { return document_; }
 
   struct Place {
     Ref<css::sheet::XSpreadsheet> sheet;
@@ -49,6 +50,10 @@ class ServiceBook {
   Ref<css::table::XCellRange> gathered_;
   EntryTable entries_;
 };
+
+// Every cell of the range; one that holds neither a number nor words, such as a formula that came
+// to an error, as blank.
+EntryTable table_in(const Ref<css::table::XCellRange>& range);
 
 // Nothing clears the cell.
 void write(const ServiceBook::Place& place, const Entry& what);

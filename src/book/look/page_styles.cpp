@@ -75,6 +75,7 @@ void scale_pages(const Ref<css::lang::XMultiServiceFactory>& book, std::string_v
 void make_page_styles(const Ref<css::sheet::XSpreadsheetDocument>& book) {
   make_page(book, portrait, false);
   make_page(book, landscape, true);
+  make_page(book, landscape_long, true, 0);
   make_page(book, landscape_parted, true, 2);
   make_page(book, portrait_long, false, 2);
   make_page(book, portrait_parted, false, 2);

@@ -58,6 +58,13 @@ inline constexpr std::string_view table_centre = "Table centre";
 inline constexpr std::string_view table_length = "Table length";
 inline constexpr std::string_view table_count = "Table count";
 inline constexpr std::string_view table_money = "Table money";
+// Rows of the log: unlocked, as the whole sheet is.
+inline constexpr std::string_view log_text = "Log text";
+inline constexpr std::string_view log_strong = "Log strong";
+inline constexpr std::string_view log_centre = "Log centre";
+inline constexpr std::string_view log_date = "Log date";
+inline constexpr std::string_view log_number = "Log number";  // as many decimals as it has
+inline constexpr std::string_view log_length = "Log length";
 inline constexpr std::string_view total_text = "Total text";
 inline constexpr std::string_view total_money = "Total money";
 
@@ -141,6 +148,7 @@ inline constexpr std::string_view portrait = "Book portrait";
 inline constexpr std::string_view portrait_long = "Book portrait long";      // on two pages
 inline constexpr std::string_view portrait_parted = "Book portrait parted";  // where the sheet says
 inline constexpr std::string_view landscape = "Book landscape";
+inline constexpr std::string_view landscape_long = "Book landscape long";  // as many as it takes
 inline constexpr std::string_view landscape_parted =
     "Book landscape parted";  // where the sheet says
 

@@ -14,7 +14,9 @@ namespace place = engine_place;
 
 constexpr int label_column = 1;
 constexpr int note_column = 9;
-constexpr int last_row = place::opened.row + 1;
+constexpr int last_row = place::earlier.row + 1;
+constexpr double most_interval = 1e6;
+constexpr double most_distance = 1e7;
 constexpr double most_gap_mm = 5;
 constexpr double most_doubt_mm = 0.2;
 constexpr double most_money = 1'000'000;
@@ -44,13 +46,8 @@ class EngineDescription {
     constexpr double none = 0.1;
     sheet_.column_mm = {3, 72, none, none, 25.5, 5, none, 25.5, 7, 90};
     sheet_.row_mm = 8;
-    sheet_.row_heights = {{0, 11},
-                          {1, 5},
-                          {row(6), 4},
-                          {row(18), 4},
-                          {row(26), 4},
-                          {doubt_row, 11},
-                          {place::opens_row - 1, 6}};
+    sheet_.row_heights = {{0, 11},      {1, 5},       {row(6), 4},     {row(18), 4},
+                          {row(26), 4}, {row(34), 4}, {doubt_row, 11}, {place::opens_row - 1, 6}};
     for (int line = 0; line < place::box_lines; ++line)
       sheet_.row_heights.emplace_back(2 + line, 5);
     sheet_.last_row = last_row;
@@ -65,6 +62,7 @@ class EngineDescription {
     readings();
     plan();
     crank();
+    distance();
     return std::move(sheet_);
   }
 
@@ -310,6 +308,26 @@ class EngineDescription {
     line("camshafts out", place::opened.row, Say::engine_opened, Say::engine_opened_note);
     choice("camshafts out", wide(place::opened), Say::engine_opened, Say::engine_opened_help,
            {{std::string(place::cams_in_place), "no"}, {std::string(place::cams_out), "yes"}});
+  }
+
+  void number(const std::string& name, At at, Say title, Say help, Say due, Number check) {
+    setting(name, at, style::entry_choice, title,
+            {.check = check, .help = said(help), .due = said(due)});
+  }
+
+  void distance() {
+    heading("distance", row(35), Say::engine_distance);
+    line("distance unit", place::distance_unit.row, Say::engine_distance_unit,
+         Say::engine_distance_unit_note);
+    choice("distance unit", place::distance_unit, Say::engine_distance_unit,
+           Say::engine_distance_unit_help, {{"km"}, {"miles"}, {"hours"}});
+    line("interval", place::interval.row, Say::engine_interval, Say::engine_interval_note);
+    number("interval", place::interval, Say::engine_interval, Say::engine_interval_help,
+           Say::engine_interval_due, {1, most_interval});
+    line("earlier distance", place::earlier.row, Say::engine_earlier, Say::engine_earlier_note);
+    number("earlier distance", place::earlier, Say::engine_earlier, Say::engine_earlier_help,
+           Say::engine_earlier_due, {0, most_distance});
+    last_entry().title = said(Say::engine_earlier_title);
   }
 
   const Places& places_;

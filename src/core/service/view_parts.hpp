@@ -47,7 +47,7 @@ inline constexpr std::pair<std::string_view, Say> sheet_titles[] = {
     {"title engine", Say::sheet_engine},   {"title head", Say::sheet_head},
     {"title measure", Say::sheet_measure}, {"title shims", Say::sheet_shims},
     {"title plan", Say::sheet_plan},       {"title arrivals", Say::sheet_arrivals},
-    {"title fit", Say::sheet_fit},
+    {"title fit", Say::sheet_fit},         {"title log", Say::sheet_log},
 };
 
 // The stable word `yes`, or nothing.

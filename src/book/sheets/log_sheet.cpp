@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Log: a row for each valve at each check, as values. Nothing on it is worked out, so that it reads
+// the same anywhere; and nothing is locked, so that it can be sorted and filtered.
+#include <string>
+#include <string_view>
+
+#include "book/look/style_names.hpp"
+#include "book/places.hpp"
+#include "book/sheets.hpp"
+#include "core/log/log_row.hpp"
+
+namespace shimwright::book {
+namespace {
+
+namespace place = log_place;
+
+struct LogColumnLook {
+  Say heading;
+  std::string_view style;
+  std::string_view heading_style;
+  double width_mm;
+};
+
+// In the order of LogColumn.
+constexpr LogColumnLook looks[] = {
+    {Say::log_check, style::log_centre, style::table_head_centre, 15},
+    {Say::log_round, style::log_centre, style::table_head_centre, 15},
+    {Say::log_date, style::log_date, style::table_head_centre, 24},
+    {Say::log_distance, style::log_number, style::table_head, 21},
+    {Say::log_valve, style::log_strong, style::table_head_left, 20},
+    {Say::log_gap_found, style::log_length, style::table_head, 21},
+    {Say::log_state, style::log_text, style::table_head_left, 24},
+    {Say::log_shim_found, style::log_length, style::table_head, 21},
+    {Say::log_shim_fitted, style::log_length, style::table_head, 21},
+    {Say::log_gap_left, style::log_length, style::table_head, 21},
+    {Say::log_predicted, style::log_length, style::table_head, 21},
+    {Say::log_temperature, style::log_number, style::table_head, 13},
+    {Say::log_who, style::log_text, style::table_head_left, 28},
+    {Say::log_remark, style::log_text, style::table_head_left, 70},
+};
+static_assert(std::size(looks) == log_columns);
+
+}  // namespace
+
+SheetDescription describe_log(const Places&) {
+  constexpr int last_column = place::first.column + log_columns - 1;
+  SheetDescription sheet;
+  sheet.name = sheet_name::log;
+  sheet.column_mm = {2};
+  sheet.row_mm = 5.5;
+  sheet.row_heights = {{0, 10}, {1, 5}, {place::note_row, 7}, {place::first.row - 1, 8}};
+  sheet.last_row = place::first.row + place::ruled_rows - 1;
+  sheet.frozen_rows = place::first.row;
+  sheet.cursor = place::first;
+  sheet.printed = Area({0, 0}, {last_column, place::first.row + place::printed_rows - 1});
+  sheet.page_style = style::landscape_long;
+  sheet.repeated_rows = {place::first.row - 1, place::first.row - 1};
+  sheet.is_protected = false;
+  const auto line = [](int row) { return Area({place::first.column, row}, {last_column, row}); };
+  sheet.fields = {title_field("log", line(0)), banner_field(line(1))};
+  sheet.fields.push_back({.name = "about",
+                          .where = line(place::note_row),
+                          .style = std::string(style::note),
+                          .content = Fixed{said(Say::log_note)}});
+  for (int i = 0; i < log_columns; ++i) {
+    const LogColumnLook& look = looks[i];
+    const At top = right_of(place::first, i);
+    sheet.column_mm.push_back(look.width_mm);
+    sheet.fields.push_back({.name = said(look.heading),
+                            .where = below(top, -1),
+                            .style = std::string(look.heading_style),
+                            .content = Fixed{said(look.heading)}});
+    Ground ground{.where = block(top, 1, place::ruled_rows), .style = std::string(look.style)};
+    if (look.style == style::log_length) ground.grades = {in_inches()};
+    sheet.grounds.push_back(std::move(ground));
+  }
+  sheet.names = {{std::string(place::range_name), block(place::first, log_columns, place::rows)}};
+  return sheet;
+}
+
+}  // namespace shimwright::book
