@@ -294,6 +294,17 @@ TEST_F(Bench, enters_the_size_on_the_list_where_the_giver_holds_another_now) {
   EXPECT_EQ(write_of(writes, "1 IN L", 2), Entry(2.7));
 }
 
+// It was measured when it came out.
+TEST_F(Bench, enters_a_moved_shim_with_what_its_giver_was_measured_at_since) {
+  book.micrometer("1 IN R", Entry());
+  take();
+  tick_up_to(count);
+  book.micrometer("1 IN R", 2.685);
+  const auto writes = shims_to_enter(service(), found());
+  EXPECT_EQ(write_of(writes, "1 IN L", 1), Entry(270.0));
+  EXPECT_EQ(write_of(writes, "1 IN L", 2), Entry(2.685));
+}
+
 struct Marked {
   const char* unit;
   const char* scheme;

@@ -8,6 +8,7 @@
 #include "core/entries/entry_row.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/rules.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/text.hpp"
 
@@ -45,6 +46,24 @@ std::map<Class, std::vector<std::size_t>> rows_by_size(const Findings& found) {
       if (shim.state == state && shim.size) rows[class_of(shim.series, *shim.size)].push_back(i);
     }
   return rows;
+}
+
+std::optional<Side> side_of(const std::string& valve, const Service& service) {
+  const auto known = std::ranges::find(service.valves, valve, &Service::ValveEntries::name);
+  return known == service.valves.end() ? std::nullopt : std::optional(known->side);
+}
+
+// The list has it by its mark or as ordered, since it was measured later only. Far apart from that,
+// it is another shim.
+bool was_that_shim(const ArrivalFindings& row, const FittedShim& shim, const Service& service,
+                   const Findings& found) {
+  const auto side = side_of(shim.valve, service);
+  if (row.state != ArrivalState::arrived || !row.size ||
+      !same_word(row.series, found.of(*side).series))
+    return false;
+  const Length listed = Length::of(shim.size, found.teller.unit());
+  return (row.marked == listed || row.ordered == listed) &&
+         !are_far_apart(listed, row.size, found.allowed);
 }
 
 // How many spares of each size there are, those of Arrivals included.
@@ -176,16 +195,32 @@ std::vector<MissingShim> shims_not_in_hand(const Findings& found) {
 
 std::vector<FittedArrival> arrivals_fitted(const Service& service, const Findings& found) {
   std::vector<FittedArrival> fitted;
-  auto rows = rows_by_size(found);
+  const auto is_taken = [&fitted](std::size_t row) {
+    return std::ranges::find(fitted, row, &FittedArrival::row) != fitted.end();
+  };
+  const auto rows = rows_by_size(found);
+  const auto row_of = [&](const Class& size) -> std::optional<std::size_t> {
+    const auto those = rows.find(size);
+    if (those == rows.end()) return std::nullopt;
+    const auto row = std::ranges::find_if_not(those->second, is_taken);
+    return row == those->second.end() ? std::nullopt : std::optional(*row);
+  };
+  std::vector<FittedShim> known_otherwise;
   for (const FittedShim& shim : shims_fitted(service)) {
-    const auto valve = std::ranges::find(service.valves, shim.valve, &Service::ValveEntries::name);
-    if (valve == service.valves.end() || shim.from != found.teller.say(Say::bought)) continue;
-    const auto those = rows.find(
-        class_of(found.of(valve->side).series, Length::of(shim.size, found.teller.unit())));
-    if (those == rows.end() || those->second.empty()) continue;
-    fitted.push_back({shim.valve, those->second.front()});
-    those->second.erase(those->second.begin());
+    const auto side = side_of(shim.valve, service);
+    if (!side || shim.from != found.teller.say(Say::bought)) continue;
+    const Length size = Length::of(shim.size, found.teller.unit());
+    if (const auto row = row_of(class_of(found.of(*side).series, size)))
+      fitted.push_back({shim.valve, *row});
+    else
+      known_otherwise.push_back(shim);
   }
+  for (const FittedShim& shim : known_otherwise)
+    for (std::size_t row = 0; row < found.arrivals.size(); ++row)
+      if (!is_taken(row) && was_that_shim(found.arrivals[row], shim, service, found)) {
+        fitted.push_back({shim.valve, row});
+        break;
+      }
   return fitted;
 }
 

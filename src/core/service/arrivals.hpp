@@ -77,7 +77,8 @@ struct MissingShim {
 std::vector<MissingShim> shims_not_in_hand(const Findings& found);
 
 // The row, counted from 0, of each shim that is in a valve by the ticks of the bench list and was
-// bought.
+// bought. A shim that was measured only after the list was taken is known by what the list calls
+// it, its mark or its size as ordered.
 struct FittedArrival {
   std::string valve;
   std::size_t row = 0;

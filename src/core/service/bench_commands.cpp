@@ -9,6 +9,7 @@
 #include "core/service/arrivals.hpp"
 #include "core/service/boxes.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/rules.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -87,7 +88,8 @@ std::vector<EntryWrite> shims_to_enter(const Service& service, const Findings& f
     Entry measured;
     const auto giver = valve_named(service, shim.from);
     const auto arrival = std::ranges::find(arrivals, shim.valve, &FittedArrival::valve);
-    if (giver && found.valves[*giver].shim == size) {
+    if (giver && found.valves[*giver].shim &&
+        !are_far_apart(size, found.valves[*giver].shim, found.allowed)) {
       marked = given(service.valves[*giver].mark);
       measured = given(service.valves[*giver].micrometer);
     } else if (arrival != arrivals.end() && is_read(service.arrivals[arrival->row])) {

@@ -28,7 +28,8 @@ std::vector<BenchRow> rows_for_bench(const Service& service, const Findings& fou
 std::string why_nothing_to_take(const Service& service, const Findings& found);
 
 // The shims that are in by the ticks, as entries of their valves. One that came out of another
-// valve, or stands on Arrivals, brings mark and micrometer size along. Any other has the mark of
+// valve, or stands on Arrivals, brings mark and micrometer size along, unless what stands there by
+// now is another shim: too far from the list's size (are_far_apart). Any other has the mark of
 // its size, or, where the book's scheme has no mark for that size, is entered as measured. The
 // valve's gap is cleared, since it was measured over the old shim, and so is the row of Arrivals,
 // since the shim is no stock any more.
