@@ -20,7 +20,8 @@ struct FitMap {
   static constexpr int heading_row = box_row + box_lines + 1;
   static constexpr int head_row = heading_row + 1;
   static constexpr int first_row = head_row + 1;
-  static constexpr At taken{kind, head_row};  // when the list was taken to the bench
+  static constexpr At taken{kind, head_row};              // when the list was taken to the bench
+  static constexpr At gaps_taken{kind, heading_row - 1};  // the gaps on Head then
 
   // One step for each valve, a turn for each arrival at a stop, and one more for each ring of shims
   // that change places: of thousands of invented engines none needed so many. Where one does, the

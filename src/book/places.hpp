@@ -31,7 +31,7 @@ inline constexpr std::string_view workings = "Workings";  // hidden: entries and
 }  // namespace sheet_name
 
 // Which value of its row an entry is (service.hpp): of a side, a valve, a spare, a row of sizes, a
-// size on sale by itself, a shim of Arrivals, a step on the bench.
+// size on sale by itself, a shim of Arrivals, a new gap, a step on the bench.
 namespace entry_value {
 enum Side { min, max, bias, series, opens, closes };
 enum Valve { gap, mark, micrometer, exception, cylinder, side };
@@ -47,6 +47,7 @@ enum Arrival {
   arrival_mark,
   arrival_micrometer
 };
+enum Recheck { recheck_gap, recheck_left };
 enum Bench { bench_kind, bench_stop, bench_valve, bench_out, bench_in, bench_from, bench_done };
 }  // namespace entry_value
 
@@ -121,6 +122,29 @@ constexpr int rows(int valves) { return valves + 4; }
 constexpr At at(int row, Column column) { return {column, first.row + row}; }
 }  // namespace arrivals_place
 
+namespace recheck_place {
+inline constexpr int caution_row = 2;
+inline constexpr int box_row = 3;
+inline constexpr int box_lines = 5;
+inline constexpr int heading_row = box_row + box_lines + 1;
+inline constexpr At first{1, heading_row + 2};  // below the heads of the columns, a row a valve
+enum Column {
+  valve = 1,
+  gap_found,
+  shim_found,
+  shim_fitted,
+  predicted,
+  gap,
+  difference,
+  verdict,
+  state,
+  left
+};
+// What Close this check writes; nobody sees it there.
+inline constexpr At check{valve, heading_row - 1};
+inline constexpr At round{gap_found, heading_row - 1};
+constexpr At at(int row, Column column) { return {column, first.row + row}; }
+}  // namespace recheck_place
 // The columns are those of LogColumn, from the first on.
 namespace log_place {
 inline constexpr std::string_view range_name = "log";  // its rows, without the headings

@@ -10,6 +10,7 @@
 #include "book/fit_map.hpp"
 #include "commands/book_command.hpp"
 #include "core/service/bench_commands.hpp"
+#include "core/service/gaps_taken.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -37,6 +38,7 @@ class BenchCommand : public BookCommand {
       for (int row = 0; row < steps; ++row)
         write_row(map, row, rows[static_cast<std::size_t>(row)]);
       write(book().place_of("taken", "list", 0), time_now());
+      write({fit_, FitMap::gaps_taken}, gaps_as_taken(found()));
       print(FitMap::printed(steps));
     });
     if (done) show(fit_, map.at(0, FitMap::done));
@@ -82,6 +84,7 @@ class BenchCommand : public BookCommand {
   void empty_bench(const FitMap& map) {
     clear(fit_, {map.at(0, FitMap::kind), map.at(map.rows - 1, FitMap::done)});
     write({fit_, FitMap::taken}, Entry());
+    write({fit_, FitMap::gaps_taken}, Entry());
     height({map.at(0, FitMap::kind), map.at(map.rows - 1, FitMap::kind)}, book::bench_row_mm);
   }
 

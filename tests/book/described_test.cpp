@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <iostream>
 #include <set>
 #include <string>
 #include <tuple>
@@ -264,6 +265,27 @@ TEST(Shown, comes_from_a_table_that_is_asked_for) {
       for (const book::Wears& grade : field.grades)
         EXPECT_TRUE(asked.contains(grade.piece.table)) << field.name;
     }
+}
+
+// Each is worked out anew with every entry, and the office holds it in memory.
+TEST(Formulas, of_a_book_for_48_valves_are_fewer_than_5000) {
+  const EngineLayout layout{.name = "V, 12 cylinders, 48 valves",
+                            .arrangement = Arrangement::vee,
+                            .banks = usual_banks(Arrangement::vee, 12),
+                            .exhaust_valves = 2,
+                            .inlet_valves = 2,
+                            .firing = "1-12-5-8-3-10-6-7-2-11-4-9"};
+  std::vector<SheetDescription> all = book::descriptions(book::Places(layout));
+  all.push_back(Gathered(all).sheet());
+  int count = 0;
+  for (const SheetDescription& sheet : all) {
+    int here = 0;
+    for (const Field& field : all_fields(sheet))
+      if (book::formula_of(field.content).starts_with('=')) ++here;
+    std::cout << "  " << sheet.name << ": " << here << " formulas\n";
+    count += here;
+  }
+  EXPECT_LT(count, 5000);
 }
 
 // An unknown column would stay blank without a word.

@@ -28,10 +28,10 @@ using book::At;
 using book::Ref;
 
 // The sheets a person works with, left to right: all but Workings.
-inline constexpr std::string_view faces[] = {book::sheet_name::read_me,  book::sheet_name::engine,
-                                             book::sheet_name::head,     book::sheet_name::measure,
-                                             book::sheet_name::shims,    book::sheet_name::plan,
-                                             book::sheet_name::arrivals, book::sheet_name::fit};
+inline constexpr std::string_view faces[] = {
+    book::sheet_name::read_me,  book::sheet_name::engine, book::sheet_name::head,
+    book::sheet_name::measure,  book::sheet_name::shims,  book::sheet_name::plan,
+    book::sheet_name::arrivals, book::sheet_name::fit,    book::sheet_name::recheck};
 
 class OpenBook {
  public:

@@ -16,6 +16,7 @@
 #include <tuple>
 
 #include "bench_list.hpp"
+#include "book/fit_map.hpp"
 #include "book/look/style_names.hpp"
 #include "core/engine/presets.hpp"
 #include "job.hpp"
@@ -26,7 +27,12 @@ namespace shimwright::tests {
 namespace {
 
 using book::as;
+using book::FitMap;
 using book::to_office;
+using book::recheck_place::at;
+using book::recheck_place::Column;
+constexpr auto on_fit = book::sheet_name::fit;
+constexpr auto on_recheck = book::sheet_name::recheck;
 
 // What a command prints. Throws where it fails.
 std::string printed_by(const std::vector<std::string>& command) {
@@ -47,6 +53,15 @@ class Paper {
   }
 
   int pages() const { return std::stoi(fact("Pages", {})); }
+
+  // By the sheet's name in the foot.
+  std::vector<int> pages_of(std::string_view sheet) const {
+    const std::regex foot("(^|\n) *" + std::string(sheet) + "  .*printed ");
+    std::vector<int> found;
+    for (int page = 1; page <= pages(); ++page)
+      if (std::regex_search(text(page), foot)) found.push_back(page);
+    return found;
+  }
 
   struct Size {
     double width;
@@ -119,7 +134,7 @@ void expect_sheets_on_one_page_each(const OpenBook& book) {
       {book::sheet_name::read_me, false}, {book::sheet_name::engine, false},
       {book::sheet_name::head, true},     {book::sheet_name::measure, false},
       {book::sheet_name::plan, true},     {book::sheet_name::arrivals, false},
-      {book::sheet_name::fit, false}};
+      {book::sheet_name::fit, false},     {book::sheet_name::recheck, false}};
   int page = 0;
   for (const std::string_view sheet : faces) {
     ++page;
@@ -139,8 +154,8 @@ void expect_sheets_on_one_page_each(const OpenBook& book) {
 TEST(Paper, has_letters_of_seven_points_or_more) {
   const auto expect_large = [](const OpenBook& book, const std::string& what) {
     const Paper paper(book);
-    for (const std::string_view sheet :
-         {book::sheet_name::read_me, book::sheet_name::shims, book::sheet_name::plan}) {
+    for (const std::string_view sheet : {book::sheet_name::read_me, book::sheet_name::shims,
+                                         book::sheet_name::plan, book::sheet_name::recheck}) {
       const auto page = static_cast<int>(std::ranges::find(faces, sheet) - std::begin(faces)) + 1;
       EXPECT_GE(paper.smallest_letters_pt(page), 7) << sheet << " of " << what;
       std::cout << sheet << " of " << what << ": " << paper.smallest_letters_pt(page) << " pt\n";
@@ -249,6 +264,28 @@ TEST(Paper, of_plan_for_32_valves_is_one_page_in_letters_of_seven_points) {
   EXPECT_EQ(pages, 1);
 }
 
+// Its rows are two lines high, so that 48 of them come out smaller.
+TEST(Paper, of_recheck_is_one_page_up_to_48_valves) {
+  const book::Places places(twelve_in_a_vee());
+  OpenBook book(the_office(), places.layout);
+  type_job(book, made_up_job(3, places.layout), places);
+  ASSERT_GT(take_to_bench(the_office(), book), 2);
+  for (int row = 0; !book.formula(on_fit, {FitMap::step, FitMap::first_row + row}).empty(); ++row)
+    book.type(on_fit, {FitMap::done, FitMap::first_row + row}, "x");
+  for (int row = 0; row < places.count(); ++row)
+    book.type(on_recheck, at(row, Column::gap), row % 3 == 0 ? 0.60 : 0.20);
+  book.recalculate();
+  const Paper paper(book);
+  const auto pages = paper.pages_of(on_recheck);
+  ASSERT_EQ(pages.size(), 1U);
+  const std::string text = paper.text(pages.front());
+  for (const ValveId& valve : places.valves)
+    EXPECT_NE(text.find(name_of(valve, places.layout)), std::string::npos);
+  EXPECT_EQ(text.find("###"), std::string::npos) << text;
+  constexpr double smallest_pt = 5.5;
+  EXPECT_GE(paper.smallest_letters_pt(pages.front()), smallest_pt);
+}
+
 EngineLayout five_valves_a_cylinder() {
   EngineLayout layout = inline_four();
   layout.inlet_valves = 3;
@@ -319,22 +356,25 @@ TEST(Paper, of_plan_and_fit_for_48_valves_has_the_heads_of_its_lists_on_every_pa
     EXPECT_EQ(Paper(book).pages(), printed_sheets(book) + 2);
     ASSERT_GT(take_to_bench(the_office(), book), 40);
     const Paper paper(book);
-    const int pages = paper.pages();
-    ASSERT_EQ(pages, printed_sheets(book) + 3);
-    for (const int page : {pages - 5, pages - 4}) {
+    ASSERT_EQ(paper.pages(), printed_sheets(book) + 3);
+    const auto of_plan = paper.pages_of(book::sheet_name::plan);
+    ASSERT_EQ(of_plan.size(), 3U);
+    for (const int page : {of_plan[0], of_plan[1]}) {
       EXPECT_TRUE(std::regex_search(paper.text(page), std::regex("valve +gap")))
           << paper.text(page);
       EXPECT_GE(paper.smallest_letters_pt(page), 7) << "page " << page;
     }
-    for (const int page : {pages - 1, pages}) {
+    const auto of_fit = paper.pages_of(book::sheet_name::fit);
+    ASSERT_EQ(of_fit.size(), 2U);
+    for (const int page : of_fit) {
       const std::string text = paper.text(page);
       EXPECT_TRUE(std::regex_search(
           text, std::regex("step +stop +valve +take out +put in +from +note +done")))
           << text;
       EXPECT_EQ(text.find("###"), std::string::npos) << text;
     }
-    EXPECT_TRUE(
-        std::regex_search(paper.text(pages), std::regex("through two full turns|two full +turns")))
+    EXPECT_TRUE(std::regex_search(paper.text(of_fit.back()),
+                                  std::regex("through two full turns|two full +turns")))
         << cams_out;
   }
 }

@@ -44,7 +44,7 @@ TEST_F(Ticks, are_missed_where_a_later_step_has_one) {
 
 TEST_F(Ticks, of_all_steps_say_what_comes_then) {
   tick_throughout(demo);
-  EXPECT_NE(box_of_fit(demo).find("All steps are done. Clear the bench, which"), std::string::npos)
+  EXPECT_NE(box_of_fit(demo).find("All steps are done. Turn the crank by hand"), std::string::npos)
       << box_of_fit(demo);
 }
 

@@ -240,7 +240,7 @@ TEST_F(Bench, says_when_all_is_done_and_what_comes_then) {
   EXPECT_FALSE(is_bench_done(service()));
   tick(count);
   EXPECT_TRUE(is_bench_done(service()));
-  EXPECT_TRUE(tells(box(), "All steps are done. Clear the bench"));
+  EXPECT_TRUE(tells(box(), "All steps are done. Turn the crank by hand"));
 }
 
 TEST_F(Bench, knows_the_shims_that_are_in_by_the_ticks) {

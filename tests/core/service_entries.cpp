@@ -21,7 +21,7 @@ ServiceEntries::ServiceEntries(EngineLayout layout) {
     set("valve", name, 4, static_cast<double>(valve.cylinder));
     set("valve", name, 5, std::string(word_for(valve.side)));
   }
-  for (const char* sheet : {"engine", "head", "shims", "plan", "arrivals", "fit"})
+  for (const char* sheet : {"engine", "head", "shims", "plan", "arrivals", "fit", "recheck"})
     set("box", sheet, 0, roomy_letters).set("box", sheet, 1, roomy_lines);
 }
 

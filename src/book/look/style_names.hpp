@@ -40,6 +40,7 @@ inline constexpr std::string_view entry_text = "Entry text";
 inline constexpr std::string_view entry_choice = "Entry choice";
 inline constexpr std::string_view entry_words = "Entry words";  // never taken for a date
 inline constexpr std::string_view entry_length = "Entry length";
+inline constexpr std::string_view entry_note = "Entry note";  // small, wrapped
 inline constexpr std::string_view entry_mark = "Entry mark";  // as etched
 inline constexpr std::string_view entry_count = "Entry count";
 inline constexpr std::string_view entry_money = "Entry money";
@@ -56,6 +57,7 @@ inline constexpr std::string_view table_tally = "Table tally";
 inline constexpr std::string_view row_number = "Table row number";
 inline constexpr std::string_view table_centre = "Table centre";
 inline constexpr std::string_view table_length = "Table length";
+inline constexpr std::string_view table_verdict = "Table verdict";  // a sentence, wrapped
 inline constexpr std::string_view table_count = "Table count";
 inline constexpr std::string_view table_money = "Table money";
 // Rows of the log: unlocked, as the whole sheet is.

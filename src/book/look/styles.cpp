@@ -76,6 +76,7 @@ void make_entry_styles(Maker& m) {
   m.make(entry_choice, entry, {centre()});
   m.make(entry_words, entry, {centre(), m.format("@")});
   m.make(entry_length, entry, {right(), padding(1.3), m.format(length_format)});
+  m.make(entry_note, entry, {size(8.5), left(), indent(1), m.format("@"), wrapped()});
   m.make(entry_mark, entry, {right(), padding(1.3), shrinking()});
   m.make(entry_count, entry, {right(), padding(1.3), m.format(count_format)});
   m.make(entry_money, entry, {right(), padding(1.3), m.format(money_format)});
@@ -100,6 +101,8 @@ void make_table_styles(Maker& m) {
   m.make(table_centre, table_text, {centre()});
   m.make(table_strong_centre, table_strong, {centre()});
   m.make(table_length, table_text, {right(), padding(1.3), m.format(length_format)});
+  m.make(table_verdict, page,
+         {size(8.5), left(), indent(1), {"BottomBorder", line(hairline, 0.75)}, wrapped()});
   m.make(table_count, table_text, {right(), padding(1.3), m.format(count_format)});
   m.make(table_money, table_text, {right(), padding(1.3), m.format(money_format)});
   m.make(table_tally, note, {left(), indent(1.5)});

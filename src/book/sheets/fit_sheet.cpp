@@ -144,6 +144,8 @@ SheetDescription describe_fit(const Places& places) {
   add("tally", line(FitMap::heading_row, FitMap::note_end, FitMap::done), style::heading_tally,
       Shows{"book", "fit tally"});
   add("taken", FitMap::taken, style::bench_kind, Holds{"taken", "list", 0});
+  add("gaps taken", FitMap::gaps_taken, style::bench_kind, Holds{"taken", "list", 1});
+  add("recheck", At{FitMap::done, 0}, style::link, Link{std::string(sheet_name::recheck)});
   sheet.tables.push_back(bench(map));
   return sheet;
 }

@@ -25,7 +25,8 @@ constexpr Step steps[] = {
     {sheet_name::engine, Say::step_engine}, {sheet_name::head, Say::step_gaps},
     {sheet_name::head, Say::step_shims},    {sheet_name::shims, Say::step_spares},
     {sheet_name::plan, Say::step_plan},     {sheet_name::arrivals, Say::step_order},
-    {sheet_name::fit, Say::step_fit},       {sheet_name::head, Say::step_again},
+    {sheet_name::fit, Say::step_fit},       {sheet_name::recheck, Say::step_recheck},
+    {sheet_name::recheck, Say::step_close},
 };
 
 class ReadMeDescription {
@@ -42,6 +43,7 @@ class ReadMeDescription {
     add("purpose", line(row_++), style::text, Fixed{said(Say::read_me_purpose)});
     height(5.5);
     sheet_.fields.push_back(banner_field(line(row_++)));
+    write_stage();
     write_cautions();
     write_steps();
     write_stops();
@@ -74,6 +76,18 @@ class ReadMeDescription {
       sheet_.fields.push_back(std::move(field));
     height(7);
     ++row_;
+  }
+
+  // What one looks for on coming back to the book.
+  void write_stage() {
+    const auto told = [this](std::string piece, Say label, std::string_view look, double mm) {
+      add(piece + ".label", {{1, row_}, {2, row_}}, style::label, Fixed{said(label)});
+      add(piece, {{3, row_}, {last_column, row_}}, look, Shows{"book", piece});
+      height(mm);
+      ++row_;
+    };
+    told("stage", Say::stage_label, style::answer, 6.5);
+    told("next step", Say::stage_next, style::text, 10);
   }
 
   void write_cautions() {

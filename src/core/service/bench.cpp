@@ -27,6 +27,10 @@ bool same_number(const Entry& a, const Entry& b) {
   return std::abs(*one - *other) < 1e-6;
 }
 
+bool changes_a_shim(const Service::BenchEntries& step) {
+  return is_ticked(step) && (number_entered(step.in) || number_entered(step.out));
+}
+
 // What stands on Arrivals was bought, whether it has come by now or not: the list does not change
 // when it does.
 std::string source_of(const Step& step, const Findings& found) {
@@ -109,8 +113,12 @@ DrawerChange drawer_change(const Service& service, const Teller& teller) {
 }
 
 bool is_any_shim_changed(const Service& service) {
-  return std::ranges::any_of(service.bench, [](const Service::BenchEntries& step) {
-    return is_ticked(step) && (number_entered(step.in) || number_entered(step.out));
+  return std::ranges::any_of(service.bench, changes_a_shim);
+}
+
+bool is_opened(const Service& service, const std::string& valve) {
+  return std::ranges::any_of(service.bench, [&valve](const Service::BenchEntries& step) {
+    return step.valve == valve && changes_a_shim(step);
   });
 }
 

@@ -49,6 +49,9 @@ DrawerChange drawer_change(const Service& service, const Teller& teller);
 // A shim is in, or out, by the ticks; turns of the crank change nothing.
 bool is_any_shim_changed(const Service& service);
 
+// A shim of that valve came out or went in by the ticks.
+bool is_opened(const Service& service, const std::string& valve);
+
 // The first step that is not ticked, counted from 1.
 std::optional<int> next_step(const Service& service);
 

@@ -7,7 +7,9 @@
 #include "core/service/arrivals.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/gaps_taken.hpp"
 #include "core/service/rules.hpp"
+#include "core/service/stage.hpp"
 #include "core/service/view_parts.hpp"
 #include "core/values/text.hpp"
 
@@ -60,13 +62,6 @@ void add_calm(Lines& lines, const Findings& found, Say begin) {
 }
 
 // ---- Plan and Fit.
-
-// By name as long as they are few.
-Word named(const std::vector<std::string>& names, const Teller& teller) {
-  constexpr std::size_t most_named = 8;
-  if (names.size() <= most_named) return names;
-  return teller.say(Say::valves_counted, {static_cast<std::int64_t>(names.size())});
-}
 
 template <class Condition>
 std::vector<std::string> valves_where(const Service& service, const Findings& found,
@@ -208,10 +203,17 @@ void add_change_of_plan(Lines& lines, const Service& service, const Findings& fo
         {is_any_shim_changed(service) ? Say::bench_changed : Say::bench_changed_idle});
 }
 
+void add_changed_gaps(Lines& lines, const Service& service, const Findings& found) {
+  if (std::string words = changed_gaps_in_words(service, found); !words.empty())
+    lines.push_back({std::move(words), Mood::loud});
+}
+
 void add_state_of_bench(Lines& lines, const Service& service, const Findings& found) {
   add_state_of_ticks(lines, service, found);
+  add_changed_gaps(lines, service, found);
   if (is_bench_done(service)) {
-    add(lines, found, Mood::remark, {Say::bench_done});
+    const bool measured = stage_of(service, found) == Stage::record;
+    add(lines, found, Mood::remark, {measured ? Say::bench_measured : Say::bench_done});
     return;
   }
   add_change_of_plan(lines, service, found);
@@ -267,8 +269,10 @@ std::vector<BoxLine> box_of_engine(const Findings& found) {
 }
 
 // Without its limits Head has no verdict, so there every remark on Engine counts.
-std::vector<BoxLine> box_of_head(const Findings& found) {
+std::vector<BoxLine> box_of_head(const Service& service, const Findings& found) {
   Lines lines;
+  add_changed_gaps(lines, service, found);
+  if (is_any_shim_changed(service)) add(lines, found, Mood::remark, {Say::head_as_found});
   if (found.remarks_on(Page::engine) > 0) add_mend_first(lines, found, Say::sheet_engine);
   add_remarks_on(Page::head, lines, found);
   add_calm(lines, found, Say::begin_on_engine);
@@ -287,6 +291,7 @@ std::vector<BoxLine> box_of_shims(const Findings& found) {
 
 std::vector<BoxLine> box_of_plan(const Service& service, const Findings& found) {
   Lines lines;
+  add_changed_gaps(lines, service, found);
   add_valves_that_stay_outside(lines, service, found);
   add_nearest(lines, service, found);
   for (const Remark& remark : found.remarks) {
@@ -328,6 +333,22 @@ std::vector<BoxLine> box_of_arrivals(const Service& service, const Findings& fou
   if (found.plan && shims_not_in_hand(found).empty())
     add(lines, found, Mood::calm, {Say::arrivals_complete});
   return lines;
+}
+
+Word named(const std::vector<std::string>& names, const Teller& teller) {
+  constexpr std::size_t most_named = 8;
+  if (names.size() <= most_named) return names;
+  return teller.say(Say::valves_counted, {static_cast<std::int64_t>(names.size())});
+}
+
+std::string changed_gaps_in_words(const Service& service, const Findings& found) {
+  std::vector<std::string> told;
+  for (const ChangedGap& gap : gaps_changed_since_taken(service, found)) {
+    const std::string& valve = service.valves[gap.valve].name;
+    told.push_back(gap.then ? found.teller.say(Say::gap_was, {valve, *gap.then})
+                            : found.teller.say(Say::gap_was_blank, {valve}));
+  }
+  return told.empty() ? std::string() : found.teller.say(Say::gaps_changed_on_head, {told});
 }
 
 std::string missing_in_words(const Service& service, const Findings& found) {

@@ -22,12 +22,20 @@ struct BoxLine {
 
 // A sentence each.
 std::vector<BoxLine> box_of_engine(const Findings& found);
-std::vector<BoxLine> box_of_head(const Findings& found);
+std::vector<BoxLine> box_of_head(const Service& service, const Findings& found);
 std::vector<BoxLine> box_of_shims(const Findings& found);
 std::vector<BoxLine> box_of_plan(const Service& service, const Findings& found);
 std::vector<BoxLine> box_of_fit(const Service& service, const Findings& found);
 
 std::vector<BoxLine> box_of_arrivals(const Service& service, const Findings& found);
+std::vector<BoxLine> box_of_recheck(const Service& service, const Findings& found);
+
+// By name as long as they are few.
+Word named(const std::vector<std::string>& names, const Teller& teller);
+
+// The gaps that were changed on Head since the list was taken, and where new ones belong, as a
+// sentence that begins with what not to do. Blank where none was.
+std::string changed_gaps_in_words(const Service& service, const Findings& found);
 
 // The bought shims that are not in hand, with the valves that wait for them, as a sentence or two
 // that begin with what not to do. Blank where none is missing.

@@ -15,13 +15,6 @@
 namespace shimwright {
 namespace {
 
-bool is_opened(const Service& service, const std::string& valve) {
-  return std::ranges::any_of(service.bench, [&valve](const Service::BenchEntries& step) {
-    return step.valve == valve && is_ticked(step) &&
-           (number_entered(step.in) || number_entered(step.out));
-  });
-}
-
 class Rechecker {
  public:
   Rechecker(const Service& service, const Findings& found)
@@ -42,6 +35,7 @@ class Rechecker {
                        .shim_found = read.shim,
                        .shim_fitted = shim_in(index),
                        .gap_left = {},
+                       .gap_now = {},
                        .predicted = {},
                        .off = {},
                        .state = {},
@@ -52,13 +46,12 @@ class Rechecker {
     valve.verdict = is_done_
                         ? valve.opened || all_are_due_ ? RecheckVerdict::due : RecheckVerdict::asked
                         : RecheckVerdict::none;
-    const auto entries = std::ranges::find(service_.recheck, name, &Service::RecheckEntries::valve);
-    if (entries == service_.recheck.end()) return valve;
-    if (!not_given(entries->left)) valve.left_open = word_in(entries->left);
-    if (not_given(entries->gap) && !has_failed(entries->gap)) return valve;
-    valve.gap_left = length_entered(entries->gap, unit_);
-    if (valve.gap_left && *valve.gap_left < Length()) valve.gap_left.reset();
-    judge(valve, found_.of(service_.valves[index].side));
+    const SideFindings& side = found_.of(service_.valves[index].side);
+    read_new_gap(valve, name, side);
+    if (valve.gap_left || (!valve.opened && !all_are_due_))
+      valve.gap_now = valve.gap_left ? valve.gap_left : valve.gap_found;
+    if (valve.gap_now && side.limits)
+      valve.outside = margin_of(*valve.gap_now, *side.limits) < Length();
     return valve;
   }
 
@@ -82,15 +75,22 @@ class Rechecker {
     return arrival == arrivals_.end() ? listed : found_.arrivals[arrival->row].size;
   }
 
+  void read_new_gap(ValveRecheck& valve, const std::string& name, const SideFindings& side) const {
+    const auto entries = std::ranges::find(service_.recheck, name, &Service::RecheckEntries::valve);
+    if (entries == service_.recheck.end()) return;
+    if (!not_given(entries->left)) valve.left_open = word_in(entries->left);
+    if (not_given(entries->gap) && !has_failed(entries->gap)) return;
+    valve.gap_left = length_entered(entries->gap, unit_);
+    if (valve.gap_left && *valve.gap_left < Length()) valve.gap_left.reset();
+    judge(valve, side);
+  }
+
   void judge(ValveRecheck& valve, const SideFindings& side) const {
     if (!valve.gap_left) {
       valve.verdict = RecheckVerdict::unreadable;
       return;
     }
-    if (side.limits) {
-      valve.state = state_of(valve.gap_left, *side.limits, found_.doubt);
-      valve.outside = margin_of(*valve.gap_left, *side.limits) < Length();
-    }
+    if (side.limits) valve.state = state_of(valve.gap_left, *side.limits, found_.doubt);
     valve.verdict = RecheckVerdict::unpredicted;
     if (!valve.predicted) return;
     valve.off = *valve.gap_left - *valve.predicted;

@@ -40,12 +40,15 @@ struct ValveRecheck {
   std::optional<Length> shim_found;
   std::optional<Length> shim_fitted;  // in the valve by the ticks; none where it stands empty
   std::optional<Length> gap_left;     // the new gap
+  // The gap as it is now: the new one; while a valve was not opened, and the camshafts stayed in,
+  // else the gap found.
+  std::optional<Length> gap_now;
   std::optional<Length> predicted;
   std::optional<Length> off;  // gap left less predicted
   RecheckVerdict verdict = RecheckVerdict::none;
   std::optional<State> state;  // of the gap left; none without it, or without sound limits
   bool opened = false;         // a shim came out or went in by the ticks
-  bool outside = false;        // the gap left is beyond a limit
+  bool outside = false;        // the gap as it is now is beyond a limit
   std::string left_open;       // why it may stay as it is; blank: nobody said so
 };
 

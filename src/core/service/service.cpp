@@ -112,7 +112,10 @@ void read_bench(Service& service, const Row& row) {
                            value_at(row, 3), value_at(row, 4), text_at(row, 5), value_at(row, 6)});
 }
 
-void read_taken(Service& service, const Row& row) { service.bench_taken = text_at(row, 0); }
+void read_taken(Service& service, const Row& row) {
+  service.bench_taken = text_at(row, 0);
+  service.gaps_taken = text_at(row, 1);
+}
 
 void read_box(Service& service, const Row& row) {
   const int letters = whole_in(value_at(row, 0));

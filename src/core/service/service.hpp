@@ -113,6 +113,7 @@ struct Service {
   std::vector<RecheckEntries> recheck;
   std::vector<BenchEntries> bench;
   std::string bench_taken;  // when, as the command wrote it; empty: nothing is on the bench
+  std::string gaps_taken;   // the gaps on Head then (gaps_taken.hpp)
 
   // How much room the sheets' boxes have for remarks.
   struct Room {
@@ -140,7 +141,7 @@ struct Service {
 //   arrival | 1 | series | size ordered | price | ordered on | arrived | mark | micrometer
 //   recheck | 1 EX L | gap after fitting | why it may stay as it is
 //   bench   | 1 | kind | stop | valve | out | in | from | done
-//   taken   | list | when
+//   taken   | list | when | gaps on Head then
 //   box     | head | letters | lines
 Service service_of(const EntryTable& entries);
 

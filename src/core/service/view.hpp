@@ -27,7 +27,8 @@ class View {
 
   // `book` (one row: what is said once), `valves` (a row each, in the order given), `measure`,
   // `order`, `left over`, `steps` (of the present plan), `bench`, `stops`, `sizes`, `boxes` (line
-  // by line), `remarks`, `arrivals`: the list is in view_parts.hpp. Null for any other word.
+  // by line), `remarks`, `arrivals`, `recheck`: the list is in view_parts.hpp. Null for any other
+  // word.
   const ShownTable* table(std::string_view name) const;
   // A table without rows for any other word.
   const ShownTable& operator[](std::string_view name) const;

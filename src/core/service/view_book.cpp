@@ -7,7 +7,9 @@
 #include "core/entries/entry_row.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/recheck.hpp"
 #include "core/service/rules.hpp"
+#include "core/service/stage_words.hpp"
 #include "core/service/view_parts.hpp"
 #include "core/service/words/crank_words.hpp"
 #include "core/values/palette.hpp"
@@ -27,6 +29,7 @@ class Shower {
     show_progress();
     show_arrivals_heading();
     show_fit();
+    show_recheck();
     return std::move(table_);
   }
 
@@ -204,6 +207,31 @@ class Shower {
     }
     put("fit tally", tally);
     put("bench done", yes_if(is_bench_done(service_)));
+  }
+
+  void show_recheck() {
+    put("stage", stage_in_words(service_, found_));
+    put("next step", next_step_in_words(service_, found_));
+    put("recheck heading", tell(Say::recheck_heading, {unit_long()}));
+    const auto valves = recheck_in(service_, found_);
+    const auto measured = static_cast<std::size_t>(std::ranges::count_if(
+        valves, [](const auto& valve) { return valve.gap_left.has_value(); }));
+    std::string tally = round_in_words(service_, teller());
+    if (is_bench_done(service_) || measured > 0) {
+      const std::string words = tell(Say::recheck_tally, {count(measured), count(valves.size())});
+      tally = tally.empty() ? words : tell(Say::led_by, {tally, words});
+    }
+    put("recheck tally", tally);
+    const Length doubt = doubt_of_reading(service_, found_);
+    const Length both = to_thousandths(doubt_of_both(doubt));
+    put("recheck note", found_.doubt_given ? tell(Say::recheck_note, {both, doubt})
+                                           : tell(Say::recheck_no_doubt, {doubt, both}));
+  }
+
+  // As much as a sentence tells of it.
+  static Length to_thousandths(Length length) {
+    constexpr std::int64_t step = 1000;
+    return Length::nanometres((length.nanometres() + step / 2) / step * step);
   }
 
   const Service& service_;

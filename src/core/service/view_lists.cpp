@@ -120,11 +120,12 @@ ShownTable show_boxes(const Service& service, const Findings& found) {
   ShownTable table;
   const std::pair<std::string, std::vector<BoxLine>> boxes[] = {
       {"engine", box_of_engine(found)},
-      {"head", box_of_head(found)},
+      {"head", box_of_head(service, found)},
       {"shims", box_of_shims(found)},
       {"plan", box_of_plan(service, found)},
       {"arrivals", box_of_arrivals(service, found)},
-      {"fit", box_of_fit(service, found)}};
+      {"fit", box_of_fit(service, found)},
+      {"recheck", box_of_recheck(service, found)}};
   for (const auto& [name, sentences] : boxes) {
     const auto given = service.boxes.find(name);
     const Service::Room room = given == service.boxes.end() ? Service::Room() : given->second;
@@ -137,13 +138,13 @@ ShownTable show_boxes(const Service& service, const Findings& found) {
   return table;
 }
 
-// Those on the entries first, then what Plan, Arrivals and Fit have to say, as their boxes may have
-// no room.
+// Those on the entries first, then what Plan, Arrivals, Fit and Recheck have to say, as their boxes
+// may have no room.
 ShownTable show_remarks(const Service& service, const Findings& found) {
   constexpr std::size_t most = 200;
   std::vector<std::string> all = all_remarks(found);
-  for (const auto& box :
-       {box_of_plan(service, found), box_of_arrivals(service, found), box_of_fit(service, found)})
+  for (const auto& box : {box_of_plan(service, found), box_of_arrivals(service, found),
+                          box_of_fit(service, found), box_of_recheck(service, found)})
     for (const BoxLine& line : box)
       if (line.mood != Mood::calm && std::ranges::find(all, line.words) == all.end())
         all.push_back(line.words);

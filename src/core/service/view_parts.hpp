@@ -20,6 +20,7 @@ ShownTable show_order(const Service& service, const Findings& found);
 ShownTable show_surplus(const Service& service, const Findings& found);
 ShownTable show_steps(const Service& service, const Findings& found);
 ShownTable show_arrivals(const Service& service, const Findings& found);
+ShownTable show_recheck(const Service& service, const Findings& found);
 ShownTable show_bench(const Service& service, const Findings& found);
 ShownTable show_stops(const Service& service, const Findings& found);
 ShownTable show_sizes(const Service& service, const Findings& found);
@@ -39,7 +40,7 @@ inline constexpr ViewPart view_parts[] = {
     {"order", show_order},     {"left over", show_surplus}, {"steps", show_steps},
     {"bench", show_bench},     {"stops", show_stops},       {"sizes", show_sizes},
     {"boxes", show_boxes},     {"remarks", show_remarks},   {"ways", show_ways},
-    {"picture", show_picture}, {"arrivals", show_arrivals},
+    {"picture", show_picture}, {"arrivals", show_arrivals}, {"recheck", show_recheck},
 };
 
 // The columns of `book` that are titles of sheets, which name the engine besides.
@@ -47,7 +48,8 @@ inline constexpr std::pair<std::string_view, Say> sheet_titles[] = {
     {"title engine", Say::sheet_engine},   {"title head", Say::sheet_head},
     {"title measure", Say::sheet_measure}, {"title shims", Say::sheet_shims},
     {"title plan", Say::sheet_plan},       {"title arrivals", Say::sheet_arrivals},
-    {"title fit", Say::sheet_fit},         {"title log", Say::sheet_log},
+    {"title fit", Say::sheet_fit},         {"title recheck", Say::sheet_recheck},
+    {"title log", Say::sheet_log},
 };
 
 // The stable word `yes`, or nothing.

@@ -170,6 +170,7 @@ constexpr Text texts[]{
     Text{Say::sheet_plan, "Plan"},
     Text{Say::sheet_arrivals, "Arrivals"},
     Text{Say::sheet_fit, "Fit"},
+    Text{Say::sheet_recheck, "Recheck"},
     Text{Say::sheet_log, "Log"},
     // ---- What the entries are called in a remark.
     Text{Say::exhaust_side, "Exhaust side"},
@@ -367,10 +368,11 @@ constexpr Text texts[]{
          "clear the bench and take the new steps."},
     Text{Say::bench_changed,
          "The plan has changed since this list was taken to the bench. The list stands: finish it, "
-         "measure every gap again, then clear the bench."},
-    Text{Say::bench_done,
-         "All steps are done. Clear the bench, which can enter the new shims on Head. Then measure "
-         "every gap again and enter it there."},
+         "measure every gap again and enter it on Recheck."},
+    Text{
+        Say::bench_done,
+        "All steps are done. Turn the crank by hand through two full turns, then measure every gap "
+        "again and enter it on Recheck."},
     Text{Say::bench_go_on,
          "Tick each step when it is done: x, yes or the date. The list stands still, whatever is "
          "entered on other sheets."},
@@ -424,6 +426,106 @@ constexpr Text texts[]{
     Text{Say::bench_in, "put in"},
     Text{Say::bench_from, "from"},
     Text{Say::bench_note, "note"},
+    // ---- Recheck.
+    Text{Say::recheck_heading, "Each gap after fitting, beside what it should be; lengths in {0}"},
+    Text{Say::recheck_tally, "{0} of {1} measured again"},
+    Text{Say::recheck_round, "Round {0} of check {1}"},
+    Text{Say::recheck_note,
+         "Predicted: gap found + shim found \u2212 shim fitted, by sizes as measured. A new gap no "
+         "further from that than {0} is as predicted: so much may two readings differ that are "
+         "each in doubt by {1}."},
+    Text{
+        Say::recheck_no_doubt,
+        "Predicted: gap found + shim found \u2212 shim fitted, by sizes as measured. No doubt of a "
+        "reading is entered on Engine: {0} each is taken here, and a new gap no further from what "
+        "is predicted than {1} is as predicted."},
+    Text{Say::recheck_caution,
+         "Do not measure before the crank has been turned by hand, forwards only, through two full "
+         "turns; if it binds, stop. Do not measure a warm engine. What the engine\u2019s own "
+         "manual says of measuring again comes first."},
+    Text{Say::recheck_as_predicted, "as predicted"},
+    Text{Say::recheck_off_by,
+         "off by {0}: not seated, another shim, or a slip of the gauge? measure again"},
+    Text{Say::recheck_due, "measure it again"},
+    Text{Say::recheck_asked, "shim not changed: measure it too"},
+    Text{Say::recheck_unpredicted, "nothing to compare it with"},
+    Text{Say::recheck_more, "+{0}"},
+    Text{Say::recheck_less, "\u2212{0}"},
+    Text{Say::recheck_fit_first,
+         "Fit first. When every step on Fit is ticked, measure every gap again and enter it here."},
+    Text{Say::recheck_nothing,
+         "No shim is to be changed, so nothing needs to be measured again: close this check."},
+    Text{Say::recheck_not_yet,
+         "Do not measure yet: {0} of {1} steps on Fit are ticked. Finish them first."},
+    Text{Say::recheck_outside,
+         "Do not call {0} done: {0?its gap is|their gaps are} out of limits. Another round puts "
+         "{0?it|them} right; or enter beside {0?it|each} why it may stay as it is."},
+    Text{Say::recheck_off,
+         "Not as predicted: {0}. See that the shim lies flat and is the one that you meant, then "
+         "measure again. If it stays so, another round goes by the new gap."},
+    Text{Say::recheck_left, "Left as {0?it is|they are}, by what you entered: {0}."},
+    Text{Say::recheck_to_measure, "Still to be measured again: {0}."},
+    Text{Say::recheck_also,
+         "{0} {0?keeps its shim|keep their shims}. Measure {0?it|them} again too if you can: the "
+         "log keeps every gap."},
+    Text{Say::recheck_in_order,
+         "Every new gap reads inside its limits and as predicted: close this check."},
+    Text{Say::recheck_again,
+         "Close this check writes these gaps into the log. Then it begins another round, over the "
+         "shims that are in now, or leaves the valves open by your notes."},
+    Text{Say::recheck_gap_found, "gap found"},
+    Text{Say::recheck_shim_found, "shim found"},
+    Text{Say::recheck_shim_fitted, "shim fitted"},
+    Text{Say::recheck_predicted, "gap predicted"},
+    Text{Say::recheck_new_gap, "new gap"},
+    Text{Say::recheck_differs, "differs by"},
+    Text{Say::recheck_state, "state"},
+    Text{Say::recheck_why, "why it may stay as it is"},
+    Text{Say::recheck_gap_place, "the new gap of {0}"},
+    Text{Say::recheck_why_title, "Why it may stay as it is"},
+    Text{Say::recheck_why_help,
+         "Any words, where this valve may stay out of limits or off its prediction for now. The "
+         "check can then be closed, and the log keeps these words."},
+    Text{Say::recheck_why_due, "These are words of up to 80 letters."},
+    Text{Say::recheck_why_place, "the reason for {0}"},
+    Text{Say::check_close, "Close this check\u2026"},
+    Text{Say::head_as_found, "Gaps and shims as found. New gaps belong on Recheck."},
+    Text{Say::gaps_changed_on_head,
+         "Enter no new gap on Head: it would be judged over the old shim. Changed there since the "
+         "list was taken to the bench: {0}. Put back what was found; the new gap belongs on "
+         "Recheck."},
+    Text{Say::gap_was, "{0} (was {1})"},
+    Text{Say::gap_was_blank, "{0} (was blank)"},
+    Text{Say::bench_measured,
+         "All steps are done, and what was opened is measured again: go on on Recheck."},
+    // ---- The stage of the check, and its next step.
+    Text{Say::stage_label, "Where you are"},
+    Text{Say::stage_next, "What is next"},
+    Text{Say::stage_measuring, "Measuring and planning"},
+    Text{Say::stage_waiting, "Waiting for shims on order"},
+    Text{Say::stage_bench, "Fitting: {0} of {1} steps done"},
+    Text{Say::stage_recheck, "Measuring again: {0} of {1} gaps"},
+    Text{Say::stage_record, "Ready to be closed"},
+    Text{Say::next_limits, "On Engine, enter the smallest and the largest gap allowed."},
+    Text{Say::next_mend, "Correct the entries that Plan remarks on."},
+    Text{Say::next_measure, "On Head, enter gap and shim of {0}."},
+    Text{Say::next_list, "On Shims, list the spares and the sizes on sale."},
+    Text{Say::next_order,
+         "On Plan, look the order through. Once it is placed, press Order placed."},
+    Text{Say::next_take, "On Plan, look the plan through. Then press Take to the bench."},
+    Text{Say::next_no_steps, "On Fit, read why there are no steps yet."},
+    Text{Say::next_none_serves,
+         "On Plan, see which size each valve out of limits needs: list it on Shims, or enter on "
+         "Recheck why the valve may stay as it is."},
+    Text{Say::next_arrivals, "On Arrivals, enter each shim when it comes: its mark and its size."},
+    Text{Say::next_step, "On Fit, go on with step {0}."},
+    Text{Say::next_recheck,
+         "Turn the crank by hand through two full turns. Then measure {0} again and enter the new "
+         "{0?gap|gaps} on Recheck."},
+    Text{Say::next_round,
+         "On Recheck, see to {0}: measure again, or enter why it may stay as it is, or close this "
+         "check for another round."},
+    Text{Say::next_close, "On Recheck, close this check."},
     // Remarks on entries, any table.
     // Cells that take entries, on any sheet.
     Text{Say::entry_refused, "{0} The cell keeps what it held: go back to {1}."},
@@ -807,10 +909,12 @@ constexpr Text texts[]{
     Text{Say::step_fit,
          "Take the steps to the bench, where they stand still. Fit the shims in this order and no "
          "other, and tick each step as you go."},
-    Text{Say::step_again,
-         "Turn the crank by hand through two full turns and measure every gap again. In a copy of "
-         "this book, clear the bench, which can enter the new shims on Head, and enter the new "
-         "gaps. On Shims, remove the spares that went in and add the shims left over."},
+    Text{Say::step_recheck,
+         "Turn the crank by hand through two full turns and measure every gap again. Each new gap "
+         "stands here beside what it should be."},
+    Text{Say::step_close,
+         "Close this check: it goes into the log, and the book is ready for the next one. Where a "
+         "valve is not in order yet, another round begins instead."},
     Text{Say::read_me_stops, "Where to stop the crank"},
     Text{Say::read_me_tdc,
          "TDC on compression: the piston at the top with all its cylinder\u2019s valves shut."},

@@ -140,6 +140,7 @@ enum class Say {
   sheet_plan,
   sheet_arrivals,
   sheet_fit,
+  sheet_recheck,
   sheet_log,
   // ---- What the entries are called in a remark.
   exhaust_side,
@@ -308,6 +309,70 @@ enum class Say {
   bench_in,
   bench_from,
   bench_note,
+  // ---- Recheck.
+  recheck_heading,   // unit
+  recheck_tally,     // measured again, all
+  recheck_round,     // round, check
+  recheck_note,      // doubt of both readings, of each
+  recheck_no_doubt,  // doubt taken of each, of both
+  recheck_caution,
+  recheck_as_predicted,
+  recheck_off_by,  // by how much
+  recheck_due,
+  recheck_asked,
+  recheck_unpredicted,
+  recheck_more,  // by how much
+  recheck_less,  // by how much
+  recheck_fit_first,
+  recheck_nothing,
+  recheck_not_yet,     // steps done, all
+  recheck_outside,     // valves
+  recheck_off,         // valves
+  recheck_left,        // valves
+  recheck_to_measure,  // valves
+  recheck_also,        // valves
+  recheck_in_order,
+  recheck_again,
+  recheck_gap_found,
+  recheck_shim_found,
+  recheck_shim_fitted,
+  recheck_predicted,
+  recheck_new_gap,
+  recheck_differs,
+  recheck_state,
+  recheck_why,
+  recheck_gap_place,  // valve
+  recheck_why_title,
+  recheck_why_help,
+  recheck_why_due,
+  recheck_why_place,  // valve
+  check_close,
+  head_as_found,
+  gaps_changed_on_head,  // valves with the gap of then
+  gap_was,               // valve, gap
+  gap_was_blank,         // valve
+  bench_measured,
+  // ---- The stage of the check, and its next step.
+  stage_label,
+  stage_next,
+  stage_measuring,
+  stage_waiting,
+  stage_bench,    // steps done, all
+  stage_recheck,  // gaps measured again, all
+  stage_record,
+  next_limits,
+  next_mend,
+  next_measure,  // valves
+  next_list,
+  next_order,
+  next_take,
+  next_no_steps,
+  next_none_serves,
+  next_arrivals,
+  next_step,     // number
+  next_recheck,  // valves
+  next_round,    // valves
+  next_close,
 
   // Cells that take entries, on any sheet.
   entry_refused,
@@ -570,7 +635,8 @@ enum class Say {
   step_plan,
   step_order,
   step_fit,
-  step_again,
+  step_recheck,
+  step_close,
   read_me_stops,
   read_me_tdc,
   read_me_progress,

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/service/stage_words.hpp"
+
+#include <algorithm>
+#include <cstdint>
+#include <vector>
+
+#include "core/service/bench.hpp"
+#include "core/service/boxes.hpp"
+#include "core/service/entered.hpp"
+#include "core/service/recheck.hpp"
+#include "core/service/rules.hpp"
+#include "core/service/stage.hpp"
+
+namespace shimwright {
+namespace {
+
+template <class Condition>
+std::vector<std::string> valves_where(const Service& service, const Findings& found,
+                                      Condition condition) {
+  const auto valves = recheck_in(service, found);
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i < valves.size(); ++i)
+    if (condition(valves[i])) names.push_back(service.valves[i].name);
+  return names;
+}
+
+bool is_due(const ValveRecheck& valve) {
+  return valve.verdict == RecheckVerdict::due || valve.verdict == RecheckVerdict::unreadable;
+}
+
+bool has_all_limits(const Service& service, const Findings& found) {
+  return std::ranges::all_of(service.valves, [&found](const auto& valve) {
+    return found.of(valve.side).limits.has_value();
+  });
+}
+
+bool is_any_grave(const Findings& found) {
+  return std::ranges::any_of(found.remarks, &Remark::grave);
+}
+
+std::vector<std::string> valves_unread(const Service& service, const Findings& found) {
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i < found.valve_plans.size(); ++i)
+    if (found.valve_plans[i].action == Action::unread) names.push_back(service.valves[i].name);
+  return names;
+}
+
+Told next_while_measuring(const Service& service, const Findings& found) {
+  if (!has_all_limits(service, found)) return {Say::next_limits};
+  if (!found.plan || is_any_grave(found)) return {Say::next_mend};
+  if (const auto unread = valves_unread(service, found); !unread.empty())
+    return {Say::next_measure, {named(unread, found.teller)}};
+  if (shims_are_to_be_listed(found)) return {Say::next_list};
+  if (!found.plan->order.empty()) return {Say::next_order};
+  if (!found.steps) return {Say::next_no_steps};
+  return {found.steps->steps.empty() ? Say::next_none_serves : Say::next_take};
+}
+
+}  // namespace
+
+std::string round_in_words(const Service& service, const Teller& teller) {
+  const auto check = number_entered(service.check_number);
+  const auto round = number_entered(service.round);
+  return check && round ? teller.say(Say::recheck_round, {*round, *check}) : std::string();
+}
+
+std::string stage_in_words(const Service& service, const Findings& found) {
+  const auto count = [](std::size_t number) { return Word(static_cast<std::int64_t>(number)); };
+  const auto say = [&found](Say what, std::initializer_list<Word> words = {}) {
+    return found.teller.say(what, words);
+  };
+  std::string stage;
+  switch (stage_of(service, found)) {
+    case Stage::measuring:
+      stage = say(Say::stage_measuring);
+      break;
+    case Stage::waiting:
+      stage = say(Say::stage_waiting);
+      break;
+    case Stage::bench:
+      stage = say(Say::stage_bench, {count(ticked_steps(service)), count(service.bench.size())});
+      break;
+    case Stage::recheck: {
+      const auto measured = valves_where(
+          service, found, [](const auto& valve) { return valve.gap_left.has_value(); });
+      stage = say(Say::stage_recheck, {count(measured.size()), count(service.valves.size())});
+      break;
+    }
+    case Stage::record:
+      stage = say(Say::stage_record);
+  }
+  const std::string round = round_in_words(service, found.teller);
+  return round.empty() ? stage : say(Say::led_by, {round, stage});
+}
+
+std::string next_step_in_words(const Service& service, const Findings& found) {
+  const auto told = [&]() -> Told {
+    switch (stage_of(service, found)) {
+      case Stage::measuring:
+        return next_while_measuring(service, found);
+      case Stage::waiting:
+        return {Say::next_arrivals};
+      case Stage::bench:
+        return {Say::next_step, {std::int64_t{next_step(service).value()}}};
+      case Stage::recheck:
+        return {Say::next_recheck, {named(valves_where(service, found, is_due), found.teller)}};
+      case Stage::record:
+        break;
+    }
+    const auto round = valves_where(service, found, wants_another_round);
+    return round.empty() ? Told{Say::next_close}
+                         : Told{Say::next_round, {named(round, found.teller)}};
+  };
+  return in_words(told(), found.teller);
+}
+
+}  // namespace shimwright
