@@ -148,9 +148,8 @@ TEST_F(Recheck, predicts_nothing_where_gap_or_shim_was_not_known) {
   left("1 EX L", 0.20);
   EXPECT_EQ(verdict("1 EX L"), unpredicted);
   EXPECT_EQ(valve("1 EX L").state, State::good);
-  book.micrometer("2 EX L", Entry());
-  left("2 EX L", 0.20);
-  EXPECT_EQ(verdict("2 EX L"), unpredicted);
+  book.gap("1 EX L", 0.36).micrometer("1 EX L", Entry());
+  EXPECT_EQ(verdict("1 EX L"), unpredicted);
 }
 
 // 1 IN R had a gap of 0 with 2.70, and gets 2.50: at most 0.20 is left.
@@ -199,6 +198,15 @@ TEST_F(Recheck, takes_a_shim_out_of_another_valve_by_its_micrometer_of_now) {
   // Another shim by now.
   book.micrometer("1 IN R", 2.50);
   EXPECT_EQ(valve("1 IN L").shim_fitted, 2.70_mm);
+}
+
+TEST_F(Recheck, predicts_the_gap_found_over_a_shim_that_nobody_saw_as_it_stayed_in) {
+  book.micrometer("2 EX L", Entry());
+  fit_all(book);
+  EXPECT_EQ(valve("2 EX L").shim_fitted, std::nullopt);
+  EXPECT_EQ(valve("2 EX L").predicted, 0.20_mm);
+  left("2 EX L", 0.20);
+  EXPECT_EQ(verdict("2 EX L"), as_predicted);
 }
 
 class RecheckOfArrivals : public Recheck {
