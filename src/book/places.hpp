@@ -125,7 +125,7 @@ constexpr At at(int row, Column column) { return {column, first.row + row}; }
 namespace recheck_place {
 inline constexpr int caution_row = 2;
 inline constexpr int box_row = 3;
-inline constexpr int box_lines = 5;
+inline constexpr int box_lines = 6;
 inline constexpr int heading_row = box_row + box_lines + 1;
 inline constexpr At first{1, heading_row + 2};  // below the heads of the columns, a row a valve
 enum Column {

@@ -34,6 +34,7 @@ class BenchCommand : public BookCommand {
       return inform(say(Say::bench_too_long, {std::int64_t{steps}, std::int64_t{map.rows}}));
     if (ask_all(question_before_taking(service(), found())) != Answer::yes) return;
     const bool done = change({fit_}, [&] {
+      write_all(new_gaps_to_clear(service()));
       empty_bench(map);
       for (int row = 0; row < steps; ++row)
         write_row(map, row, rows[static_cast<std::size_t>(row)]);
@@ -59,6 +60,7 @@ class BenchCommand : public BookCommand {
       sheets.push_back(book().place_of(arrival->kind, arrival->name, arrival->value).sheet);
     const bool done = change(sheets, [&] {
       write_all(shims);
+      write_all(new_gaps_to_clear(service()));
       empty_bench(map);
       print(FitMap::printed(0));
     });

@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "bench_entries.hpp"
+#include "core/service/bench_commands.hpp"
 #include "core/service/gaps_taken.hpp"
 #include "core/service/order_command.hpp"
 
@@ -101,8 +102,8 @@ TEST_F(RecheckSheet, begins_with_what_not_to_do) {
   tick_steps(book, steps);
   left("1 EX L", 0.30);
   EXPECT_TRUE(tells(box(),
-                    "Do not call 1 EX L done: its gap is out of limits. Another round puts "
-                    "it right"))
+                    "Do not call 1 EX L done: its gap is out of limits. It wants another "
+                    "round, or a reason to stay so."))
       << box();
   EXPECT_TRUE(tells(box(), "Not as predicted: 1 EX L.")) << box();
   left("1 EX L", 0.30, "parts come in May");
@@ -124,7 +125,7 @@ TEST_F(RecheckSheet, says_which_valves_are_still_to_be_measured_and_when_all_is_
   EXPECT_EQ(box(), "Every new gap reads inside its limits and as predicted: close this check.");
   EXPECT_EQ(said("recheck tally"), "16 of 16 measured again");
   left("2 EX L", 0.24);
-  EXPECT_TRUE(tells(box(), "Then it begins another round")) << box();
+  EXPECT_TRUE(tells(box(), "another round begins")) << box();
 }
 
 TEST_F(RecheckSheet, tells_how_far_a_gap_may_be_off) {
@@ -153,7 +154,7 @@ TEST_F(RecheckSheet, speaks_inches_in_a_book_in_inches) {
   EXPECT_TRUE(view["recheck"].at("verdict", row).starts_with("off by 0.0030: not seated"))
       << view["recheck"].at("verdict", row);
   EXPECT_EQ(view["book"].at("recheck heading"),
-            "Each gap after fitting, beside what it should be; lengths in inches");
+            "Gaps after fitting, and as predicted; lengths in inches");
 }
 
 TEST_F(RecheckSheet, names_the_round_of_the_check_once_there_is_another) {
@@ -222,6 +223,42 @@ TEST_F(RecheckSheet, is_named_by_fit_once_the_list_is_done) {
   EXPECT_TRUE(tells(box("fit"), "measure every gap again and enter it on Recheck")) << box("fit");
   left("1 EX L", 0.21);
   EXPECT_TRUE(tells(box("fit"), "what was opened is measured again: go on on Recheck"));
+}
+
+TEST_F(RecheckSheet, hands_its_gaps_to_head_with_the_shims_and_lets_no_other_list_judge_them) {
+  fit();
+  left("1 EX L", 0.22);
+  left("2 EX L", 0.19, "stays");
+  const Service service = book.service();
+  const Findings found = findings_in(service);
+  const BenchQuestion clearing = question_before_clearing(service, found);
+  EXPECT_TRUE(tells(clearing.words,
+                    "Yes also enters the new gaps of 1 EX L and 2 EX L from Recheck "
+                    "on Head. Either answer clears them on Recheck."))
+      << clearing.words;
+  EXPECT_TRUE(tells(question_before_taking(service, found).words,
+                    "This also clears the new gaps of 1 EX L and 2 EX L on Recheck."));
+  for (const EntryWrite& one : shims_to_enter(service, found))
+    book.set(one.kind, one.name, static_cast<std::size_t>(one.value), one.what);
+  for (const EntryWrite& one : new_gaps_to_clear(service))
+    book.set(one.kind, one.name, static_cast<std::size_t>(one.value), one.what);
+  const Service after = book.service();
+  EXPECT_EQ(after.valves[0].name, "1 EX L");
+  EXPECT_EQ(after.valves[0].gap, Entry(0.22));
+  EXPECT_EQ(cell("1 EX L", "verdict"), "measure it again");
+  const auto second = std::ranges::find(after.valves, "2 EX L", &Service::ValveEntries::name);
+  EXPECT_EQ(second->gap, Entry(0.19));
+  EXPECT_EQ(new_gaps_to_clear(after).size(), 0U);
+}
+
+TEST_F(RecheckSheet, asks_before_a_new_list_clears_new_gaps_though_nothing_is_on_the_bench) {
+  const Service before = book.service();
+  EXPECT_EQ(question_before_taking(before, findings_in(before)).words, "");
+  left("1 EX L", 0.22);
+  const Service service = book.service();
+  EXPECT_EQ(question_before_taking(service, findings_in(service)).words,
+            "Take the steps of the present plan to the bench?\n\nThis also clears the new gap of "
+            "1 EX L on Recheck.");
 }
 
 // ---- The stage and its next step.

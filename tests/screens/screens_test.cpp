@@ -223,6 +223,49 @@ TEST_F(Screens, arrivals_show_what_asks_for_something) {
   window.picture(named("arrivals Plan"));
 }
 
+// One valve off, one out of limits, one left as it is by a reason; the others as predicted.
+TEST_F(Screens, recheck_shows_which_valves_are_not_in_order) {
+  namespace place = book::recheck_place;
+  using place::Column;
+  constexpr auto recheck = book::sheet_name::recheck;
+  const auto file = office->profile().folder() / "recheck.ods";
+  {
+    OpenBook book(*office, demo_file());
+    const int steps = take_to_bench(*office, book);
+    ASSERT_GT(steps, 2);
+    const book::FitMap fit(places.count());
+    for (int row = 0; row < steps; ++row)
+      book.type(book::sheet_name::fit, fit.at(row, book::FitMap::done), "x");
+    book.recalculate();
+    const double added[] = {0.03, 0.10, -0.05};
+    std::size_t opened = 0;
+    for (int row = 0; row < places.count(); ++row) {
+      const std::string predicted = book.shown(recheck, place::at(row, Column::predicted));
+      if (predicted.empty()) continue;
+      double gap = std::stod(predicted);
+      if (book.shown(recheck, place::at(row, Column::verdict)) == "measure it again" &&
+          opened < std::size(added)) {
+        gap += added[opened];
+        if (++opened == std::size(added))
+          book.type(recheck, place::at(row, Column::left), "cam is worn, head comes off in May");
+      }
+      book.type(recheck, place::at(row, Column::gap), gap);
+    }
+    ASSERT_EQ(opened, std::size(added));
+    book.recalculate();
+    book.save(file);
+  }
+  BookWindow window(*office, *screen, file);
+  window.show(recheck);
+  const Picture seen = window.picture(named("recheck"));
+  EXPECT_GT(seen.count(window.fill_of(book::style::remark_found)), 3000);
+  EXPECT_GT(seen.count(window.fill_of(book::style::remark_loud)), 3000) << "the box";
+  window.show(book::sheet_name::read_me);
+  window.picture(named("recheck Read me first"));
+  window.show(book::sheet_name::fit);
+  window.picture(named("recheck Fit"));
+}
+
 // Told in the dark box and by a dark figure.
 TEST_F(Screens, valves_left_outside_stand_out_on_plan) {
   const auto file = office->profile().folder() / "left outside.ods";

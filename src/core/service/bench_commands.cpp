@@ -44,6 +44,16 @@ bool is_read(const Service::ArrivalEntries& row) {
   return !not_given(row.mark) || !not_given(row.micrometer);
 }
 
+bool has_new_gap(const Service::RecheckEntries& valve) { return !not_given(valve.gap); }
+
+// What becomes of the new gaps on Recheck, as a paragraph of a question. Blank where there is none.
+std::string on_new_gaps(Say what, const Service& service, const Teller& teller) {
+  std::vector<std::string> valves;
+  for (const Service::RecheckEntries& valve : service.recheck)
+    if (has_new_gap(valve)) valves.push_back(valve.valve);
+  return valves.empty() ? std::string() : "\n\n" + teller.say(what, {named(valves, teller)});
+}
+
 // Where the ticks leave a step out, nobody can tell from them which shim is where.
 std::string caution_before(const Service& service, const Teller& teller) {
   std::string caution;
@@ -108,20 +118,37 @@ std::vector<EntryWrite> shims_to_enter(const Service& service, const Findings& f
     writes.push_back({"valve", shim.valve, mark, marked});
     writes.push_back({"valve", shim.valve, micrometer, measured});
   }
+  for (const Service::RecheckEntries& valve : service.recheck)
+    if (has_new_gap(valve) && valve_named(service, valve.valve))
+      writes.push_back({"valve", valve.valve, gap, valve.gap});
   for (const FittedArrival& one : arrivals)
     for (int value = 0; value < values_of_arrival; ++value)
       writes.push_back({"arrival", std::to_string(service.arrivals[one.row].row), value, Entry()});
   return writes;
 }
 
+std::vector<EntryWrite> new_gaps_to_clear(const Service& service) {
+  std::vector<EntryWrite> writes;
+  for (const Service::RecheckEntries& valve : service.recheck)
+    if (!not_given(valve.gap) || has_failed(valve.gap))
+      writes.push_back({"recheck", valve.valve, 0, Entry()});
+  return writes;
+}
+
 BenchQuestion question_before_taking(const Service& service, const Findings& found) {
   const auto ticked = static_cast<std::int64_t>(ticked_steps(service));
   const std::string missing = missing_in_words(service, found);
+  const std::string new_gaps = on_new_gaps(Say::new_gaps_cleared, service, found.teller);
+  if (ticked == 0 && missing.empty() && !new_gaps.empty())
+    return {{}, found.teller.say(Say::bench_take_ask) + new_gaps, false};
   if (ticked == 0)
-    return {{}, missing.empty() ? "" : found.teller.say(Say::bench_missing, {missing}), false};
+    return {{},
+            missing.empty() ? "" : found.teller.say(Say::bench_missing, {missing}) + new_gaps,
+            false};
   std::string words = found.teller.say(Say::bench_replace,
                                        {ticked, static_cast<std::int64_t>(service.bench.size())});
   if (!missing.empty()) words += "\n\n" + missing;
+  words += new_gaps;
   return {caution_before(service, found.teller), words, false};
 }
 
@@ -134,7 +161,9 @@ BenchQuestion question_before_clearing(const Service& service, const Findings& f
         teller.say(Say::bench_shim_in_valve, {shim.valve, Length::of(shim.size, teller.unit())}));
   if (fitted.empty())
     return {caution_before(service, teller),
-            teller.say(is_sure ? Say::bench_clear_ask : Say::bench_clear_unsure), false};
+            teller.say(is_sure ? Say::bench_clear_ask : Say::bench_clear_unsure) +
+                on_new_gaps(Say::new_gaps_cleared, service, teller),
+            false};
   std::string words = teller.say(Say::bench_enter_shims, {fitted});
   const DrawerChange drawer = drawer_change(service, teller);
   for (const auto& [what, sizes] : {std::pair(Say::bench_spares_out, drawer.went_in),
@@ -151,6 +180,7 @@ BenchQuestion question_before_clearing(const Service& service, const Findings& f
   for (const FittedArrival& one : arrivals_fitted(service, found))
     rows.push_back(std::to_string(service.arrivals[one.row].row));
   if (!rows.empty()) words += "\n\n" + teller.say(Say::bench_clears_arrivals, {rows});
+  words += on_new_gaps(Say::new_gaps_entered, service, teller);
   return {caution_before(service, teller), words, true};
 }
 

@@ -32,8 +32,12 @@ std::string why_nothing_to_take(const Service& service, const Findings& found);
 // now is another shim: too far from the list's size (are_far_apart). Any other has the mark of
 // its size, or, where the book's scheme has no mark for that size, is entered as measured. The
 // valve's gap is cleared, since it was measured over the old shim, and so is the row of Arrivals,
-// since the shim is no stock any more.
+// since the shim is no stock any more. New gaps on Recheck become those on Head.
 std::vector<EntryWrite> shims_to_enter(const Service& service, const Findings& found);
+
+// Clears the new gaps on Recheck: they belong to the list that is leaving the bench, and would be
+// judged by the next.
+std::vector<EntryWrite> new_gaps_to_clear(const Service& service);
 
 // What is to be asked before the ticks of the list are lost. Blank: nothing.
 struct BenchQuestion {

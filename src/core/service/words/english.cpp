@@ -427,7 +427,7 @@ constexpr Text texts[]{
     Text{Say::bench_from, "from"},
     Text{Say::bench_note, "note"},
     // ---- Recheck.
-    Text{Say::recheck_heading, "Each gap after fitting, beside what it should be; lengths in {0}"},
+    Text{Say::recheck_heading, "Gaps after fitting, and as predicted; lengths in {0}"},
     Text{Say::recheck_tally, "{0} of {1} measured again"},
     Text{Say::recheck_round, "Round {0} of check {1}"},
     Text{Say::recheck_note,
@@ -458,11 +458,11 @@ constexpr Text texts[]{
     Text{Say::recheck_not_yet,
          "Do not measure yet: {0} of {1} steps on Fit are ticked. Finish them first."},
     Text{Say::recheck_outside,
-         "Do not call {0} done: {0?its gap is|their gaps are} out of limits. Another round puts "
-         "{0?it|them} right; or enter beside {0?it|each} why it may stay as it is."},
+         "Do not call {0} done: {0?its gap is|their gaps are} out of limits. {0?It wants|They "
+         "want} another round, or a reason to stay so."},
     Text{Say::recheck_off,
          "Not as predicted: {0}. See that the shim lies flat and is the one that you meant, then "
-         "measure again. If it stays so, another round goes by the new gap."},
+         "measure again."},
     Text{Say::recheck_left, "Left as {0?it is|they are}, by what you entered: {0}."},
     Text{Say::recheck_to_measure, "Still to be measured again: {0}."},
     Text{Say::recheck_also,
@@ -471,8 +471,8 @@ constexpr Text texts[]{
     Text{Say::recheck_in_order,
          "Every new gap reads inside its limits and as predicted: close this check."},
     Text{Say::recheck_again,
-         "Close this check writes these gaps into the log. Then it begins another round, over the "
-         "shims that are in now, or leaves the valves open by your notes."},
+         "Close this check writes these gaps into the log. For a valve that is not in order, and "
+         "has no reason beside it, another round begins."},
     Text{Say::recheck_gap_found, "gap found"},
     Text{Say::recheck_shim_found, "shim found"},
     Text{Say::recheck_shim_fitted, "shim fitted"},
@@ -480,7 +480,7 @@ constexpr Text texts[]{
     Text{Say::recheck_new_gap, "new gap"},
     Text{Say::recheck_differs, "differs by"},
     Text{Say::recheck_state, "state"},
-    Text{Say::recheck_why, "why it may stay as it is"},
+    Text{Say::recheck_why, "why it may stay"},
     Text{Say::recheck_gap_place, "the new gap of {0}"},
     Text{Say::recheck_why_title, "Why it may stay as it is"},
     Text{Say::recheck_why_help,
@@ -498,6 +498,11 @@ constexpr Text texts[]{
     Text{Say::gap_was_blank, "{0} (was blank)"},
     Text{Say::bench_measured,
          "All steps are done, and what was opened is measured again: go on on Recheck."},
+    Text{Say::bench_take_ask, "Take the steps of the present plan to the bench?"},
+    Text{Say::new_gaps_cleared, "This also clears the new {0?gap|gaps} of {0} on Recheck."},
+    Text{Say::new_gaps_entered,
+         "Yes also enters the new {0?gap|gaps} of {0} from Recheck on Head. Either answer clears "
+         "{0?it|them} on Recheck."},
     // ---- The stage of the check, and its next step.
     Text{Say::stage_label, "Where you are"},
     Text{Say::stage_next, "What is next"},

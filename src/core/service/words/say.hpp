@@ -352,6 +352,9 @@ enum class Say {
   gap_was,               // valve, gap
   gap_was_blank,         // valve
   bench_measured,
+  bench_take_ask,
+  new_gaps_cleared,  // valves
+  new_gaps_entered,  // valves
   // ---- The stage of the check, and its next step.
   stage_label,
   stage_next,
