@@ -47,6 +47,16 @@ std::string letters_of_column(int column) {
   return name;
 }
 
+// Letters in each column of a line.
+constexpr std::size_t letter_wide = 3;
+constexpr std::size_t heading_wide = 20;
+constexpr std::size_t values_wide = 34;
+constexpr std::size_t place_wide = 11;
+constexpr std::size_t date_wide = 10;
+constexpr std::size_t distance_wide = 8;
+constexpr std::size_t valve_wide = 6;
+constexpr std::size_t length_wide = 11;
+
 std::string short_in(const std::optional<Length>& length, const Teller& teller) {
   return length ? teller.column(*length) : "\u2013";
 }
@@ -81,6 +91,22 @@ std::string in_words(ColumnUnit unit, const Teller& teller) {
   return teller.say(Say::bring_unit_none);
 }
 
+std::string columns_heading(const Teller& teller) {
+  return wide({}, letter_wide) + wide(teller.say(Say::bring_head_heading), heading_wide) +
+         wide(teller.say(Say::bring_head_values), values_wide) + teller.say(Say::bring_head_holds);
+}
+
+std::string readings_heading(const Teller& teller) {
+  std::string line = "  " + wide(teller.say(Say::bring_head_place), place_wide) +
+                     wide(teller.say(Say::log_date), date_wide) +
+                     wide(teller.say(Say::log_distance), distance_wide) +
+                     wide(teller.say(Say::log_valve), valve_wide);
+  for (const Say length :
+       {Say::log_gap_found, Say::log_shim_found, Say::log_shim_fitted, Say::log_gap_left})
+    line += wide(teller.say(length), length_wide);
+  return line + teller.say(Say::bring_head_remark);
+}
+
 std::string column_line(const OwnerTable& table, const Mapping& mapping, std::size_t column,
                         const BringInBook& book, const Teller& teller) {
   const ColumnMapping& mapped = mapping.columns[column];
@@ -90,8 +116,8 @@ std::string column_line(const OwnerTable& table, const Mapping& mapping, std::si
   if (mapping.form == LogForm::row_a_check && mapped.valve && *mapped.valve < book.valves.size())
     held = teller.say(Say::bring_valve_held_as, {book.valves[*mapped.valve], held});
   return wide(letters_of_column(table.first_column + static_cast<int>(column)), 3) +
-         wide(heading_of(table, mapping.heading_rows, column), 18) +
-         wide(first_values(table, mapping.heading_rows, column), 32) + held;
+         wide(heading_of(table, mapping.heading_rows, column), heading_wide) +
+         wide(first_values(table, mapping.heading_rows, column), values_wide) + held;
 }
 
 std::string reading_line(const Reading& reading, bool tick, const Teller& teller) {
@@ -103,17 +129,18 @@ std::string reading_line(const Reading& reading, bool tick, const Teller& teller
   std::string line = std::string(tick                     ? "\u2611"
                                  : reading.can_be_taken() ? "\u2610"
                                                           : "\u2715") +
-                     " " + wide(place, 12);
+                     " " + wide(place, place_wide);
   std::string why;
   for (const auto* reasons : {&reading.why, &reading.notes})
     for (const Told& one : *reasons) why += (why.empty() ? "" : "; ") + in_words(one, teller);
   if (!reading.can_be_taken()) return line + why;
   const LogRow& row = reading.row;
-  line += wide(row.date ? day_written(*row.date) : "\u2013", 10) +
-          wide(row.distance ? teller.number(std::round(*row.distance * 10) / 10) : "\u2013", 8) +
-          wide(row.valve, 7) + wide(short_in(row.gap_found, teller), 6) +
-          wide(short_in(row.shim_found, teller), 6) + wide(short_in(row.shim_fitted, teller), 6) +
-          wide(short_in(row.gap_left, teller), 6);
+  line += wide(row.date ? day_written(*row.date) : "\u2013", date_wide) +
+          wide(row.distance ? teller.number(std::round(*row.distance * 10) / 10) : "\u2013",
+               distance_wide) +
+          wide(row.valve, valve_wide);
+  for (const auto& length : {row.gap_found, row.shim_found, row.shim_fitted, row.gap_left})
+    line += wide(short_in(length, teller), length_wide);
   return line + (why.empty() ? row.note : why);
 }
 

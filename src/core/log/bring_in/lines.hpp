@@ -16,6 +16,10 @@ namespace shimwright {
 std::string column_line(const OwnerTable& table, const Mapping& mapping, std::size_t column,
                         const BringInBook& book, const Teller& teller);
 
+// What stands over such lines.
+std::string columns_heading(const Teller& teller);
+std::string readings_heading(const Teller& teller);
+
 // `☑ row 12    2019-05-04  12500  1 EX L  gap 0.15  shim 2.70 > 2.65`, or the reason why it is not
 // taken.
 std::string reading_line(const Reading& reading, bool tick, const Teller& teller);

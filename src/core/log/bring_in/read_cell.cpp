@@ -166,10 +166,10 @@ CellRead<std::int64_t> number_in(const OwnerCell& cell, LogColumn what) {
 
 Say word_for(LogColumn column) {
   static constexpr std::array<Say, log_columns> words{
-      Say::bring_check,       Say::bring_round,     Say::bring_date,      Say::bring_distance,
-      Say::bring_valve,       Say::bring_gap_found, Say::bring_state,     Say::bring_shim_found,
-      Say::bring_shim_fitted, Say::bring_gap_left,  Say::bring_predicted, Say::bring_temperature,
-      Say::bring_who,         Say::bring_note};
+      Say::log_check,       Say::log_round,     Say::log_date,      Say::log_distance,
+      Say::log_valve,       Say::log_gap_found, Say::log_state,     Say::log_shim_found,
+      Say::log_shim_fitted, Say::log_gap_left,  Say::log_predicted, Say::bring_temperature,
+      Say::log_who,         Say::log_remark};
   return words[static_cast<std::size_t>(column)];
 }
 

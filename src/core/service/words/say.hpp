@@ -256,20 +256,7 @@ enum class Say {
   order_written,       // the order, how many
   // ---- The command Bring in a log.
   bring_in,
-  bring_check,
-  bring_round,
-  bring_date,
-  bring_distance,
-  bring_valve,
-  bring_gap_found,
-  bring_state,
-  bring_shim_found,
-  bring_shim_fitted,
-  bring_gap_left,
-  bring_predicted,
   bring_temperature,
-  bring_who,
-  bring_note,
   bring_left_out,
   bring_km,
   bring_miles,
@@ -330,7 +317,14 @@ enum class Say {
   bring_old_book,
   bring_too_many,  // rows, most
   bring_own_log,
-  bring_done,  // rows, checks
+  bring_head_heading,
+  bring_head_values,
+  bring_head_holds,
+  bring_head_place,
+  bring_head_remark,
+  bring_column,  // its letters
+  bring_from,    // the range, its file, the book
+  bring_done,    // rows, checks
   // ---- Fit.
   bench_no_plan,
   bench_no_stop,
