@@ -5,6 +5,7 @@
 #include <chrono>
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/XController.hpp>
+#include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/util/XNumberFormats.hpp>
 #include <com/sun/star/util/XNumberFormatsSupplier.hpp>
@@ -13,6 +14,7 @@
 #include <variant>
 
 #include "bench_desk.hpp"
+#include "core/engine/layout.hpp"
 #include "core/log/log_row.hpp"
 
 namespace shimwright::tests {
@@ -283,7 +285,7 @@ TEST_F(OldLog, of_five_thousand_rows_stays_usable) {
     }
   const auto range = put(first_sheet(owner_), rows);
   select(owner_, range);
-  const auto seconds = [start = std::chrono::steady_clock::now()]() mutable {
+  auto seconds = [start = std::chrono::steady_clock::now()]() mutable {
     const auto now = std::chrono::steady_clock::now();
     const std::chrono::duration<double> took = now - start;
     start = now;
@@ -308,6 +310,27 @@ TEST_F(OldLog, of_five_thousand_rows_stays_usable) {
   EXPECT_LT(opening, 10);
   EXPECT_LT(changing, 5);
   EXPECT_LT(writing, 30);
+}
+
+class OldLogUnderAComma : public OldLog {
+ protected:
+  static void SetUpTestSuite() {
+    office::Settings settings;
+    settings.locale = "de-DE";
+    settings.process_locale = "de_DE.UTF-8";
+    start(settings);
+  }
+};
+
+TEST_F(OldLogUnderAComma, is_read_alike) {
+  const Window window = ask_for(one_row_a_valve);
+  EXPECT_THAT(status(window), testing::StartsWith("3 rows go into Log, of 2 checks."));
+  screen_->picture(PICTURES "/bring-in-comma.png");
+  take_all(window);
+  EXPECT_EQ(logged_number(0, LogColumn::gap_found), 0.15);
+  EXPECT_EQ(logged_number(0, LogColumn::shim_fitted), 2.65);
+  EXPECT_EQ(logged_number(2, LogColumn::distance), 24500);
+  EXPECT_EQ(logged_number(2, LogColumn::shim_found), 2.65);
 }
 
 }  // namespace
