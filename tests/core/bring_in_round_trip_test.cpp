@@ -49,7 +49,7 @@ Typed date_cell(double date, const Style& style, Random& random) {
     typed.cell.is_date = true;
     return typed;
   }
-  const std::string iso = day_written(date);
+  const std::string iso = iso_day(date);
   if (random() % 3 == 0) return iso;
   const std::string year = iso.substr(0, 4);
   const std::string month = iso.substr(5, 2);

@@ -230,6 +230,16 @@ TEST(BringIn, a_date_that_stands_beside_the_first_valve_only_holds_for_those_bel
       << "the same valve again is another check";
 }
 
+TEST(BringIn, below_a_date_that_cannot_be_read_nothing_is_carried_on) {
+  const Preview preview = preview_of(sheet({{"Date", "Valve", "Gap"},
+                                            {"2019-05-04", "1 EX L", 0.15},
+                                            {"spring", "1 EX L", 0.14},
+                                            {"", "1 EX R", 0.15}}));
+  ASSERT_EQ(preview.readings.size(), 3U);
+  EXPECT_EQ(why(preview.readings[1]), "\"spring\" is no date");
+  EXPECT_EQ(why(preview.readings[2]), "neither date nor distance") << "not of the check of 2019";
+}
+
 TEST(BringIn, the_order_of_day_and_month_can_be_changed) {
   const OwnerTable table = sheet(
       {{"Date", "Valve", "Gap"}, {"04/05/2019", "1 EX L", 0.15}, {"04/13/2019", "1 EX R", 0.15}});

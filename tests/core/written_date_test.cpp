@@ -13,8 +13,8 @@ TEST(WrittenDate, day_numbers_are_those_of_the_office) {
   EXPECT_EQ(day_number(2019, 2, 29), std::nullopt);
   EXPECT_EQ(day_number(2019, 13, 1), std::nullopt);
   EXPECT_EQ(day_number(1899, 12, 31), std::nullopt);
-  EXPECT_EQ(day_written(43589.73), "2019-05-04");
-  EXPECT_EQ(day_written(-1), "");
+  EXPECT_EQ(iso_day(43589.73), "2019-05-04");
+  EXPECT_EQ(iso_day(-1), "");
 }
 
 TEST(WrittenDate, is_read_in_the_ways_that_people_write_it) {

@@ -135,7 +135,7 @@ std::string reading_line(const Reading& reading, bool tick, const Teller& teller
     for (const Told& one : *reasons) why += (why.empty() ? "" : "; ") + in_words(one, teller);
   if (!reading.can_be_taken()) return line + why;
   const LogRow& row = reading.row;
-  line += wide(row.date ? day_written(*row.date) : "\u2013", date_wide) +
+  line += wide(row.date ? iso_day(*row.date) : "\u2013", date_wide) +
           wide(row.distance ? teller.number(std::round(*row.distance * 10) / 10) : "\u2013",
                distance_wide) +
           wide(row.valve, valve_wide);

@@ -34,7 +34,7 @@ bool says_nothing(const OwnerCell& cell) {
 std::string shown(const OwnerCell& cell) {
   const auto* number = std::get_if<double>(&cell.value);
   if (cell.is_date && number != nullptr)
-    if (const std::string day = day_written(*number); !day.empty()) return day;
+    if (const std::string day = iso_day(*number); !day.empty()) return day;
   return word_in(cell.value);
 }
 

@@ -222,24 +222,26 @@ class Previewer {
     }
   }
 
-  // In many logs date and distance stand only beside a check's first valve.
+  // In many logs date and distance stand only beside a check's first valve. Below one that cannot
+  // be read nothing is known.
   void carry_down(CheckCells& cells, const std::string& valve) {
-    if (!cells.told && cells.why.empty() && above_ && !valve.empty() && !seen_.contains(valve)) {
+    if (!cells.why.empty()) {
+      above_.reset();
+      return;
+    }
+    if (cells.told) {
+      const bool same = above_ && cells.row.date && cells.row.date == above_->date;
+      if (same && !cells.row.distance) cells.row.distance = above_->distance;
+      if (!same || cells.row.distance != above_->distance) seen_.clear();
+      above_ = cells.row;
+    } else if (above_ && !valve.empty() && !seen_.contains(valve)) {
       cells.row.date = above_->date;
       cells.row.distance = above_->distance;
       cells.row.check = above_->check;
       cells.told = true;
-    } else if (cells.told) {
-      const bool same = above_ && cells.row.date && cells.row.date == above_->date;
-      if (same && !cells.row.distance && !has_trouble_with_distance(cells))
-        cells.row.distance = above_->distance;
-      if (!same || cells.row.distance != above_->distance) seen_.clear();
-      above_ = cells.row;
     }
     if (!valve.empty()) seen_.insert(valve);
   }
-
-  static bool has_trouble_with_distance(const CheckCells& cells) { return !cells.why.empty(); }
 
   void read_valve_row(std::size_t row) {
     Reading reading;

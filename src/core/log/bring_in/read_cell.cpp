@@ -94,7 +94,7 @@ CellRead<double> date_in(const OwnerCell& cell, DateOrder order) {
   const Told no_date{Say::bring_date_unreadable, {quoted(shown(cell))}};
   if (const auto* number = std::get_if<double>(&cell.value)) {
     constexpr double least_plain = 10'000;  // 1927: a smaller one is a slip, or a year
-    if (!day_written(*number).empty() && (cell.is_date || *number >= least_plain))
+    if (!iso_day(*number).empty() && (cell.is_date || *number >= least_plain))
       return {std::floor(*number), {}};
   }
   const auto written = date_written(word_in(cell.value));

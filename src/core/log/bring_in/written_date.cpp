@@ -119,7 +119,7 @@ std::optional<double> day_number(int year, int month, int day) {
   return static_cast<double>((sys_days(date) - day_zero).count());
 }
 
-std::string day_written(double number) {
+std::string iso_day(double number) {
   if (!(number >= 1 && number < 109'939)) return {};
   const year_month_day date(day_zero + std::chrono::days(static_cast<int>(std::floor(number))));
   const auto two = [](unsigned part) { return (part < 10 ? "0" : "") + std::to_string(part); };

@@ -19,7 +19,7 @@ enum class DateOrder { day_first, month_first };
 std::optional<double> day_number(int year, int month, int day);
 
 // `2019-05-04`; what is less than a day is dropped. Empty for a number beyond those years.
-std::string day_written(double number);
+std::string iso_day(double number);
 
 // What a text stands for in either order; one of them is none where there is no such day.
 struct WrittenDate {
