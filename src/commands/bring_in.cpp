@@ -91,9 +91,9 @@ class BringInCommand : public BookCommand {
     });
     if (all_blank) return inform(say(Say::bring_no_range));
     BringIn brought(sheet.table, what_the_book_knows(*log), found().teller);
+    const std::string where = sheet.sheet + ", " + sheet.range;
     const std::string from =
-        say(Say::bring_from, {sheet.sheet + ", " + sheet.range, title_of(model_in(front_)),
-                              title_of(book().document())});
+        say(Say::bring_from, {where, title_of(model_in(front_)), title_of(book().document())});
     if (!ask_what_to_bring_in(over().context, over().window, brought, found().teller, from)) return;
     write(*log, brought.rows());
   }

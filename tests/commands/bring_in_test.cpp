@@ -234,6 +234,18 @@ TEST_F(OldLog, rows_have_ticks_that_a_button_sets_and_takes_away) {
   EXPECT_EQ(logged(1, LogColumn::valve), "1 EX L") << "1 EX R was left out";
 }
 
+TEST_F(OldLog, rows_have_ticks_that_keys_set_and_take_away) {
+  const Window window = ask_for(one_row_a_valve);
+  screen_->focus(title);
+  window.select_line(label_with(window, "your row"), 1);
+  window.focus(label_with(window, "your row"));
+  wait_for_turn();
+  screen_->press("Return");
+  EXPECT_TRUE(comes_true([&] { return status(window).starts_with("2 rows go into Log"); }));
+  screen_->press("alt+t");
+  EXPECT_TRUE(comes_true([&] { return status(window).starts_with("3 rows go into Log"); }));
+}
+
 TEST_F(OldLog, what_is_in_log_already_is_left_out) {
   take_all(ask_for(one_row_a_valve));
   const Window window = ask_for(one_row_a_valve);

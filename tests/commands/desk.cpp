@@ -126,6 +126,8 @@ void Window::select_line(std::string_view label, int line) const {
       ->selectItemPos(static_cast<sal_Int16>(line), true);
 }
 
+void Window::focus(std::string_view label, int place) const { after(label, place)->setFocus(); }
+
 std::string Window::entry(std::string_view label, int place) const {
   const Control control = after(label, place);
   const Reference<css::awt::XListBox> list(control, UNO_QUERY);

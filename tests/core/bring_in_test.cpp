@@ -330,13 +330,12 @@ TEST(BringIn, a_column_and_a_row_have_a_line_each) {
   const Mapping mapping = guessed(table, book);
   const Preview preview = previewed(table, mapping, book);
   EXPECT_EQ(column_line(table, mapping, 2, book, teller),
-            "C    Gap                 0,15  0.14                        gap found, mm");
-  EXPECT_EQ(
-      reading_line(preview.readings[0], true, teller),
-      "\u2611 row 2         2019-05-04  \u2013         1 EX L   0.150   \u2013       \u2013       "
-      "\u2013       ");
+            "C    Gap                   0,15  0.14                          gap found, mm");
+  EXPECT_EQ(reading_line(preview.readings[0], true, teller),
+            "\u2611 row 2        2019-05-04  \u2013         1 EX L  0.150        \u2013            "
+            "\u2013            \u2013            ");
   EXPECT_EQ(reading_line(preview.readings[1], false, teller),
-            "\u2715 row 3         the engine has no valve \"no such\"");
+            "\u2715 row 3        the engine has no valve \"no such\"");
   EXPECT_EQ(outcome_in_words(preview, usual_ticks(preview), mapping, book, teller),
             "1 row goes into Log, of 1 check. 1 makes no sense and cannot be taken.");
 }

@@ -22,6 +22,7 @@ TEST(ValveWords, a_valve_is_known_by_any_of_its_names) {
     EXPECT_EQ(names.fitting(text), Fits{0}) << text;
   EXPECT_EQ(names.fitting("4 intake right"), Fits{15});
   EXPECT_EQ(names.fitting("in4r"), Fits{15});
+  EXPECT_EQ(names.fitting("4INL"), Fits{14}) << "not short for inlet";
 }
 
 TEST(ValveWords, what_says_too_little_may_be_several) {

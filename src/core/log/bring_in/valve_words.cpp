@@ -38,7 +38,6 @@ constexpr std::array known_words{
     Known{"left", Kind::place, {}, 'L'},
     Known{"cyl", Kind::filler},
     Known{"exh", Kind::side, Side::exhaust},
-    Known{"inl", Kind::side, Side::inlet},
     Known{"int", Kind::side, Side::inlet},
     Known{"mid", Kind::place, {}, 'M'},
     Known{"ex", Kind::side, Side::exhaust},
