@@ -13,5 +13,6 @@ inline constexpr std::string_view order_placed = "vnd.org.shimwright:order-place
 inline constexpr std::string_view take_to_bench = "vnd.org.shimwright:take-to-bench";
 inline constexpr std::string_view clear_bench = "vnd.org.shimwright:clear-bench";
 inline constexpr std::string_view close_check = "vnd.org.shimwright:close-check";
+inline constexpr std::string_view bring_in_log = "vnd.org.shimwright:bring-in-log";
 
 }  // namespace shimwright::book::command

@@ -49,6 +49,11 @@ class BookCommand {
   const Findings& found() const { return found_; }
   const Over& over() const { return over_; }
 
+  // Its boxes come up over the window of that frame, in place of the book's own.
+  void tell_over(const Ref<css::frame::XFrame>& frame) {
+    over_.window = frame->getContainerWindow();
+  }
+
   // Lifts the protection of these sheets for the work. Where a password keeps one, nothing is
   // changed and the person is told: false.
   bool change(const std::vector<SheetRef>& sheets, const std::function<void()>& work);

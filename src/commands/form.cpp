@@ -4,9 +4,11 @@
 #include <algorithm>
 #include <com/sun/star/awt/FontWeight.hpp>
 #include <com/sun/star/awt/PosSize.hpp>
+#include <com/sun/star/awt/XButton.hpp>
 #include <com/sun/star/awt/XDialog.hpp>
 #include <com/sun/star/awt/XDialogProvider2.hpp>
 #include <com/sun/star/awt/XFocusListener.hpp>
+#include <com/sun/star/awt/XItemList.hpp>
 #include <com/sun/star/awt/XListBox.hpp>
 #include <com/sun/star/awt/XTextComponent.hpp>
 #include <com/sun/star/awt/XTopWindow.hpp>
@@ -125,6 +127,27 @@ void Form::enter(std::string_view name, std::string_view text) {
   set(model, "SelectedItems", chosen);
 }
 
+int Form::chosen(std::string_view list) const {
+  css::uno::Sequence<sal_Int16> lines;
+  model_of(list)->getPropertyValue(to_office("SelectedItems")) >>= lines;
+  return lines.hasElements() ? lines[0] : -1;
+}
+
+void Form::choose(std::string_view list, int line) {
+  if (chosen(list) == line) return;
+  css::uno::Sequence<sal_Int16> lines(line < 0 ? 0 : 1);
+  if (line >= 0) lines.getArray()[0] = static_cast<sal_Int16>(line);
+  set(model_of(list), "SelectedItems", lines);
+}
+
+void Form::rewrite(std::string_view list, int line, std::string_view words) {
+  const int chosen_before = chosen(list);
+  as<css::awt::XItemList>(model_of(list))->setItemText(line, to_office(words));
+  // The line in sight is taken out and put in again, and with it the choice goes.
+  choose(list, -1);
+  choose(list, chosen_before);
+}
+
 void Form::tell(std::string_view label, std::string_view words, Weight weight) {
   const auto model = model_of(label);
   set(model, "Label", to_office(words));
@@ -149,6 +172,14 @@ void Form::listen(const Ref<css::awt::XTextListener>& to_fields,
     if (field.is()) field->addTextListener(to_fields);
     if (list.is()) list->addItemListener(to_lists);
   }
+}
+
+void Form::on_press(std::string_view control, const Ref<css::awt::XActionListener>& listener) {
+  const auto one = dialog_->getControl(to_office(control));
+  if (const Ref<css::awt::XButton> button(one, css::uno::UNO_QUERY); button.is())
+    button->addActionListener(listener);
+  else
+    as<css::awt::XListBox>(one)->addActionListener(listener);
 }
 
 bool Form::run() {

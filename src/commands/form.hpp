@@ -5,6 +5,7 @@
 // office shows them by type: what takes text is a field, what offers choices a list.
 #pragma once
 
+#include <com/sun/star/awt/XActionListener.hpp>
 #include <com/sun/star/awt/XControl.hpp>
 #include <com/sun/star/awt/XControlContainer.hpp>
 #include <com/sun/star/awt/XItemListener.hpp>
@@ -42,6 +43,11 @@ class Form {
   std::string entry(std::string_view name) const;
   void enter(std::string_view name, std::string_view text);
 
+  // Of a list whose lines may be alike: by number, from 0; -1: no line is chosen.
+  int chosen(std::string_view list) const;
+  void choose(std::string_view list, int line);
+  void rewrite(std::string_view list, int line, std::string_view words);
+
   void tell(std::string_view label, std::string_view words, Weight weight);
   void enable(std::string_view name, bool enabled);
 
@@ -51,6 +57,9 @@ class Form {
   // Listeners to every field, and every list.
   void listen(const Ref<css::awt::XTextListener>& to_fields,
               const Ref<css::awt::XItemListener>& to_lists);
+
+  // Listeners to one button, and to a double click or Enter on a line of one list.
+  void on_press(std::string_view control, const Ref<css::awt::XActionListener>& listener);
 
   // Shown until accepted (true) or cancelled.
   bool run();

@@ -121,6 +121,13 @@ void Window::choose(std::string_view label, int place, std::string_view choice) 
   throw std::runtime_error("no choice " + std::string(choice));
 }
 
+void Window::select_line(std::string_view label, int line) const {
+  Reference<css::awt::XListBox>(after(label, 0), UNO_QUERY_THROW)
+      ->selectItemPos(static_cast<sal_Int16>(line), true);
+}
+
+void Window::focus(std::string_view label, int place) const { after(label, place)->setFocus(); }
+
 std::string Window::entry(std::string_view label, int place) const {
   const Control control = after(label, place);
   const Reference<css::awt::XListBox> list(control, UNO_QUERY);

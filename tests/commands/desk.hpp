@@ -32,6 +32,9 @@ class Window {
   void enter(std::string_view label, int place, std::string_view text) const;
   void choose(std::string_view label, int place, std::string_view choice) const;
   std::string entry(std::string_view label, int place = 0) const;
+  // Of a list whose lines may be alike, by number, as a click on it does.
+  void select_line(std::string_view label, int line) const;
+  void focus(std::string_view label, int place = 0) const;
   bool can_enter(std::string_view label, int place = 0) const;
   // What a screen reader calls it.
   std::string spoken(std::string_view label, int place = 0) const;

@@ -255,6 +255,77 @@ enum class Say {
   order_size,          // how many, size
   order_again,         // shims with their rows, the order
   order_written,       // the order, how many
+  // ---- The command Bring in a log.
+  bring_in,
+  bring_temperature,
+  bring_left_out,
+  bring_km,
+  bring_miles,
+  bring_hours,
+  bring_unit_none,
+  bring_unit_mm,
+  bring_unit_hundredths,
+  bring_unit_inch,
+  bring_unit_thou,
+  bring_unit_mark,
+  bring_row_a_valve,
+  bring_row_a_check,
+  bring_no_heading,
+  bring_one_heading,
+  bring_two_headings,
+  bring_day_first,
+  bring_month_first,
+  bring_no_valve_chosen,
+  bring_no_valve,
+  bring_valve_unknown,       // the text
+  bring_valve_unclear,       // the text, the valves
+  bring_valve_unclear_more,  // the text, the first of the valves
+  bring_no_date,
+  bring_date_unreadable,       // the text
+  bring_date_not_day_first,    // the text
+  bring_date_not_month_first,  // the text
+  bring_distance_unreadable,   // the text
+  bring_distance_other,        // the owner's unit, the book's
+  bring_length_unreadable,     // of which column, the text
+  bring_length_impossible,     // of which column, the number
+  bring_length_a_date,         // of which column, the date
+  bring_mark_unknown,          // of which column, the text
+  bring_failed,                // of which column
+  bring_no_reading,
+  bring_heading_again,
+  bring_in_log_already,
+  bring_twice,          // the earlier row
+  bring_part_left_out,  // of which column, the text
+  bring_column_twice,   // of which column
+  bring_numbers_taken,
+  bring_numbers_unclear,
+  bring_row,            // its number
+  bring_row_at,         // its number, the column's letters
+  bring_held_as,        // what, unit
+  bring_valve_held_as,  // valve, what
+  bring_all_rows,
+  bring_rows_left_out,
+  bring_taken,  // rows, checks
+  bring_nothing_taken,
+  bring_refused,       // rows
+  bring_have_already,  // rows
+  bring_have_twice,    // rows
+  bring_unticked,      // rows
+  bring_ask_order,
+  bring_no_range,
+  bring_no_book,
+  bring_many_books,
+  bring_old_book,
+  bring_too_many,  // rows, most
+  bring_own_log,
+  bring_head_heading,
+  bring_head_values,
+  bring_head_holds,
+  bring_head_place,
+  bring_head_remark,
+  bring_column,  // its letters
+  bring_from,    // the range, its file, the book
+  bring_done,    // rows, checks
   // ---- Fit.
   bench_no_plan,
   bench_no_stop,
