@@ -400,14 +400,6 @@ TEST_F(Bench, tells_before_clearing_what_the_drawer_gained_and_lost) {
   EXPECT_FALSE(tells(question.words, "steps are ticked"));
 }
 
-TEST_F(Bench, of_shims_that_only_changed_places_left_the_drawer_alone) {
-  take();
-  tick_up_to(count);
-  const DrawerChange change = drawer_change(service(), found().teller);
-  EXPECT_TRUE(change.went_in.empty());
-  EXPECT_TRUE(change.left_over.empty());
-}
-
 TEST_F(Bench, says_before_clearing_that_it_is_half_done) {
   take();
   tick_up_to(count - 1);
