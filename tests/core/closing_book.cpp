@@ -141,8 +141,8 @@ std::map<std::pair<std::string, Length>, int> ClosingBook::shims() const {
     if (found.valves[i].shim) ++all[{found.of(now.valves[i].side).series, *found.valves[i].shim}];
   for (const auto& spare : now.spares)
     if (const auto size = length_entered(spare.size, found.teller.unit()))
-      all[{std::get<std::string>(spare.series), *size}] +=
-          static_cast<int>(number_entered(spare.count).value_or(1));
+      all[{not_given(spare.series) ? found.one_series : std::get<std::string>(spare.series),
+           *size}] += static_cast<int>(number_entered(spare.count).value_or(1));
   for (const ArrivalFindings& shim : found.arrivals)
     if (shim.state == ArrivalState::arrived && shim.size) ++all[{shim.series, *shim.size}];
   return all;

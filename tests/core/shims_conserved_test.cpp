@@ -96,7 +96,7 @@ Shims sum(Shims one, const Shims& other) {
   return one;
 }
 
-constexpr std::uint64_t services = 3000;
+constexpr std::uint64_t services = 500;
 
 TEST(Shims, are_neither_lost_nor_made_by_closing_a_check_or_a_round) {
   int closed = 0;
@@ -129,10 +129,10 @@ TEST(Shims, are_neither_lost_nor_made_by_closing_a_check_or_a_round) {
     with_spares += moves.spares_fitted.empty() ? 0 : 1;
     with_arrivals += arrivals_fitted(before, found).empty() ? 0 : 1;
   }
-  EXPECT_GT(closed, 500);
-  EXPECT_GT(rounds, 500);
-  EXPECT_GT(with_spares, 500);
-  EXPECT_GT(with_arrivals, 100);
+  EXPECT_GT(closed, 100);
+  EXPECT_GT(rounds, 100);
+  EXPECT_GT(with_spares, 100);
+  EXPECT_GT(with_arrivals, 20);
 }
 
 // A list half done: a shim on the bench is left over, as nobody knows yet where it goes.
@@ -166,7 +166,7 @@ TEST(Shims, are_where_the_ticks_say_at_every_step_of_the_list) {
         << "seed " << seed;
     ++looked_at;
   }
-  EXPECT_GT(looked_at, 1000);
+  EXPECT_GT(looked_at, 250);
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/entries/entry_row.hpp"
+#include "core/service/arrivals.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/entered.hpp"
 #include "core/values/text.hpp"
@@ -16,7 +17,8 @@ namespace {
 
 class Follower {
  public:
-  Follower(const Service& service, const Findings& found) : service_(service), found_(found) {}
+  Follower(const Service& service, const Findings& found)
+      : service_(service), found_(found), arrivals_(arrivals_fitted(service, found)) {}
 
   ShimMoves follow() && {
     for (const auto& step : service_.bench) {
@@ -29,7 +31,12 @@ class Follower {
       if (!valve.shim) continue;
       MovedShim moved{valve.shim->series, valve.shim->size, valve.name};
       if (valve.shim->origin == Origin::drawer) moves.spares_fitted.push_back(std::move(moved));
-      if (valve.shim->origin == Origin::shop) moves.bought_fitted.push_back(std::move(moved));
+      if (valve.shim->origin == Origin::shop) {
+        const auto row = std::ranges::find(arrivals_, valve.name, &FittedArrival::valve);
+        if (row != arrivals_.end())
+          moved.size = found_.arrivals[row->row].size.value_or(moved.size);
+        moves.bought_fitted.push_back(std::move(moved));
+      }
     }
     for (const Shim& shim : bench_)
       if (shim.origin == Origin::engine)
@@ -107,26 +114,33 @@ class Follower {
         return shim.listed == size && same_word(shim.series, series) &&
                (stands_in || shim.origin == origin);
       });
-      if (!valve->shim && stands_in && !is_in_drawer(series, size))
-        valve->shim = Shim{Origin::shop, series, size, size};
-      if (!valve->shim) valve->shim = Shim{origin, series, size, size};
+      if (!valve->shim)
+        valve->shim = stands_in ? from_elsewhere(series, size) : Shim{origin, series, size, size};
     } else {
       valve->shim = from_bench([&](const Shim& shim) { return shim.valve == step.from; });
-      // Its giver's own step is not ticked.
-      if (!valve->shim) valve->shim = as_found(step.from, size);
+      if (!valve->shim) {
+        // It is taken for a stand-in that is in a valve still, or its giver's own step is not
+        // ticked.
+        for (Valve& other : valves_)
+          if (other.shim && other.shim->valve == step.from)
+            other.shim = from_elsewhere(other.shim->series, other.shim->listed);
+        valve->shim = as_found(step.from, size);
+      }
     }
   }
 
   // A stand-in that comes from no valve and is no spare is a bought shim meant for another valve.
-  bool is_in_drawer(const std::string& series, Length size) const {
-    return std::ranges::any_of(service_.spares, [&](const Service::ShimEntries& spare) {
+  Shim from_elsewhere(const std::string& series, Length size) const {
+    const bool is_spare = std::ranges::any_of(service_.spares, [&](const auto& spare) {
       const std::string own = not_given(spare.series) ? found_.one_series : word_in(spare.series);
       return same_word(own, series) && length_entered(spare.size, found_.teller.unit()) == size;
     });
+    return {is_spare ? Origin::drawer : Origin::shop, series, size, size};
   }
 
   const Service& service_;
   const Findings& found_;
+  std::vector<FittedArrival> arrivals_;
   std::vector<Valve> valves_;
   std::vector<Shim> bench_;
 };

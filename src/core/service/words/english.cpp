@@ -473,7 +473,7 @@ constexpr Text texts[]{
     Text{Say::close_shim_changed, "{0} from {1} to {2}"},
     Text{Say::close_none_changed, "No shim was changed."},
     Text{Say::close_out_of_drawer,
-         "Out of the drawer, since {0?it is|they are} in the engine: {0}."},
+         "Out of the drawer, now in the engine: {0}."},
     Text{Say::close_into_drawer, "Into the drawer: {0}."},
     Text{Say::close_came_out_of, "{0} out of {1}"},
     Text{Say::close_not_listed,
