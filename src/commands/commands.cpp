@@ -13,6 +13,7 @@
 
 #include "book/command_urls.hpp"
 #include "commands/bench.hpp"
+#include "commands/close_check.hpp"
 #include "commands/measuring_sheet.hpp"
 #include "commands/new_book.hpp"
 #include "commands/order.hpp"
@@ -35,7 +36,8 @@ Command command_at(const css::util::URL& url) {
       {book::command::measuring_sheet, measuring_sheet},
       {book::command::order_placed, order_placed},
       {book::command::take_to_bench, take_to_bench},
-      {book::command::clear_bench, clear_bench}};
+      {book::command::clear_bench, clear_bench},
+      {book::command::close_check, close_check}};
   for (const auto& [name, command] : commands)
     if (url.Complete == to_office(name)) return command;
   return nullptr;

@@ -492,7 +492,6 @@ constexpr Text texts[]{
     Text{Say::close_begins_round,
          "Head then holds the new gaps and shims, Fit and Recheck are blank, and round {0} of "
          "check {1} begins on Plan."},
-    Text{Say::close_done, "{0} {0?row stands|rows stand} in Log."},
     Text{Say::close_out_of_valve, "out of {0}, {1}"},
     Text{Say::close_bought_unused, "bought and not used, {0}"},
     Text{Say::done_heading, "done"},

@@ -342,7 +342,6 @@ enum class Say {
   close_gaps_lost,       // valves
   close_clears,
   close_begins_round,   // round, check
-  close_done,           // rows
   close_out_of_valve,   // valve, day
   close_bought_unused,  // day
   done_heading,
