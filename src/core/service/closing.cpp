@@ -128,7 +128,7 @@ class Closer {
                  return valve.is_off() && !valve.is_left_open();
                }));
     refuse_for(Say::close_outside, names_where([](const ValveAtClose& valve) {
-                 return valve.outside && !valve.is_left_open();
+                 return valve.recheck.outside && !valve.is_left_open();
                }));
     if (closing_.refusals.size() > before)
       refuse({service_.bench.empty() ? Say::close_say_why : Say::close_round_or_say_why});

@@ -3,7 +3,6 @@
 // The valves at the end of a round: what is known of each, and which are not in order.
 #pragma once
 
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,15 +13,13 @@ namespace shimwright {
 struct ValveAtClose {
   std::string name;
   ValveRecheck recheck;
-  bool touched = false;            // its shim was out, or its camshaft
-  std::optional<Length> gap_left;  // as measured again; as found where nothing touched the valve
-  bool outside = false;            // that gap is beyond a limit
+  bool touched = false;  // its shim was out, or its camshaft
 
-  bool is_measured() const { return gap_left.has_value(); }
+  bool is_measured() const { return recheck.gap_now.has_value(); }
   bool is_off() const { return recheck.verdict == RecheckVerdict::off; }
   // The person said why it may stay as it is.
   bool is_left_open() const { return !recheck.left_open.empty(); }
-  bool is_in_order() const { return is_measured() && !is_off() && !outside; }
+  bool is_in_order() const { return is_measured() && !is_off() && !recheck.outside; }
 };
 
 // In the order of the valves.

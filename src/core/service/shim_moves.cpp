@@ -10,6 +10,7 @@
 #include "core/service/arrivals.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/rules.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -73,7 +74,9 @@ class Follower {
   Shim as_found(const std::string& valve, Length listed) const {
     const auto index = index_of(valve);
     const auto on_head = index ? found_.valves[*index].shim : std::nullopt;
-    return {Origin::engine, series_of(valve), listed, on_head.value_or(listed), valve};
+    // Far apart from the list, it is another shim that stands there by now.
+    const bool is_that = on_head && !are_far_apart(listed, on_head, found_.allowed);
+    return {Origin::engine, series_of(valve), listed, is_that ? *on_head : listed, valve};
   }
 
   Valve* known(const std::string& name) {
