@@ -173,7 +173,9 @@ BenchQuestion question_before_clearing(const Service& service, const Findings& f
     for (const MovedShim& shim : shims) told.push_back(teller.column(shim.size));
     if (!told.empty()) words += " " + teller.say(what, {told});
   }
-  if (!is_bench_done(service))
+  if (is_bench_done(service))
+    words = teller.say(Say::bench_better_closed) + "\n\n" + words;
+  else
     words = teller.say(Say::bench_half_done, {static_cast<std::int64_t>(ticked_steps(service)),
                                               static_cast<std::int64_t>(service.bench.size())}) +
             "\n\n" + words;

@@ -396,6 +396,9 @@ constexpr Text texts[]{
     Text{Say::bench_empty, "Nothing is on the bench."},
     Text{Say::bench_clear_unsure,
          "Clear the bench? Enter the shims that are in on Head yourself, with their gaps."},
+    Text{Say::bench_better_closed,
+         "Do not clear a list that is done: enter the new gaps on Recheck. Close this check then "
+         "enters the shims on Head, brings the drawer up to date and puts the check on record."},
     Text{Say::bench_clear_ask, "No step with a new shim is ticked. Clear the bench?"},
     Text{Say::bench_enter_shims,
          "By the ticks {0} {0?has a new shim|have new shims}: enter {0?it|them} on Head?\n\nYes: "

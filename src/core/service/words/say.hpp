@@ -288,6 +288,7 @@ enum class Say {
   bench_empty,
   bench_clear_ask,
   bench_clear_unsure,
+  bench_better_closed,
   bench_enter_shims,
   bench_spares_out,
   bench_left_over,
