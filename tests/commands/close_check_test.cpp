@@ -3,6 +3,7 @@
 // Close this check at the desk: a whole check, another round of it, what is refused and what is
 // asked, with Undo, and the log after saving.
 #include <com/sun/star/frame/XStorable.hpp>
+#include <com/sun/star/sheet/XCellRangeFormula.hpp>
 #include <com/sun/star/sheet/XNamedRanges.hpp>
 #include <filesystem>
 
@@ -78,15 +79,18 @@ class CloseAtTheDesk : public BenchAtTheDesk {
         document_, on_log,
         {log_place::first.column + static_cast<int>(column), log_place::first.row + row});
   }
+  // What every cell of the sheets that change holds.
   std::vector<std::string> all_entries() const {
     std::vector<std::string> all;
-    for (const auto& [sheet, area] : {std::pair{on_head, book::Area({0, 0}, {60, 60})},
-                                      {on_shims, {{0, 0}, {14, 30}}},
-                                      {on_arrivals, {{0, 0}, {12, 40}}},
-                                      {on_fit, {{0, 0}, {12, 60}}},
-                                      {on_recheck, {{0, 0}, {12, 40}}},
-                                      {on_log, {{0, 0}, {15, 60}}}})
-      for (std::string& one : contents(sheet, area)) all.push_back(std::move(one));
+    for (const auto sheet : {on_head, on_shims, on_arrivals, on_fit, on_recheck, on_log})
+      for (const auto& row :
+           Reference<css::sheet::XCellRangeFormula>(
+               Reference<css::table::XCellRange>(
+                   document_->getSheets()->getByName(to_office(sheet)), UNO_QUERY_THROW)
+                   ->getCellRangeByPosition(0, 0, 60, 80),
+               UNO_QUERY_THROW)
+               ->getFormulaArray())
+        for (const rtl::OUString& one : row) all.push_back(office::from_office(one));
     return all;
   }
   std::vector<std::string> rows_of_log(const Document& document) const {
@@ -170,7 +174,7 @@ TEST_F(CloseAtTheDesk, begins_another_round_of_a_valve_that_is_off_and_closes_th
   ASSERT_TRUE(comes_to_the_bench());
   for (int row = 0; !in_row(row, FitMap::step).empty(); ++row) tick(row);
   const std::string in = in_row(1, FitMap::in);
-  recheck_reads("1 EX L", 0.33 + 2.6 - std::stod(in));
+  recheck_reads("1 EX L", 0.33 + 2.6 - cell(on_fit, fit.at(1, FitMap::in))->getValue());
   dialog = ask_to_close();
   dialog.enter("Distance, km", 0, "48250");
   close(dialog);
