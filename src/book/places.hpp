@@ -145,6 +145,7 @@ inline constexpr At check{valve, heading_row - 1};
 inline constexpr At round{gap_found, heading_row - 1};
 constexpr At at(int row, Column column) { return {column, first.row + row}; }
 }  // namespace recheck_place
+
 // The columns are those of LogColumn, from the first on.
 namespace log_place {
 inline constexpr std::string_view range_name = "log";  // its rows, without the headings

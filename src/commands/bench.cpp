@@ -2,12 +2,10 @@
 #include "commands/bench.hpp"
 
 #include <algorithm>
-#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
-#include <com/sun/star/sheet/XPrintAreas.hpp>
-#include <com/sun/star/table/XColumnRowRange.hpp>
 #include <vector>
 
 #include "book/fit_map.hpp"
+#include "commands/bench_list.hpp"
 #include "commands/book_command.hpp"
 #include "core/service/bench_commands.hpp"
 #include "core/service/gaps_taken.hpp"
@@ -15,10 +13,7 @@
 namespace shimwright::commands {
 namespace {
 
-using book::as;
-using book::At;
 using book::FitMap;
-using book::to_office;
 
 class BenchCommand : public BookCommand {
  public:
@@ -28,19 +23,20 @@ class BenchCommand : public BookCommand {
     if (!begin()) return;
     const std::vector<BenchRow> rows = rows_for_bench(service(), found());
     if (rows.empty()) return inform(why_nothing_to_take(service(), found()));
-    const FitMap map(static_cast<int>(service().valves.size()));
+    const BenchList list = bench_list();
+    const FitMap& map = list.map();
     const auto steps = static_cast<int>(rows.size());
     if (steps > map.rows)
       return inform(say(Say::bench_too_long, {std::int64_t{steps}, std::int64_t{map.rows}}));
     if (ask_all(question_before_taking(service(), found())) != Answer::yes) return;
     const bool done = change({fit_}, [&] {
       write_all(new_gaps_to_clear(service()));
-      empty_bench(map);
+      list.empty();
       for (int row = 0; row < steps; ++row)
-        write_row(map, row, rows[static_cast<std::size_t>(row)]);
+        write_row(list, row, rows[static_cast<std::size_t>(row)]);
       write(book().place_of("taken", "list", 0), time_now());
       write({fit_, FitMap::gaps_taken}, gaps_as_taken(found()));
-      print(FitMap::printed(steps));
+      list.print(steps);
     });
     if (done) show(fit_, map.at(0, FitMap::done));
   }
@@ -51,7 +47,7 @@ class BenchCommand : public BookCommand {
     const BenchQuestion question = question_before_clearing(service(), found());
     const Answer answer = ask_all(question);
     if (answer == Answer::cancel || (answer == Answer::no && !question.offers_shims)) return;
-    const FitMap map(static_cast<int>(service().valves.size()));
+    const BenchList list = bench_list();
     std::vector<EntryWrite> shims;
     if (question.offers_shims && answer == Answer::yes) shims = shims_to_enter(service(), found());
     std::vector<SheetRef> sheets{fit_};
@@ -61,10 +57,10 @@ class BenchCommand : public BookCommand {
     const bool done = change(sheets, [&] {
       write_all(shims);
       write_all(new_gaps_to_clear(service()));
-      empty_bench(map);
-      print(FitMap::printed(0));
+      list.empty();
+      list.print(0);
     });
-    if (done) show(fit_, map.at(0, FitMap::done));
+    if (done) show(fit_, list.map().at(0, FitMap::done));
   }
 
  private:
@@ -82,17 +78,11 @@ class BenchCommand : public BookCommand {
     return ask(over(), question.words, question.offers_shims);
   }
 
-  // Contents and heights of all rows; the looks stay.
-  void empty_bench(const FitMap& map) {
-    clear(fit_, {map.at(0, FitMap::kind), map.at(map.rows - 1, FitMap::done)});
-    write({fit_, FitMap::taken}, Entry());
-    write({fit_, FitMap::gaps_taken}, Entry());
-    height({map.at(0, FitMap::kind), map.at(map.rows - 1, FitMap::kind)}, book::bench_row_mm);
-  }
+  BenchList bench_list() const { return {fit_, static_cast<int>(service().valves.size())}; }
 
-  void write_row(const FitMap& map, int row, const BenchRow& from) {
+  void write_row(const BenchList& list, int row, const BenchRow& from) {
     const auto put = [&](FitMap::Column column, const Entry& what) {
-      write({fit_, map.at(row, column)}, what);
+      write({fit_, list.map().at(row, column)}, what);
     };
     put(FitMap::kind, from.step.kind);
     put(FitMap::step, static_cast<double>(row + 1));
@@ -103,23 +93,7 @@ class BenchCommand : public BookCommand {
     put(FitMap::from, from.step.from);
     put(FitMap::note, from.note);
     const double mm = book::bench_row_height(from.note);
-    if (mm > book::bench_row_mm) height(map.at(row, FitMap::kind), mm);
-  }
-
-  Ref<css::table::XCellRange> range(const book::Area& area) const {
-    return fit_->getCellRangeByPosition(area.from.column, area.from.row, area.to.column,
-                                        area.to.row);
-  }
-
-  void height(const book::Area& area, double mm) {
-    book::set(as<css::table::XColumnRowRange>(range(area))->getRows(), "Height",
-              book::hundredths(mm));
-  }
-
-  void print(const book::Area& area) {
-    css::uno::Sequence<css::table::CellRangeAddress> areas(1);
-    areas.getArray()[0] = as<css::sheet::XCellRangeAddressable>(range(area))->getRangeAddress();
-    as<css::sheet::XPrintAreas>(fit_)->setPrintAreas(areas);
+    if (mm > book::bench_row_mm) list.height(list.map().at(row, FitMap::kind), mm);
   }
 
   Ref<css::sheet::XSpreadsheet> fit_;

@@ -44,6 +44,7 @@ class BookCommand {
   // False where there is no book that could be changed; the person has been told.
   bool begin();
 
+  const ServiceBook::Document& document() const { return document_; }
   const ServiceBook& book() const { return *book_; }
   const Service& service() const { return service_; }
   const Findings& found() const { return found_; }

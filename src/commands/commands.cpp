@@ -14,6 +14,7 @@
 #include "book/command_urls.hpp"
 #include "commands/bench.hpp"
 #include "commands/bring_in.hpp"
+#include "commands/close_check.hpp"
 #include "commands/measuring_sheet.hpp"
 #include "commands/new_book.hpp"
 #include "commands/order.hpp"
@@ -37,6 +38,7 @@ Command command_at(const css::util::URL& url) {
       {book::command::order_placed, order_placed},
       {book::command::take_to_bench, take_to_bench},
       {book::command::clear_bench, clear_bench},
+      {book::command::close_check, close_check},
       {book::command::bring_in_log, bring_in_log}};
   for (const auto& [name, command] : commands)
     if (url.Complete == to_office(name)) return command;

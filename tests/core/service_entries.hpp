@@ -39,6 +39,7 @@ class ServiceEntries {
                         double price);
 
   const std::vector<std::string>& valves() const { return valves_; }
+  const EntryTable& rows() const { return rows_; }
   Service service() const { return service_of(rows_); }
   View view() const { return view_of(service()); }
 

@@ -92,26 +92,6 @@ std::vector<FittedShim> shims_fitted(const Service& service) {
   return fitted;
 }
 
-DrawerChange drawer_change(const Service& service, const Teller& teller) {
-  DrawerChange change;
-  const auto take = [](std::vector<double>& sizes, double size) {
-    const auto found = std::ranges::find(sizes, size);
-    if (found == sizes.end()) return false;
-    sizes.erase(found);
-    return true;
-  };
-  for (const auto& step : service.bench) {
-    if (!is_ticked(step)) continue;
-    // A spare that stood in and came out again lies where it lay before.
-    if (const auto out = number_entered(step.out); out && !take(change.went_in, *out))
-      change.left_over.push_back(*out);
-    const auto in = number_entered(step.in);
-    if (!in || take(change.left_over, *in)) continue;
-    if (step.from != teller.say(Say::bought)) change.went_in.push_back(*in);
-  }
-  return change;
-}
-
 bool is_any_shim_changed(const Service& service) {
   return std::ranges::any_of(service.bench, changes_a_shim);
 }

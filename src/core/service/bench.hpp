@@ -38,14 +38,6 @@ struct FittedShim {
 };
 std::vector<FittedShim> shims_fitted(const Service& service);
 
-// What the ticks did to the drawer, in the book's unit: spares that are in the engine now, and
-// shims that came out of it and are in no valve. What was bought is none of either while it is in.
-struct DrawerChange {
-  std::vector<double> went_in;
-  std::vector<double> left_over;
-};
-DrawerChange drawer_change(const Service& service, const Teller& teller);
-
 // A shim is in, or out, by the ticks; turns of the crank change nothing.
 bool is_any_shim_changed(const Service& service);
 

@@ -10,6 +10,7 @@
 #include "core/service/boxes.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/rules.hpp"
+#include "core/service/shim_moves.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -165,14 +166,16 @@ BenchQuestion question_before_clearing(const Service& service, const Findings& f
                 on_new_gaps(Say::new_gaps_cleared, service, teller),
             false};
   std::string words = teller.say(Say::bench_enter_shims, {fitted});
-  const DrawerChange drawer = drawer_change(service, teller);
-  for (const auto& [what, sizes] : {std::pair(Say::bench_spares_out, drawer.went_in),
-                                    {Say::bench_left_over, drawer.left_over}}) {
+  const ShimMoves moves = shim_moves(service, found);
+  for (const auto& [what, shims] : {std::pair(Say::bench_spares_out, moves.spares_fitted),
+                                    {Say::bench_left_over, moves.left_over}}) {
     std::vector<std::string> told;
-    for (const double size : sizes) told.push_back(teller.column(Length::of(size, teller.unit())));
+    for (const MovedShim& shim : shims) told.push_back(teller.column(shim.size));
     if (!told.empty()) words += " " + teller.say(what, {told});
   }
-  if (!is_bench_done(service))
+  if (is_bench_done(service))
+    words = teller.say(Say::bench_better_closed) + "\n\n" + words;
+  else
     words = teller.say(Say::bench_half_done, {static_cast<std::int64_t>(ticked_steps(service)),
                                               static_cast<std::int64_t>(service.bench.size())}) +
             "\n\n" + words;

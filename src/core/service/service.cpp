@@ -86,6 +86,9 @@ Service::ShimEntries shims_in(const Row& row) {
 }
 
 void read_spare(Service& service, const Row& row) { service.spares.push_back(shims_in(row)); }
+void read_note(Service& service, const Row& row) {
+  service.spare_notes[row_number(row)] = value_at(row, 0);
+}
 void read_single(Service& service, const Row& row) { service.singles.push_back(shims_in(row)); }
 
 void read_sizes(Service& service, const Row& row) {
@@ -123,11 +126,12 @@ void read_box(Service& service, const Row& row) {
   if (letters > 0 && lines > 0) service.boxes[lower_case(word_in(row[1]))] = {letters, lines};
 }
 
-constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>, 11> kinds{
+constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>, 12> kinds{
     {{"setting", read_setting},
      {"side", read_side},
      {"valve", read_valve},
      {"spare", read_spare},
+     {"note", read_note},
      {"sizes", read_sizes},
      {"single", read_single},
      {"arrival", read_arrival},

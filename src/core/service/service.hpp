@@ -107,6 +107,7 @@ struct Service {
   SideEntries inlet;
   std::vector<ValveEntries> valves;
   std::vector<ShimEntries> spares;
+  std::map<int, Entry> spare_notes;  // by the row of the spare
   std::vector<SizesEntries> sizes;
   std::vector<ShimEntries> singles;
   std::vector<ArrivalEntries> arrivals;  // every row of the sheet, blank ones too
@@ -136,6 +137,7 @@ struct Service {
 //   side    | exhaust or inlet | min | max | bias | series | opens | closes
 //   valve   | 1 EX L | gap | mark | micrometer | leave or nearest | cylinder | exhaust or inlet
 //   spare   | 1 | series | size | count
+//   note    | 1 | words beside that spare
 //   sizes   | 1 | series | from | to | step | price
 //   single  | 21 | series | size | count | price
 //   arrival | 1 | series | size ordered | price | ordered on | arrived | mark | micrometer

@@ -388,9 +388,10 @@ constexpr Text texts[]{
     Text{Say::bring_unticked, "{0} {0?has|have} no tick."},
     Text{Say::bring_ask_order,
          "Dates such as 4/5 can be read either way here: look whether they are right."},
-    Text{Say::bring_no_range,
-         "Open the sheet that holds your old log, select its rows with their heading, and give this "
-         "command there. Your sheet is not changed."},
+    Text{
+        Say::bring_no_range,
+        "Open the sheet that holds your old log, select its rows with their heading, and give this "
+        "command there. Your sheet is not changed."},
     Text{Say::bring_no_book,
          "No service book is open to take the log in. Open it, or make one with New service book, "
          "then select your old log and give this command again."},
@@ -485,6 +486,9 @@ constexpr Text texts[]{
     Text{Say::bench_empty, "Nothing is on the bench."},
     Text{Say::bench_clear_unsure,
          "Clear the bench? Enter the shims that are in on Head yourself, with their gaps."},
+    Text{Say::bench_better_closed,
+         "Do not clear a list that is done: enter the new gaps on Recheck. Close this check then "
+         "enters the shims on Head, brings the drawer up to date and puts the check on record."},
     Text{Say::bench_clear_ask, "No step with a new shim is ticked. Clear the bench?"},
     Text{Say::bench_enter_shims,
          "By the ticks {0} {0?has a new shim|have new shims}: enter {0?it|them} on Head?\n\nYes: "
@@ -502,6 +506,86 @@ constexpr Text texts[]{
          "Yes also clears {0?row|rows} {0} of Arrivals, since {0?that shim is|those shims are} in "
          "the engine. After No, enter no beside {0?it|them} there."},
     Text{Say::bench_all_the_same, "Go on only if that is done, or if the ticks are wrong. Go on?"},
+    // ---- The command Close this check.
+    Text{Say::close_check, "Close this check"},
+    Text{Say::close_another_round, "Another round of this check"},
+    Text{Say::close_distance_in, "~Distance, {0}"},
+    Text{Say::close_no_log,
+         "This book has no Log: an earlier version made it. Make a new service book and bring over "
+         "what this one holds."},
+    Text{Say::close_nothing,
+         "No gap is entered: there is nothing to put on record. Measure, and enter the gaps on "
+         "Head."},
+    Text{Say::close_round_of_nothing,
+         "No shim was changed, so there is no further round. Where a gap looks wrong, measure it "
+         "again and correct it on Head."},
+    Text{Say::close_bench_unfinished,
+         "Fit: {0} of {1} steps are done. Finish the list, or clear the bench if it is not to be "
+         "done."},
+    Text{Say::close_unreadable, "Recheck: what is entered for {0} is no gap. Correct it."},
+    Text{Say::close_not_measured, "Not measured: {0}."},
+    Text{Say::close_not_measured_again, "Not measured again: {0}."},
+    Text{Say::close_off,
+         "Not as predicted: {0}. A shim that is not seated, another shim, or a slip of the gauge? "
+         "Measure again."},
+    Text{Say::close_outside, "Out of limits: {0}."},
+    Text{Say::close_say_why,
+         "Go on where Plan leads, or enter on Recheck, for each of these valves, why it stays as "
+         "it is."},
+    Text{Say::close_round_or_say_why,
+         "Choose another round for these valves, or enter on Recheck, for each, why it stays as it "
+         "is."},
+    Text{Say::close_arrival_unmeasured,
+         "Arrivals, {0?row|rows} {0}: nobody knows the size of this shim. Measure it, or enter no "
+         "beside it if it goes back."},
+    Text{Say::close_no_room,
+         "The drawer on Shims has no blank row for {0} {0?shim|shims}. List spares of one size in "
+         "one row, or clear rows of spares that you no longer have."},
+    Text{Say::close_date_missing, "Enter the date on which the gaps were measured, such as {0}."},
+    Text{Say::close_date_unclear, "Date: \"{0}\" is no day. Enter it as year-month-day: {1}."},
+    Text{Say::close_date_ahead, "{0} is yet to come. Is the date right?"},
+    Text{Say::close_date_back, "{0} is before {1}, the latest check in Log. Is the date right?"},
+    Text{Say::close_distance_missing,
+         "No distance is entered. A check without its {0} is on record, but tells nothing of how "
+         "the valves wear."},
+    Text{Say::close_distance_unclear,
+         "Distance: \"{0}\" cannot be read. Enter figures without a mark between thousands, such "
+         "as 48250."},
+    Text{Say::close_distance_back,
+         "{0} {2} is less than the {1} {2} in Log. Was the instrument replaced? Then enter on "
+         "Engine what the earlier one had counted: it is added here."},
+    Text{Say::close_temperature_unclear,
+         "Temperature: \"{0}\" is no number. Enter degrees, such as 20, or leave it blank."},
+    Text{Say::close_ask, "{0}\n\nWrite it all the same?"},
+    Text{Say::close_not_yet, "Not yet:"},
+    Text{Say::close_will_do, "This is what it does, as one step of Undo:"},
+    Text{Say::close_to_think_of, "Think of this first:"},
+    Text{Say::close_rows, "Log gets {0} {0?row|rows}: check {1}, round {2}, of {3}."},
+    Text{Say::close_at_distance, "Distance in all: {0} {1}."},
+    Text{Say::close_shims, "Shims changed, now on Head: {0}."},
+    Text{Say::close_shim_changed, "{0} from {1} to {2}"},
+    Text{Say::close_none_changed, "No shim was changed."},
+    Text{Say::close_out_of_drawer, "Out of the drawer, now in the engine: {0}."},
+    Text{Say::close_into_drawer, "Into the drawer: {0}."},
+    Text{Say::close_came_out_of, "{0} out of {1}"},
+    Text{Say::close_not_listed,
+         "In the engine, but Shims lists no such spare to take it from: {0}."},
+    Text{Say::close_is_in, "{0} in {1}"},
+    Text{Say::close_unused,
+         "Into the drawer too, bought and not used: {0}. If {0?it goes|one goes} back to the shop, "
+         "first enter no beside it on Arrivals."},
+    Text{Say::close_on_row, "{0} of row {1}"},
+    Text{Say::close_still_on_order, "Still on order, and left on Arrivals: {0?row|rows} {0}."},
+    Text{Say::close_left_open, "Left as they are, with your words in Log: {0}."},
+    Text{Say::close_gaps_lost, "Without a gap on Head until measured: {0}."},
+    Text{Say::close_clears,
+         "Then cleared: the gaps on Head, the list on Fit, Recheck, and what came on Arrivals. The "
+         "next check begins on Head."},
+    Text{Say::close_begins_round,
+         "Head then holds the new gaps and shims, Fit and Recheck are blank, and round {0} of "
+         "check {1} begins on Plan."},
+    Text{Say::close_out_of_valve, "out of {0}, {1}"},
+    Text{Say::close_bought_unused, "bought and not used, {0}"},
     Text{Say::done_heading, "done"},
     Text{Say::bench_done_title, "Done"},
     Text{Say::bench_done_help, "Tick the step when it is done: x, yes or the date."},

@@ -359,6 +359,7 @@ enum class Say {
   bench_empty,
   bench_clear_ask,
   bench_clear_unsure,
+  bench_better_closed,
   bench_enter_shims,
   bench_spares_out,
   bench_left_over,
@@ -367,6 +368,54 @@ enum class Say {
   bench_all_the_same,
   bench_missing,          // what is missing
   bench_clears_arrivals,  // rows
+  // ---- The command Close this check.
+  close_check,
+  close_another_round,
+  close_distance_in,  // unit
+  close_no_log,
+  close_nothing,
+  close_round_of_nothing,
+  close_bench_unfinished,    // done, all
+  close_unreadable,          // valves
+  close_not_measured,        // valves
+  close_not_measured_again,  // valves
+  close_off,                 // valves
+  close_outside,             // valves
+  close_say_why,
+  close_round_or_say_why,
+  close_arrival_unmeasured,   // rows
+  close_no_room,              // shims
+  close_date_missing,         // today
+  close_date_unclear,         // the text, today
+  close_date_ahead,           // the day
+  close_date_back,            // the day, the latest in the log
+  close_distance_missing,     // unit
+  close_distance_unclear,     // the text
+  close_distance_back,        // the distance, the longest in the log, unit
+  close_temperature_unclear,  // the text
+  close_ask,                  // what is to be asked
+  close_not_yet,
+  close_will_do,
+  close_to_think_of,
+  close_rows,          // rows, check, round, day
+  close_at_distance,   // distance, unit
+  close_shims,         // valves with both sizes
+  close_shim_changed,  // valve, shim found, shim fitted
+  close_none_changed,
+  close_out_of_drawer,   // sizes
+  close_into_drawer,     // sizes with their valves
+  close_came_out_of,     // size, valve
+  close_not_listed,      // sizes with their valves
+  close_is_in,           // size, valve
+  close_unused,          // sizes with their rows
+  close_on_row,          // size, row
+  close_still_on_order,  // rows
+  close_left_open,       // valves
+  close_gaps_lost,       // valves
+  close_clears,
+  close_begins_round,   // round, check
+  close_out_of_valve,   // valve, day
+  close_bought_unused,  // day
   done_heading,
   bench_done_title,
   bench_done_help,

@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/service/closing.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/entries/entry_row.hpp"
+#include "core/log/day.hpp"
+#include "core/service/bench.hpp"
+#include "core/service/boxes.hpp"
+#include "core/service/closing_rows.hpp"
+#include "core/service/closing_words.hpp"
+#include "core/service/closing_writes.hpp"
+#include "core/service/entered.hpp"
+#include "core/values/text.hpp"
+
+namespace shimwright {
+namespace {
+
+// A number that is written with a mark between thousands would be read as a thousandth of itself.
+std::optional<double> distance_written(std::string_view text) {
+  std::string plain;
+  for (const char c : trimmed(text))
+    if (c != ' ') plain += c;
+  const auto mark = plain.find_first_of(".,");
+  if (mark != std::string::npos && plain.size() - mark == 4 && mark > 0) return std::nullopt;
+  const auto number = number_written(plain);
+  return number && std::isfinite(*number) && *number >= 0 ? number : std::nullopt;
+}
+
+// Of a setting that a command writes: a whole number from 1 on.
+std::optional<std::int64_t> whole_entered(const Entry& entry) {
+  constexpr double most = 1e6;
+  const auto number = number_entered(entry);
+  if (!number || *number < 1 || *number > most) return std::nullopt;
+  return static_cast<std::int64_t>(*number);
+}
+
+class Closer {
+ public:
+  Closer(const Service& service, const Findings& found, const EntryTable& log,
+         const ClosingEntries& entries, std::string_view today)
+      : service_(service),
+        found_(found),
+        entries_(entries),
+        today_(today),
+        so_far_(log_so_far(log)),
+        valves_(valves_at_close(service, found)) {}
+
+  Closing close() && {
+    if (std::ranges::none_of(valves_, [](const ValveAtClose& valve) {
+          return valve.recheck.gap_found || valve.recheck.gap_left;
+        })) {
+      refuse({Say::close_nothing});
+      return std::move(closing_);
+    }
+    look_at_limits();
+    look_at_bench();
+    look_at_valves();
+    look_at_arrivals();
+    read_facts();
+    const bool closes = !entries_.another_round;
+    const DrawerAfter drawer = drawer_after(service_, found_, closes, day_in_figures(facts_.day));
+    if (drawer.rows_short > 0) refuse({Say::close_no_room, {drawer.rows_short}});
+    if (!closing_.refusals.empty()) {
+      closing_.questions.clear();
+      return std::move(closing_);
+    }
+    closing_.rows = closing_rows(service_, found_, valves_, facts_);
+    closing_.writes = closes ? writes_to_close(service_, found_, valves_, drawer)
+                             : writes_for_round(service_, found_, valves_, drawer, facts_.check,
+                                                facts_.round + 1);
+    closing_.deeds = closing_in_words(service_, found_, valves_, drawer, facts_, closes);
+    return std::move(closing_);
+  }
+
+ private:
+  void refuse(Told why) { closing_.refusals.push_back(std::move(why)); }
+
+  // Unless there are none.
+  void refuse_for(Say what, const std::vector<std::string>& names) {
+    if (!names.empty()) refuse({what, {names}});
+  }
+
+  template <typename Condition>
+  std::vector<std::string> names_where(Condition condition) const {
+    std::vector<std::string> names;
+    for (const ValveAtClose& valve : valves_)
+      if (condition(valve)) names.push_back(valve.name);
+    return names;
+  }
+
+  void look_at_limits() {
+    for (const Side side : {Side::exhaust, Side::inlet})
+      if (!found_.of(side).limits && std::ranges::any_of(service_.valves, [side](const auto& one) {
+            return one.side == side;
+          }))
+        refuse({Say::limits_missing, {side == Side::exhaust ? Say::exhaust : Say::inlet}});
+  }
+
+  void look_at_bench() {
+    if (service_.bench.empty()) {
+      if (entries_.another_round) refuse({Say::close_round_of_nothing});
+      return;
+    }
+    if (const auto empty = valves_standing_empty(service_); !empty.empty())
+      refuse({Say::bench_valve_empty, {empty}});
+    if (step_left_out(service_))
+      refuse(left_out_in_words(service_));
+    else if (!is_bench_done(service_))
+      refuse({Say::close_bench_unfinished,
+              {static_cast<std::int64_t>(ticked_steps(service_)),
+               static_cast<std::int64_t>(service_.bench.size())}});
+  }
+
+  void look_at_valves() {
+    refuse_for(Say::close_unreadable, names_where([](const ValveAtClose& valve) {
+                 return valve.recheck.verdict == RecheckVerdict::unreadable;
+               }));
+    if (entries_.another_round || (!service_.bench.empty() && !is_bench_done(service_))) return;
+    const std::size_t before = closing_.refusals.size();
+    refuse_for(service_.bench.empty() ? Say::close_not_measured : Say::close_not_measured_again,
+               names_where([](const ValveAtClose& valve) {
+                 return !valve.is_measured() && !valve.is_left_open() &&
+                        valve.recheck.verdict != RecheckVerdict::unreadable;
+               }));
+    refuse_for(Say::close_off, names_where([](const ValveAtClose& valve) {
+                 return valve.is_off() && !valve.is_left_open();
+               }));
+    refuse_for(Say::close_outside, names_where([](const ValveAtClose& valve) {
+                 return valve.recheck.outside && !valve.is_left_open();
+               }));
+    if (closing_.refusals.size() > before)
+      refuse({service_.bench.empty() ? Say::close_say_why : Say::close_round_or_say_why});
+  }
+
+  // One that has come, but in no size that goes into the drawer.
+  void look_at_arrivals() {
+    if (entries_.another_round) return;
+    std::vector<std::string> rows;
+    for (std::size_t i = 0; i < found_.arrivals.size(); ++i)
+      if (found_.arrivals[i].state == ArrivalState::arrived && !found_.arrivals[i].size)
+        rows.push_back(std::to_string(service_.arrivals[i].row));
+    refuse_for(Say::close_arrival_unmeasured, rows);
+  }
+
+  void read_facts() {
+    const auto open = whole_entered(service_.check_number);
+    facts_.check = open.value_or(so_far_.last_check + 1);
+    facts_.round = open ? whole_entered(service_.round).value_or(1) : 1;
+    facts_.who = trimmed(entries_.who);
+    facts_.note = trimmed(entries_.note);
+    read_day();
+    read_distance();
+    if (!trimmed(entries_.temperature).empty()) {
+      facts_.temperature = number_written(entries_.temperature);
+      if (!facts_.temperature)
+        refuse({Say::close_temperature_unclear, {shortened(entries_.temperature)}});
+    }
+  }
+
+  void read_day() {
+    const auto day = day_written(entries_.date);
+    if (!day) {
+      refuse(trimmed(entries_.date).empty()
+                 ? Told{Say::close_date_missing, {std::string(today_)}}
+                 : Told{Say::close_date_unclear, {shortened(entries_.date), std::string(today_)}});
+      return;
+    }
+    facts_.day = *day;
+    if (const auto today = day_written(today_); today && *day > *today)
+      ask({Say::close_date_ahead, {day_in_figures(*day)}});
+    if (so_far_.last_day && std::floor(*so_far_.last_day) > *day)
+      ask({Say::close_date_back, {day_in_figures(*day), day_in_figures(*so_far_.last_day)}});
+  }
+
+  void read_distance() {
+    const std::string unit = distance_unit_of(service_);
+    if (trimmed(entries_.distance).empty()) {
+      ask({Say::close_distance_missing, {unit}});
+      return;
+    }
+    const auto read = distance_written(entries_.distance);
+    if (!read) {
+      refuse({Say::close_distance_unclear, {shortened(entries_.distance)}});
+      return;
+    }
+    facts_.distance = *read + number_entered(service_.earlier).value_or(0);
+    if (so_far_.longest_distance && *so_far_.longest_distance > *facts_.distance)
+      ask({Say::close_distance_back, {*facts_.distance, *so_far_.longest_distance, unit}});
+  }
+
+  void ask(Told question) { closing_.questions.push_back(std::move(question)); }
+
+  const Service& service_;
+  const Findings& found_;
+  const ClosingEntries& entries_;
+  std::string_view today_;
+  LogSoFar so_far_;
+  std::vector<ValveAtClose> valves_;
+  CheckFacts facts_;
+  Closing closing_;
+};
+
+}  // namespace
+
+Closing closing_of(const Service& service, const Findings& found, const EntryTable& log,
+                   const ClosingEntries& entries, std::string_view today) {
+  return Closer(service, found, log, entries, today).close();
+}
+
+}  // namespace shimwright

@@ -1,0 +1,272 @@
+// SPDX-License-Identifier: MPL-2.0
+//
+// Close this check at the desk: a whole check, another round of it, what is refused and what is
+// asked, with Undo, and the log after saving.
+#include <com/sun/star/frame/XStorable.hpp>
+#include <com/sun/star/sheet/XCellRangeFormula.hpp>
+#include <com/sun/star/sheet/XNamedRanges.hpp>
+#include <filesystem>
+
+#include "bench_desk.hpp"
+#include "core/log/log_row.hpp"
+
+namespace shimwright::tests {
+namespace {
+
+namespace recheck = book::recheck_place;
+namespace log_place = book::log_place;
+
+constexpr auto on_recheck = book::sheet_name::recheck;
+constexpr auto on_log = book::sheet_name::log;
+constexpr auto on_shims = book::sheet_name::shims;
+constexpr const char* close_title = "Close this check";
+constexpr const char* close_button = "Put on record";
+constexpr const char* what_to_do = "What to do";
+
+class CloseAtTheDesk : public BenchAtTheDesk {
+ protected:
+  void SetUp() override {
+    BenchAtTheDesk::SetUp();
+    for (const book::Card& one : places.head.cards)
+      read(name_of(one.valve, places.layout), one.valve.side == Side::inlet ? 0.19 : 0.25, 2.7);
+  }
+  void TearDown() override {
+    while (const auto window = window_titled(*office_, close_title)) {
+      for (const char* button : {"Cancel", "No", "OK"})
+        if (window->has_button(button)) {
+          window->press(button);
+          break;
+        }
+      wait_for_turn();
+    }
+    BenchAtTheDesk::TearDown();
+  }
+
+  int row_of(std::string_view valve) const {
+    for (std::size_t i = 0; i < places.valves.size(); ++i)
+      if (name_of(places.valves[i], places.layout) == valve) return static_cast<int>(i);
+    throw std::runtime_error("no such valve");
+  }
+  void recheck_reads(std::string_view valve, double gap) {
+    cell(on_recheck, recheck::at(row_of(valve), recheck::gap))->setValue(gap);
+  }
+  // 1 EX L is tight and gets a bought shim, which is 2.60 by its mark.
+  void do_the_work(double new_gap) {
+    cell(on_head, card("1 EX L").value(book::card::gap))->setValue(0.15);
+    dispatch(document_, book::command::take_to_bench);
+    ASSERT_TRUE(comes_to_the_bench());
+    for (int row = 0; !in_row(row, FitMap::step).empty(); ++row) tick(row);
+    recheck_reads("1 EX L", new_gap);
+  }
+
+  Window ask_to_close() {
+    dispatch(document_, book::command::close_check);
+    return box(close_title);
+  }
+  // What it will do, or why not yet.
+  static std::string told(const Window& dialog) {
+    const auto labels = dialog.labels();
+    return labels.back() + "\n" + dialog.entry(labels.back());
+  }
+  void close(const Window& dialog) {
+    ASSERT_TRUE(dialog.can_press(close_button)) << told(dialog);
+    dialog.press(close_button);
+    wait_for_turn();
+  }
+
+  std::string logged(int row, LogColumn column) const {
+    return text_in(
+        document_, on_log,
+        {log_place::first.column + static_cast<int>(column), log_place::first.row + row});
+  }
+  // What every cell of the sheets that change holds.
+  std::vector<std::string> all_entries() const {
+    std::vector<std::string> all;
+    for (const auto sheet : {on_head, on_shims, on_arrivals, on_fit, on_recheck, on_log})
+      for (const auto& row :
+           Reference<css::sheet::XCellRangeFormula>(
+               Reference<css::table::XCellRange>(
+                   document_->getSheets()->getByName(to_office(sheet)), UNO_QUERY_THROW)
+                   ->getCellRangeByPosition(0, 0, 60, 80),
+               UNO_QUERY_THROW)
+               ->getFormulaArray())
+        for (const rtl::OUString& one : row) all.push_back(office::from_office(one));
+    return all;
+  }
+  std::vector<std::string> rows_of_log(const Document& document) const {
+    std::vector<std::string> all;
+    for (int row = 0; row < 40; ++row)
+      for (int column = 0; column < log_columns; ++column)
+        all.push_back(text_in(document, on_log,
+                              {log_place::first.column + column, log_place::first.row + row}));
+    return all;
+  }
+};
+
+TEST_F(CloseAtTheDesk, puts_a_whole_check_on_record_and_gives_it_back_by_undo) {
+  do_the_work(0.25);
+  show_sheet(document_, on_recheck);
+  wait_for_turn();
+  press_on(on_recheck, "Close this check\u2026");
+  const Window dialog = box(close_title);
+  dialog.enter("Distance, km", 0, "48 250");
+  dialog.enter("Temperature, \u00b0C", 0, "20");
+  dialog.enter("Measured by", 0, "Ann");
+  dialog.enter("Note", 0, "cold engine");
+  EXPECT_THAT(told(dialog),
+              testing::AllOf(testing::HasSubstr("Log gets 16 rows: check 1, round 1"),
+                             testing::HasSubstr("Into the drawer: 2.700 out of 1 EX L"),
+                             testing::Not(testing::HasSubstr("Think of this"))));
+  EXPECT_EQ(dialog.labels_cut(), std::vector<std::string>());
+  screen_->picture(PICTURES "/close-check.png");
+  const auto before = all_entries();
+  close(dialog);
+  ASSERT_TRUE(comes_true([this] { return !logged(15, LogColumn::valve).empty(); }));
+  EXPECT_EQ(logged(16, LogColumn::valve), "");
+  const int row = row_of("1 EX L");
+  EXPECT_EQ(logged(row, LogColumn::check), "1");
+  EXPECT_EQ(logged(row, LogColumn::date).size(), 10U) << logged(row, LogColumn::date);
+  EXPECT_EQ(logged(row, LogColumn::date).substr(0, 2), "20") << "shown as a day";
+  EXPECT_EQ(logged(row, LogColumn::distance), "48250");
+  EXPECT_EQ(logged(row, LogColumn::valve), "1 EX L");
+  EXPECT_EQ(logged(row, LogColumn::gap_found), "0.150");
+  EXPECT_EQ(logged(row, LogColumn::state), "tight");
+  EXPECT_EQ(logged(row, LogColumn::shim_found), "2.700");
+  EXPECT_EQ(logged(row, LogColumn::shim_fitted), "2.600");
+  EXPECT_EQ(logged(row, LogColumn::gap_left), "0.250");
+  EXPECT_EQ(logged(row, LogColumn::who), "Ann");
+  EXPECT_EQ(logged(row, LogColumn::note), "cold engine");
+  EXPECT_EQ(at_valve("1 EX L", book::card::gap), "");
+  EXPECT_EQ(at_valve("1 EX L", book::card::mark), "260");
+  EXPECT_EQ(at_valve("2 EX L", book::card::gap), "");
+  EXPECT_EQ(at_valve("2 EX L", book::card::micrometer), "2.700");
+  EXPECT_EQ(text_in(document_, on_shims, right_of(book::shims_place::first_spare)), "2.700");
+  EXPECT_FALSE(is_taken());
+  for (const auto sheet : {on_head, on_shims, on_fit, on_recheck}) EXPECT_TRUE(is_protected(sheet));
+  screen_->picture(PICTURES "/close-log.png");
+  const auto after = all_entries();
+  screen_->focus(title_of(document_));
+  screen_->press("ctrl+z");
+  EXPECT_TRUE(comes_true([&] { return all_entries() == before; })) << "one step";
+  screen_->press("ctrl+y");
+  EXPECT_TRUE(comes_true([&] { return all_entries() == after; }));
+}
+
+TEST_F(CloseAtTheDesk, begins_another_round_of_a_valve_that_is_off_and_closes_that) {
+  do_the_work(0.33);
+  Window dialog = ask_to_close();
+  EXPECT_FALSE(dialog.can_press(close_button));
+  EXPECT_THAT(told(dialog), testing::AllOf(testing::StartsWith("Not yet:"),
+                                           testing::HasSubstr("Not as predicted: 1 EX L."),
+                                           testing::HasSubstr("Choose another round")));
+  screen_->picture(PICTURES "/close-not-yet.png");
+  dialog.choose(what_to_do, 0, "Another round of this check");
+  dialog.enter("Distance, km", 0, "48250");
+  EXPECT_TRUE(comes_true([&] { return dialog.can_press(close_button); })) << told(dialog);
+  close(dialog);
+  ASSERT_TRUE(comes_true([this] { return !logged(15, LogColumn::valve).empty(); }));
+  EXPECT_EQ(at_valve("1 EX L", book::card::gap), "0.330");
+  EXPECT_EQ(at_valve("1 EX L", book::card::mark), "260");
+  EXPECT_EQ(at_valve("2 EX L", book::card::gap), "0.250") << "nothing touched it";
+  EXPECT_EQ(text_in(document_, on_recheck, recheck::round), "2");
+  EXPECT_FALSE(is_taken());
+  dispatch(document_, book::command::take_to_bench);
+  ASSERT_TRUE(comes_to_the_bench());
+  for (int row = 0; !in_row(row, FitMap::step).empty(); ++row) tick(row);
+  const std::string in = in_row(1, FitMap::in);
+  recheck_reads("1 EX L", 0.33 + 2.6 - cell(on_fit, fit.at(1, FitMap::in))->getValue());
+  dialog = ask_to_close();
+  dialog.enter("Distance, km", 0, "48250");
+  close(dialog);
+  ASSERT_TRUE(comes_true([this] { return !logged(31, LogColumn::valve).empty(); }));
+  const int row = 16 + row_of("1 EX L");
+  EXPECT_EQ(logged(row, LogColumn::check), "1");
+  EXPECT_EQ(logged(row, LogColumn::round), "2");
+  EXPECT_EQ(logged(row, LogColumn::gap_found), "0.330");
+  EXPECT_EQ(logged(row, LogColumn::shim_found), "2.600");
+  EXPECT_EQ(logged(row, LogColumn::shim_fitted), in);
+  EXPECT_EQ(logged(row_of("1 EX L"), LogColumn::gap_left), "0.330") << "the first round stands";
+  EXPECT_EQ(text_in(document_, on_recheck, recheck::round), "");
+}
+
+TEST_F(CloseAtTheDesk, closes_a_check_in_which_nothing_was_changed_below_what_was_typed_by_hand) {
+  const At by_hand = below(log_place::first, 3);
+  cell(on_log, right_of(by_hand, static_cast<int>(LogColumn::check)))->setValue(7);
+  cell(on_log, right_of(by_hand, static_cast<int>(LogColumn::distance)))->setValue(60000);
+  const Window dialog = ask_to_close();
+  dialog.enter("Distance, km", 0, "48250");
+  EXPECT_THAT(told(dialog),
+              testing::AllOf(testing::HasSubstr("No shim was changed."),
+                             testing::HasSubstr("48250 km is less than the 60000 km")));
+  close(dialog);
+  EXPECT_THAT(box(close_title).words(),
+              testing::AllOf(testing::HasSubstr("Was the instrument"),
+                             testing::HasSubstr("Write it all the same?")));
+  answer(close_title, "No");
+  EXPECT_EQ(logged(4, LogColumn::valve), "");
+  EXPECT_EQ(at_valve("1 EX L", book::card::gap), "0.250");
+  const Window again = ask_to_close();
+  again.enter("Distance, km", 0, "60000");
+  close(again);
+  ASSERT_TRUE(comes_true([this] { return !logged(19, LogColumn::valve).empty(); }));
+  EXPECT_EQ(logged(3, LogColumn::distance), "60000");
+  EXPECT_EQ(logged(3, LogColumn::valve), "");
+  EXPECT_EQ(logged(4, LogColumn::check), "8");
+  EXPECT_EQ(at_valve("1 EX L", book::card::gap), "");
+  const std::filesystem::path file = std::filesystem::path(PICTURES) / "closed.ods";
+  Reference<css::frame::XStorable>(document_, UNO_QUERY_THROW)
+      ->storeToURL(to_office(office::url_of(file)), {});
+  css::uno::Sequence<css::beans::PropertyValue> hidden(1);
+  hidden.getArray()[0].Name = to_office("Hidden");
+  hidden.getArray()[0].Value <<= true;
+  const Document reloaded(office_->desktop()->loadComponentFromURL(to_office(office::url_of(file)),
+                                                                   to_office("_blank"), 0, hidden),
+                          UNO_QUERY_THROW);
+  EXPECT_EQ(rows_of_log(reloaded), rows_of_log(document_));
+  NewBook::close(reloaded);
+}
+
+TEST_F(CloseAtTheDesk, changes_nothing_where_a_password_keeps_a_sheet) {
+  const Reference<css::util::XProtectable> shut(
+      document_->getSheets()->getByName(to_office(on_head)), UNO_QUERY_THROW);
+  shut->unprotect({});
+  shut->protect(to_office("secret"));
+  const auto before = all_entries();
+  const Window dialog = ask_to_close();
+  dialog.enter("Distance, km", 0, "48250");
+  close(dialog);
+  EXPECT_THAT(box(close_title).words(), testing::HasSubstr("Head"));
+  answer(close_title, "OK");
+  EXPECT_EQ(all_entries(), before);
+}
+
+TEST_F(CloseAtTheDesk, is_left_by_cancel_without_a_trace) {
+  const auto before = all_entries();
+  const Window dialog = ask_to_close();
+  EXPECT_EQ(dialog.entry(what_to_do), "Close this check");
+  EXPECT_EQ(dialog.entry("Measured on").size(), 10U) << "today";
+  dialog.enter("Measured on", 0, "soon");
+  EXPECT_TRUE(comes_true([&] { return !dialog.can_press(close_button); }));
+  EXPECT_THAT(told(dialog), testing::HasSubstr("\"soon\" is no day"));
+  dialog.press("Cancel");
+  wait_for_turn();
+  EXPECT_EQ(all_entries(), before);
+}
+
+TEST_F(CloseAtTheDesk, says_that_an_earlier_book_has_no_log) {
+  Reference<css::beans::XPropertySet> properties(document_, UNO_QUERY_THROW);
+  Reference<css::sheet::XNamedRanges>(properties->getPropertyValue(to_office("NamedRanges")),
+                                      UNO_QUERY_THROW)
+      ->removeByName(to_office(log_place::range_name));
+  dispatch(document_, book::command::close_check);
+  EXPECT_THAT(box(close_title).words(), testing::HasSubstr("This book has no Log"));
+}
+
+TEST_F(CloseAtTheDesk, comes_by_the_menu) {
+  screen_->press("alt+l");
+  screen_->press("s");
+  EXPECT_TRUE(box(close_title).has_button(close_button));
+}
+
+}  // namespace
+}  // namespace shimwright::tests
