@@ -14,5 +14,6 @@ inline constexpr std::string_view take_to_bench = "vnd.org.shimwright:take-to-be
 inline constexpr std::string_view clear_bench = "vnd.org.shimwright:clear-bench";
 inline constexpr std::string_view close_check = "vnd.org.shimwright:close-check";
 inline constexpr std::string_view bring_in_log = "vnd.org.shimwright:bring-in-log";
+inline constexpr std::string_view draw_drift = "vnd.org.shimwright:draw-drift";
 
 }  // namespace shimwright::book::command

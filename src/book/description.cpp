@@ -26,6 +26,7 @@ Content content_in(const Table& table, const Column& column, int row) {
   const std::string& name = table.rows[static_cast<std::size_t>(row)];
   Content content = column.content;
   if (auto* fixed = std::get_if<Fixed>(&content)) fixed->words = with_name(fixed->words, name);
+  if (auto* typed = std::get_if<Typed>(&content)) typed->words = with_name(typed->words, name);
   if (auto* piece = std::get_if<Shows>(&content)) piece->row += row;
   if (auto* bar = std::get_if<Progress>(&content)) bar->share.row += row;
   if (auto* entry = std::get_if<Takes>(&content)) {
@@ -113,6 +114,11 @@ Field banner_field(const Area& where) {
 }
 
 void add_box(SheetDescription& to, const std::string& sheet, const Area& where) {
+  add_box(to, sheet, where, {"boxes", sheet}, {"boxes", "mood " + sheet});
+}
+
+void add_box(SheetDescription& to, const std::string& sheet, const Area& where, const Shows& words,
+             const Shows& mood) {
   constexpr double letter_mm = 1.85;  // of the box's letters, on the average and rather too wide
   constexpr double edges_mm = 5;
   double width = -edges_mm;
@@ -120,12 +126,11 @@ void add_box(SheetDescription& to, const std::string& sheet, const Area& where) 
     width += to.column_mm[static_cast<std::size_t>(column)];
   to.constants.push_back({"box", sheet, 0, std::to_string(static_cast<int>(width / letter_mm))});
   to.constants.push_back({"box", sheet, 1, std::to_string(where.rows())});
-  const Shows mood{"boxes", "mood " + sheet};
   Table lines{.name = "box", .first = where.from};
   for (int i = 1; i <= where.rows(); ++i) lines.rows.push_back(std::to_string(i));
   lines.columns = {{.name = "words",
                     .style = std::string(style::remark_box),
-                    .content = Shows{"boxes", sheet},
+                    .content = words,
                     .grades = {{mood, {"remark"}, std::string(style::remark_told)},
                                {mood, {"loud"}, std::string(style::remark_loud)}},
                     .cells = where.columns()}};

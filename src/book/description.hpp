@@ -250,6 +250,9 @@ Field banner_field(const Area& where);
 // The box that says what is amiss, a line in each row of the area, and coloured no further than it
 // has words. The widths of the sheet's columns are to be set before.
 void add_box(SheetDescription& to, const std::string& sheet, const Area& where);
+// The same of lines that stand in these columns of the View.
+void add_box(SheetDescription& to, const std::string& sheet, const Area& where, const Shows& words,
+             const Shows& mood);
 
 // A heading over one row of cells, which are not merged: its line reaches to their end.
 std::vector<Field> heading_fields(const std::string& name, const Area& where, std::string words);

@@ -29,7 +29,10 @@ const Shows* shown_by(const Content& content) { return std::get_if<Shows>(&conte
 }  // namespace
 
 std::string tells_name(std::string_view table) {
-  return table == "left over" ? "tells_surplus" : "tells_" + std::string(table);
+  if (table == "left over") return "tells_surplus";
+  std::string name = "tells_" + std::string(table);
+  std::ranges::replace(name, ' ', '_');
+  return name;
 }
 
 Gathered::Gathered(std::span<const SheetDescription> sheets) {
@@ -155,7 +158,8 @@ SheetDescription Gathered::sheet() const {
     }
     ++at;
   }
-  made.last_row = at;
+  gather_for_drift(fields);
+  made.last_row = at + 1 + static_cast<int>(drift_rows().size());
   at = first_row;
   for (const std::string& name : tables_) {
     fields.push_back(field("tells." + name + ".name", {first_tells_column(), at}, Fixed{name}));
@@ -174,11 +178,54 @@ SheetDescription Gathered::sheet() const {
   return made;
 }
 
+// Of what the log is judged by; the readings of the check that is under way are none of it, so that
+// nothing hangs on them there.
+std::vector<Gathered::Row> Gathered::drift_rows() const {
+  const auto wanted = [](const Row& row, int value) {
+    using namespace entry_value;
+    if (row.kind == "side") return value == min || value == max;
+    if (row.kind == "valve") return value == cylinder || value == side;
+    if (row.kind == "box") return row.name == "drift";
+    if (row.kind == "drawn") return true;
+    constexpr std::string_view settings[] = {"language", "half",          "unit",
+                                             "doubt",    "distance unit", "interval"};
+    return row.kind == "setting" && std::ranges::find(settings, row.name) != std::end(settings);
+  };
+  std::vector<Row> rows;
+  for (Row row : rows_) {
+    std::erase_if(row.values, [&](const auto& one) { return !wanted(row, one.first); });
+    if (!row.values.empty()) rows.push_back(std::move(row));
+  }
+  return rows;
+}
+
+Area Gathered::drift_area() const {
+  return block({0, first_row + static_cast<int>(rows_.size()) + 1}, 2 + values_,
+               static_cast<int>(drift_rows().size()));
+}
+
+void Gathered::gather_for_drift(std::vector<Field>& fields) const {
+  const Area area = drift_area();
+  int at = area.from.row;
+  for (const Row& row : drift_rows()) {
+    const std::string name = "drift." + row.kind + "." + row.name;
+    fields.push_back(field(name + ".kind", {0, at}, Fixed{row.kind}));
+    fields.push_back(field(name + ".name", {1, at}, Fixed{row.name}));
+    for (const auto& [value, content] : row.values)
+      fields.push_back(field(
+          name + "." + std::to_string(value), {2 + value, at},
+          std::holds_alternative<Half>(content) ? Content(Half{{{2, at + 1}, area.to}}) : content));
+    ++at;
+  }
+}
+
 std::vector<std::pair<std::string, std::string>> Gathered::names() const {
   const int rows = std::max(1, static_cast<int>(rows_.size()));
   std::vector<std::pair<std::string, std::string>> named{
       {std::string(entries_name),
        on(sheet_name::workings, block({0, first_row}, 2 + values_, rows))}};
+  if (!drift_rows().empty())
+    named.emplace_back(drift_entries_name, on(sheet_name::workings, drift_area()));
   for (const std::string& table : tables_)
     named.emplace_back(tells_name(table), on(sheet_name::workings, tells(table)));
   return named;

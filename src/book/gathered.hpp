@@ -18,6 +18,7 @@ namespace shimwright::book {
 
 // By which name formulas call all entries, and the table in which they are told as one text.
 inline constexpr std::string_view entries_name = "entries";
+inline constexpr std::string_view drift_entries_name = "drift_entries";
 inline constexpr std::string_view entries_as_text = "entries";
 
 class Gathered {
@@ -45,6 +46,10 @@ class Gathered {
     std::string name;
     std::map<int, Content> values;
   };
+
+  std::vector<Row> drift_rows() const;
+  Area drift_area() const;
+  void gather_for_drift(std::vector<Field>& fields) const;
 
   Row& row(const std::string& kind, const std::string& name);
   void note_table(const std::string& table);

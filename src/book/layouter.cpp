@@ -5,6 +5,7 @@
 #include "book/look/styles.hpp"
 #include "book/places.hpp"
 #include "core/service/service.hpp"
+#include "core/service/view_drift.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright::book {
@@ -259,6 +260,10 @@ std::string formula_of(const Content& content) {
                      {{"cells", absolute(half.with)}});
     }
     std::string operator()(const Tells& answer) const {
+      if (is_told_of_log(answer.table))
+        return written("=BOOK.TELLS({entries};{table};{log})", {{"entries", drift_entries_name},
+                                                                {"table", literal(answer.table)},
+                                                                {"log", log_place::range_name}});
       // All others of that one text: the office hands it over sooner than the cells.
       const bool is_first = answer.table == entries_as_text;
       return written(

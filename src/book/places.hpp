@@ -150,6 +150,7 @@ constexpr At at(int row, Column column) { return {column, first.row + row}; }
 namespace log_place {
 inline constexpr std::string_view range_name = "log";  // its rows, without the headings
 inline constexpr int note_row = 2;
+inline constexpr int number_column = 0;  // of the row, as remarks call it
 inline constexpr At first{1, 4};
 inline constexpr int rows = 200;         // of the range, as the book comes
 inline constexpr int least_blank = 100;  // of them after a command has written

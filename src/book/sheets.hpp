@@ -24,6 +24,7 @@ SheetDescription describe_arrivals(const Places& places);
 SheetDescription describe_fit(const Places& places);
 SheetDescription describe_recheck(const Places& places);
 SheetDescription describe_log(const Places& places);
+SheetDescription describe_drift(const Places& places);
 
 // What is drawn over the cells of Head, and how small they are printed, once they are laid out.
 void draw_head(Sheet& sheet, const Places& places);
@@ -37,7 +38,7 @@ struct SheetPlan {
 inline constexpr SheetPlan sheet_plans[] = {
     {describe_read_me}, {describe_engine}, {describe_head, draw_head}, {describe_measure},
     {describe_shims},   {describe_plan},   {describe_arrivals},        {describe_fit},
-    {describe_recheck}, {describe_log},
+    {describe_recheck}, {describe_log},     {describe_drift},
 };
 
 // How many stops the engine as it comes has; 2 where its firing is still to be entered.

@@ -9,6 +9,7 @@
 
 #include "core/service/entries_text.hpp"
 #include "core/service/view.hpp"
+#include "core/service/view_drift.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/text.hpp"
 #include "office/text.hpp"
@@ -42,9 +43,23 @@ rtl::OUString told(const View& view, std::string_view table) {
   return office::to_office(as_text(*found));
 }
 
+rtl::OUString told_of_log(const EntryTable& entries, std::string_view table,
+                          const EntryTable& log) {
+  struct Last {
+    EntryTable entries;
+    EntryTable log;
+    View view;
+  };
+  static thread_local std::optional<Last> last;
+  if (!last || last->entries != entries || last->log != log)
+    last = Last{entries, log, drift_view_of(service_of(entries), log)};
+  return told(last->view, table);
+}
+
 }  // namespace
 
-rtl::OUString book_tells(const EntryTable& entries, std::string_view table) {
+rtl::OUString book_tells(const EntryTable& entries, std::string_view table, const EntryTable& log) {
+  if (is_told_of_log(table)) return told_of_log(entries, table, log);
   if (same_word(table, table_of_entries)) return office::to_office(as_text(entries));
   static thread_local std::optional<std::pair<EntryTable, View>> last;
   if (!last || last->first != entries) last.emplace(entries, view_of(service_of(entries)));

@@ -14,8 +14,10 @@
 
 namespace shimwright::cells {
 
-// Throws BadInput for a table that the View has not.
-rtl::OUString book_tells(const EntryTable& entries, std::string_view table);
+// Throws BadInput for a table that the View has not. `log` counts for the tables told of it, which
+// are told of entries as cells only (view_drift.hpp).
+rtl::OUString book_tells(const EntryTable& entries, std::string_view table,
+                         const EntryTable& log = {});
 rtl::OUString book_tells(const rtl::OUString& entries, std::string_view table);
 
 // Empty where the text has no such column or row. A text is known again by its buffer, without

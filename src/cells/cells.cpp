@@ -251,11 +251,12 @@ class AddIn : public cppu::WeakImplHelper2<org::shimwright::XCells, css::lang::X
     });
   }
 
-  Any SAL_CALL bookTells(const Any& book_entries, const Any& name) override {
+  Any SAL_CALL bookTells(const Any& book_entries, const Any& name, const Any& log) override {
     return answer([&] {
       rtl::OUString as_one_text;
       if (book_entries >>= as_one_text) return Any(book_tells(as_one_text, word("table", name)));
-      return Any(book_tells(table("entries", book_entries), word("table", name)));
+      return Any(book_tells(table("entries", book_entries), word("table", name),
+                            optional_table("log", log)));
     });
   }
 

@@ -15,6 +15,7 @@
 #include "commands/bench.hpp"
 #include "commands/bring_in.hpp"
 #include "commands/close_check.hpp"
+#include "commands/draw_drift.hpp"
 #include "commands/measuring_sheet.hpp"
 #include "commands/new_book.hpp"
 #include "commands/order.hpp"
@@ -39,7 +40,8 @@ Command command_at(const css::util::URL& url) {
       {book::command::take_to_bench, take_to_bench},
       {book::command::clear_bench, clear_bench},
       {book::command::close_check, close_check},
-      {book::command::bring_in_log, bring_in_log}};
+      {book::command::bring_in_log, bring_in_log},
+      {book::command::draw_drift, draw_drift}};
   for (const auto& [name, command] : commands)
     if (url.Complete == to_office(name)) return command;
   return nullptr;

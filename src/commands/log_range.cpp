@@ -81,6 +81,10 @@ void LogRange::grow_to(int rows) const {
   const book::Area area = book::block(first_, log_columns, rows);
   const auto name = office::from_office(as<css::container::XNamed>(sheet_)->getName());
   named_in(document_)->setContent(to_office(book::on(name, area)));
+  for (int row = 0; row < rows; ++row) {
+    const auto cell = sheet_->getCellByPosition(place::number_column, first_.row + row);
+    if (cell->getValue() != row + 1) cell->setValue(row + 1);
+  }
 }
 
 // Where a person has parted what is printed, it stays so.

@@ -31,7 +31,8 @@ using book::Ref;
 inline constexpr std::string_view faces[] = {
     book::sheet_name::read_me,  book::sheet_name::engine, book::sheet_name::head,
     book::sheet_name::measure,  book::sheet_name::shims,  book::sheet_name::plan,
-    book::sheet_name::arrivals, book::sheet_name::fit,    book::sheet_name::recheck};
+    book::sheet_name::arrivals, book::sheet_name::fit,    book::sheet_name::recheck,
+    book::sheet_name::log,      book::sheet_name::drift};
 
 class OpenBook {
  public:

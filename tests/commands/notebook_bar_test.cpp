@@ -93,7 +93,7 @@ TEST(NotebookBar, the_extension_tab_has_the_command) {
   const auto document = open_sheet(office);
   screen.maximize("Calc");
   const auto items = extension_items(office);
-  ASSERT_EQ(items.size(), 7U);
+  ASSERT_EQ(items.size(), 8U);
   EXPECT_EQ(items[1].title, "Measuring sheet");
   EXPECT_EQ(items[1].url, "vnd.org.shimwright:measuring-sheet");
   EXPECT_EQ(items[2].title, "Order placed");
@@ -106,6 +106,8 @@ TEST(NotebookBar, the_extension_tab_has_the_command) {
   EXPECT_EQ(items[5].url, "vnd.org.shimwright:close-check");
   EXPECT_EQ(items[6].title, "Bring in a log");
   EXPECT_EQ(items[6].url, "vnd.org.shimwright:bring-in-log");
+  EXPECT_EQ(items[7].title, "Draw the drift");
+  EXPECT_EQ(items[7].url, "vnd.org.shimwright:draw-drift");
   EXPECT_EQ(items[0].title, "New service book");
   EXPECT_EQ(items[0].context, "com.sun.star.sheet.SpreadsheetDocument");
   ASSERT_TRUE(dispatch(office, document, items[0]));

@@ -79,6 +79,7 @@ void make_page_styles(const Ref<css::sheet::XSpreadsheetDocument>& book) {
   make_page(book, landscape_parted, true, 2);
   make_page(book, portrait_long, false, 2);
   make_page(book, portrait_parted, false, 2);
+  make_page(book, portrait_charts, false, 0);
 }
 
 }  // namespace shimwright::book::style

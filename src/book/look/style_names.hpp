@@ -149,6 +149,7 @@ inline constexpr std::int32_t grid_colour = 0xE3E5E8;
 inline constexpr std::string_view portrait = "Book portrait";
 inline constexpr std::string_view portrait_long = "Book portrait long";      // on two pages
 inline constexpr std::string_view portrait_parted = "Book portrait parted";  // where the sheet says
+inline constexpr std::string_view portrait_charts = "Book portrait charts";  // where the sheet says
 inline constexpr std::string_view landscape = "Book landscape";
 inline constexpr std::string_view landscape_long = "Book landscape long";  // as many as it takes
 inline constexpr std::string_view landscape_parted =

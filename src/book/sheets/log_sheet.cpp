@@ -47,7 +47,7 @@ SheetDescription describe_log(const Places&) {
   constexpr int last_column = place::first.column + log_columns - 1;
   SheetDescription sheet;
   sheet.name = sheet_name::log;
-  sheet.column_mm = {2};
+  sheet.column_mm = {9};
   sheet.row_mm = 5.5;
   sheet.row_heights = {{0, 10}, {1, 5}, {place::note_row, 7}, {place::first.row - 1, 8}};
   sheet.last_row = place::first.row + place::ruled_rows - 1;
@@ -75,6 +75,11 @@ SheetDescription describe_log(const Places&) {
     if (look.style == style::log_length) ground.grades = {in_inches()};
     sheet.grounds.push_back(std::move(ground));
   }
+  Table numbers{.name = "rows", .first = {place::number_column, place::first.row}};
+  for (int i = 1; i <= place::rows; ++i) numbers.rows.push_back(std::to_string(i));
+  numbers.columns = {
+      {.name = "row", .style = std::string(style::row_number), .content = Typed{"{0}"}}};
+  sheet.tables.push_back(std::move(numbers));
   sheet.names = {{std::string(place::range_name), block(place::first, log_columns, place::rows)}};
   return sheet;
 }

@@ -176,6 +176,8 @@ class ReadMeDescription {
             more_than_none("outside count", style::trouble_found)});
     figure("change count", Shows{"book", "change label"});
     figure("buy count", Shows{"book", "buy label"});
+    height(11);
+    add("next check", line(row_++), style::text, Shows{"next check", "line"});
   }
 
   // All that the boxes may have no room for, below what goes on paper.

@@ -16,6 +16,7 @@
 #include <string_view>
 
 #include "core/drift/history.hpp"
+#include "core/drift/line.hpp"
 #include "core/values/length.hpp"
 #include "core/values/verdict.hpp"
 
@@ -45,5 +46,11 @@ struct Due {
 // BadInput for limits or a shim that cannot be, and a confidence below 0.5 or not below 1.
 std::optional<Due> due_after(const History& history, Length fitted, const Limits& limits,
                              double confidence = default_confidence);
+
+// The same of a line whose scatter is not known by its own points alone: its residual sd and error
+// of the slope as they are to count, with so many degrees of freedom for Student's t, and the
+// largest distance of its checks.
+Due due_of(const Line& line, double degrees, double last, Length fitted, const Limits& limits,
+           double confidence = default_confidence);
 
 }  // namespace shimwright

@@ -33,7 +33,7 @@ void add_failed(Findings& found, Page page, const Entry& entry, Told name) {
 }
 
 void tell_failures_on_engine(const Service& service, Findings& found) {
-  constexpr std::array<std::pair<Entry Service::*, Say>, 15> settings{
+  constexpr std::array<std::pair<Entry Service::*, Say>, 18> settings{
       {{&Service::engine, Say::name_of_engine},
        {&Service::unit, Say::name_of_unit},
        {&Service::doubt, Say::name_of_doubt},
@@ -48,6 +48,9 @@ void tell_failures_on_engine(const Service& service, Findings& found) {
        {&Service::firing, Say::name_of_firing},
        {&Service::margin, Say::name_of_margin},
        {&Service::camshafts_out, Say::name_of_camshafts},
+       {&Service::distance_unit, Say::engine_distance_unit},
+       {&Service::interval, Say::engine_interval},
+       {&Service::earlier, Say::engine_earlier},
        {&Service::language, Say::name_of_language}}};
   for (const auto& [entry, name] : settings)
     add_failed(found, Page::engine, service.*entry, {name});

@@ -120,6 +120,8 @@ void read_taken(Service& service, const Row& row) {
   service.gaps_taken = text_at(row, 1);
 }
 
+void read_drawn(Service& service, const Row& row) { service.drawn = text_at(row, 0); }
+
 void read_box(Service& service, const Row& row) {
   const int letters = whole_in(value_at(row, 0));
   const int lines = whole_in(value_at(row, 1));
@@ -138,6 +140,7 @@ constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>
      {"recheck", read_recheck},
      {"bench", read_bench},
      {"taken", read_taken},
+     {"drawn", read_drawn},
      {"box", read_box}}};
 
 }  // namespace

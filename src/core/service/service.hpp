@@ -113,6 +113,7 @@ struct Service {
   std::vector<ArrivalEntries> arrivals;  // every row of the sheet, blank ones too
   std::vector<RecheckEntries> recheck;
   std::vector<BenchEntries> bench;
+  std::string drawn;        // what the charts of Drift were drawn from (drift_findings.hpp)
   std::string bench_taken;  // when, as the command wrote it; empty: nothing is on the bench
   std::string gaps_taken;   // the gaps on Head then (gaps_taken.hpp)
 
@@ -144,6 +145,7 @@ struct Service {
 //   recheck | 1 EX L | gap after fitting | why it may stay as it is
 //   bench   | 1 | kind | stop | valve | out | in | from | done
 //   taken   | list | when | gaps on Head then
+//   drawn   | drift | what from
 //   box     | head | letters | lines
 Service service_of(const EntryTable& entries);
 

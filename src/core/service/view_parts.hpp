@@ -49,7 +49,7 @@ inline constexpr std::pair<std::string_view, Say> sheet_titles[] = {
     {"title measure", Say::sheet_measure}, {"title shims", Say::sheet_shims},
     {"title plan", Say::sheet_plan},       {"title arrivals", Say::sheet_arrivals},
     {"title fit", Say::sheet_fit},         {"title recheck", Say::sheet_recheck},
-    {"title log", Say::sheet_log},
+    {"title log", Say::sheet_log},         {"title drift", Say::sheet_drift},
 };
 
 // The stable word `yes`, or nothing.

@@ -172,6 +172,7 @@ constexpr Text texts[]{
     Text{Say::sheet_fit, "Fit"},
     Text{Say::sheet_recheck, "Recheck"},
     Text{Say::sheet_log, "Log"},
+    Text{Say::sheet_drift, "Drift"},
     // ---- What the entries are called in a remark.
     Text{Say::exhaust_side, "Exhaust side"},
     Text{Say::inlet_side, "Inlet side"},
@@ -885,6 +886,120 @@ constexpr Text texts[]{
     Text{Say::log_temperature, "\u00b0C"},
     Text{Say::log_who, "measured by"},
     Text{Say::log_remark, "note"},
+    // What is odd in the log, and Drift.
+    Text{Say::log_odd_unknown,
+         "No valve of this engine is called {0} ({2?row|rows} {1} of Log). If it was given another "
+         "name, put the present one there; until then {2?that row counts|those rows count} for no "
+         "valve."},
+    Text{Say::log_odd_no_valve,
+         "{1?Row|Rows} {0} of Log {1?names|name} no valve and {1?counts|count} for none."},
+    Text{Say::log_odd_no_distance,
+         "{1?Row|Rows} {0} of Log {1?has|have} no distance and {1?tells|tell} nothing of drift."},
+    Text{Say::log_odd_no_date,
+         "{1?Row|Rows} {0} of Log {1?has|have} no date: {1?it counts|they count} by distance all "
+         "the same."},
+    Text{Say::log_odd_day, "Log, {0}, {2?row|rows} {1}: this is no day. Write it as 2021-05-04."},
+    Text{Say::log_odd_text,
+         "Log, {0}, {2?row|rows} {1}: words stand where a number is due, and count as blank."},
+    Text{Say::log_odd_gap,
+         "Log, {1?row|rows} {0}: a gap below 0 or above 5 mm (0.197 in) cannot be, and counts as "
+         "blank."},
+    Text{Say::log_odd_shim,
+         "Log, {1?row|rows} {0}: a shim of 0 or less, or above 20 mm (0.787 in), cannot be, and "
+         "counts as blank."},
+    Text{Say::log_odd_backwards,
+         "Log: the distance goes backwards, from {2} on {3} to {1} on {0}. If the instrument was "
+         "replaced, add to every later distance what the old one had counted."},
+    Text{Say::log_odd_one_day,
+         "Log: {1} checks on one day, {0}. They count each at its own distance; if they are one "
+         "check, give them one number."},
+    Text{Say::log_odd_twice,
+         "Log: {0} stands more than once in a round (rows {1}). What is read twice at one distance "
+         "counts as its mean."},
+    Text{Say::drift_odd_still,
+         "{0}: gap and shim come to the same at every check. Was it measured each time, or copied "
+         "from the last?"},
+    Text{Say::drift_heading, "How each valve moves with use: lengths in {0}, distance in {1}"},
+    Text{Say::drift_tally, "{0} {0?check|checks}, the last at {1} {2}"},
+    Text{Say::drift_next, "Next check"},
+    Text{Say::drift_next_line, "Next check: {0}. {1}"},
+    Text{Say::drift_at, "at {0} {1}"},
+    Text{Say::drift_at_once, "now"},
+    Text{Say::drift_not_known, "not known yet"},
+    Text{Say::drift_why_tight,
+         "{0} may be at its smallest gap from {1} {2} on, as its checks go; rounded down."},
+    Text{Say::drift_why_loose,
+         "{0} may be at its largest gap from {1} {2} on, as its checks go; rounded down."},
+    Text{Say::drift_why_now, "For all that the checks can prove, {0} may be at a limit already."},
+    Text{Say::drift_why_manual, "By the manual: {0} {1} after the last check at {2} {1}."},
+    Text{Say::drift_why_empty, "The log is empty yet. Go by the manual."},
+    Text{Say::drift_why_no_interval, "Go by the manual, and enter its interval on Engine."},
+    Text{Say::drift_why_few,
+         "{0} {0?check|checks} in the log: the drift is reckoned from three on."},
+    Text{Say::drift_why_steady, "As the checks go, no valve comes to a limit."},
+    Text{Say::drift_closing, "closing up"},
+    Text{Say::drift_opening, "opening up"},
+    Text{Say::drift_steady, "steady"},
+    Text{Say::drift_checks_of, "{0} of 3 checks"},
+    Text{Say::drift_rate, "{0} \u00b1 {1}"},
+    Text{Say::drift_tight_at, "tight at {0}"},
+    Text{Say::drift_loose_at, "loose at {0}"},
+    Text{Say::drift_no_check, "Not in the log."},
+    Text{Say::drift_one_check, "One check: nothing to hold it against yet."},
+    Text{Say::drift_two_checks,
+         "Moved by {0} between two checks; a third shows whether that goes on."},
+    Text{Say::drift_no_limits, "Its limits are not entered on Engine."},
+    Text{Say::drift_no_shim, "The log has no shim for it."},
+    Text{Say::drift_still, "The same at every check: was it measured each time?"},
+    Text{Say::drift_now_tight, "May be tight already: measure it again first."},
+    Text{Say::drift_now_loose, "May be loose already: measure it again first."},
+    Text{Say::drift_means_closing, "Closes up, as most valves do with use."},
+    Text{Say::drift_means_opening, "Opens: cam, bucket or shim is wearing."},
+    Text{Say::drift_means_steady, "Its checks prove no drift."},
+    Text{Say::drift_unlike_closing,
+         "Closes faster than its siblings: have valve and seat looked at."},
+    Text{Say::drift_unlike_opening,
+         "Opens faster than its siblings: have cam and bucket looked at."},
+    Text{Say::drift_box_now,
+         "Do not rely on the distance for {0}: the checks cannot prove that it is inside its "
+         "limits even now. Measure it again."},
+    Text{Say::drift_box_unlike,
+         "{0} {0?moves|move} unlike the other valves of that side. See the engine\u2019s manual, "
+         "or ask a licensed mechanic, before the engine runs much further."},
+    Text{Say::drift_changed,
+         "The log or the limits have changed since the charts were drawn: press Draw the drift."},
+    Text{Say::drift_undrawn, "For the charts press Draw the drift."},
+    Text{Say::drift_calm,
+         "A straight line knows nothing of what wears suddenly, and no reckoning lengthens the "
+         "manual\u2019s interval: what comes first counts."},
+    Text{Say::drift_empty,
+         "Nothing to show yet: the log is empty. It fills as checks are closed, and older logs can "
+         "be entered there, a row for each valve at each check."},
+    Text{Say::drift_column_course, "course"},
+    Text{Say::drift_column_rate, "rate per 1 000"},
+    Text{Say::drift_column_meets, "line meets limit"},
+    Text{Say::drift_column_cautious, "cautious"},
+    Text{Say::drift_column_words, "what that means"},
+    Text{
+        Say::drift_about,
+        "Rate: how gap + shim changes per 1 000 of distance, give or take its standard error. "
+        "Cautious: from there on one more reading might be at the limit, with odds of 1 in 20. "
+        "Unlike its siblings is a valve whose rate lies so far from theirs that fewer than 1 sound "
+        "engine in 20 would show any. In the charts, which Draw the drift makes, the plain ground "
+        "is the exhaust\u2019s limits, the stripes are the inlet\u2019s, and dotted is the "
+        "cautious "
+        "bound."},
+    Text{Say::drift_draw, "Draw the drift"},
+    Text{Say::drift_nothing_to_draw,
+         "There is nothing to draw yet: the log holds no check of this engine\u2019s valves."},
+    Text{Say::drift_no_sheet,
+         "This book has no sheet for the drift. Books made by this version have one."},
+    Text{Say::drift_chart_title, "Cylinder {0}: gap with the shim now in place, {1}, over {2}"},
+    Text{Say::drift_chart_band_exhaust, "limits, exhaust"},
+    Text{Say::drift_chart_band_inlet, "limits, inlet"},
+    Text{Say::drift_chart_line, "line through the checks"},
+    Text{Say::drift_chart_cautious, "cautious bound"},
+    Text{Say::drift_chart_changed, "shim changed"},
     // Head.
     Text{Say::head_seen, "Seen from above, {0} side away from you."},
     Text{Say::head_seen_from_left,

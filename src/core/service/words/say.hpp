@@ -142,6 +142,7 @@ enum class Say {
   sheet_fit,
   sheet_recheck,
   sheet_log,
+  sheet_drift,
   // ---- What the entries are called in a remark.
   exhaust_side,
   inlet_side,
@@ -624,6 +625,76 @@ enum class Say {
   log_temperature,
   log_who,
   log_remark,
+
+  // What is odd in the log, and Drift.
+  log_odd_unknown,      // name, rows, count
+  log_odd_no_valve,     // rows, count
+  log_odd_no_distance,  // rows, count
+  log_odd_no_date,      // rows, count
+  log_odd_day,          // heading, rows, count
+  log_odd_text,         // heading, rows, count
+  log_odd_gap,          // rows, count
+  log_odd_shim,         // rows, count
+  log_odd_backwards,    // day, distance, the larger, its day
+  log_odd_one_day,      // day, checks
+  log_odd_twice,        // valve, rows
+  drift_odd_still,      // valves
+  drift_heading,        // unit, unit of distance
+  drift_tally,          // checks, distance, unit
+  drift_next,
+  drift_next_line,  // when, why
+  drift_at,         // distance, unit
+  drift_at_once,
+  drift_not_known,
+  drift_why_tight,   // valve, distance, unit
+  drift_why_loose,   // valve, distance, unit
+  drift_why_now,     // valves
+  drift_why_manual,  // interval, unit, distance
+  drift_why_empty,
+  drift_why_no_interval,
+  drift_why_few,  // checks
+  drift_why_steady,
+  drift_closing,
+  drift_opening,
+  drift_steady,
+  drift_checks_of,  // checks
+  drift_rate,       // rate, its error
+  drift_tight_at,   // distance
+  drift_loose_at,   // distance
+  drift_no_check,
+  drift_one_check,
+  drift_two_checks,  // how far
+  drift_no_limits,
+  drift_no_shim,
+  drift_still,
+  drift_now_tight,
+  drift_now_loose,
+  drift_means_closing,
+  drift_means_opening,
+  drift_means_steady,
+  drift_unlike_closing,
+  drift_unlike_opening,
+  drift_box_now,     // valves
+  drift_box_unlike,  // valves
+  drift_changed,
+  drift_undrawn,
+  drift_calm,
+  drift_empty,
+  drift_column_course,
+  drift_column_rate,
+  drift_column_meets,
+  drift_column_cautious,
+  drift_column_words,
+  drift_about,
+  drift_draw,
+  drift_nothing_to_draw,
+  drift_no_sheet,
+  drift_chart_title,  // cylinder, unit, unit of distance
+  drift_chart_band_exhaust,
+  drift_chart_band_inlet,
+  drift_chart_line,
+  drift_chart_cautious,
+  drift_chart_changed,
 
   // Head.
   head_seen,               // side

@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/service/drift_findings.hpp"
+
+#include <algorithm>
+#include <bit>
+#include <cmath>
+#include <map>
+#include <set>
+#include <tuple>
+
+#include "core/entries/entry_row.hpp"
+#include "core/service/entered.hpp"
+#include "core/service/findings.hpp"
+#include "core/values/bounds.hpp"
+#include "core/values/text.hpp"
+
+namespace shimwright {
+namespace {
+
+std::optional<Limits> limits_of(const Service::SideEntries& entries, Unit unit) {
+  const auto min = length_entered(entries.min, unit);
+  const auto max = length_entered(entries.max, unit);
+  if (!min || !max || *min < Length() || *max < *min || *max == Length()) return std::nullopt;
+  return Limits{*min, *max};
+}
+
+std::string unit_of_distance(const Service& service) {
+  for (const std::string_view unit : {"km", "miles", "hours"})
+    if (same_word(word_in(service.distance_unit), unit)) return std::string(unit);
+  return "km";
+}
+
+// Rows in the order in which they were made: by the day of their check, by its number and round.
+// One without a day has that of another row of its check.
+class TimeOrder {
+ public:
+  explicit TimeOrder(const ReadLog& log) {
+    for (const LoggedRow& one : log.rows)
+      if (one.row.check > 0 && one.row.date) {
+        double& day = days_[one.row.check];
+        day = std::max(day, *one.row.date);
+      }
+  }
+
+  auto key(const LoggedRow& one) const {
+    const auto known = days_.find(one.row.check);
+    const double day = one.row.date.value_or(known == days_.end() ? 0 : known->second);
+    return std::tuple(day, one.row.check, one.row.round, one.row.distance.value_or(0), one.number);
+  }
+
+ private:
+  std::map<std::int64_t, double> days_;
+};
+
+class DriftFinder {
+ public:
+  DriftFinder(const Service& service, const EntryTable& log) : service_(service) {
+    const Unit unit = unit_of(service);
+    const std::string half = word_in(service.half);
+    found_.teller = Teller(language_named(word_in(service.language)), unit,
+                           half.find(',') == std::string::npos ? "." : ",", Terms::book);
+    found_.distance_unit = unit_of_distance(service);
+    if (const auto interval = number_entered(service.interval); interval && *interval > 0)
+      found_.interval = *interval;
+    std::vector<std::string> names;
+    for (const auto& valve : service.valves) names.push_back(valve.name);
+    found_.log = read_log(log, unit, names);
+    doubt_ = std::max(length_entered(service.doubt, unit).value_or(Length()), Length());
+    for (const auto& valve : service.valves)
+      found_.valves.push_back(
+          {.side = valve.side, .limits = limits_of(service.of(valve.side), unit)});
+  }
+
+  DriftFindings found() && {
+    follow();
+    found_.drift = judge_together(found_.valves, doubt_);
+    look_ahead();
+    return std::move(found_);
+  }
+
+ private:
+  void follow() {
+    const TimeOrder order(found_.log);
+    std::vector<const LoggedRow*> rows;
+    for (const LoggedRow& one : found_.log.rows) rows.push_back(&one);
+    std::ranges::sort(rows, {}, [&order](const LoggedRow* one) { return order.key(*one); });
+    std::map<std::string, std::size_t> index;
+    for (std::size_t i = 0; i < service_.valves.size(); ++i) index[service_.valves[i].name] = i;
+    std::vector<Followed> followed(service_.valves.size());
+    found_.changes.resize(service_.valves.size());
+    std::set<double> distances;
+    for (const LoggedRow* one : rows) {
+      const auto known = index.find(one->row.valve);
+      if (known == index.end()) continue;
+      follow(one->row, known->second, followed[known->second], distances);
+    }
+    for (std::size_t i = 0; i < followed.size(); ++i)
+      found_.valves[i].points = followed[i].points();
+    found_.checks = distances.size();
+    if (!distances.empty()) found_.last = *distances.rbegin();
+  }
+
+  // Found over the shim found, and left over the shim fitted.
+  void follow(const LogRow& row, std::size_t valve, Followed& followed,
+              std::set<double>& distances) {
+    const auto fitted = row.shim_fitted ? row.shim_fitted : row.shim_found;
+    if (fitted) found_.valves[valve].fitted = fitted;
+    if (!row.distance || std::abs(*row.distance) > largest_distance) return;
+    const bool is_found = row.gap_found && row.shim_found;
+    const bool is_left = row.gap_left && row.shim_fitted;
+    if (is_found) followed.add(*row.distance, *row.gap_found, *row.shim_found);
+    if (is_left) followed.add(*row.distance, *row.gap_left, *row.shim_fitted);
+    if (!is_found && !is_left) return;
+    distances.insert(*row.distance);
+    if (row.shim_found && row.shim_fitted && *row.shim_found != *row.shim_fitted)
+      found_.changes[valve].push_back(*row.distance);
+  }
+
+  void look_ahead() {
+    std::optional<double> cautious;
+    for (std::size_t i = 0; i < found_.drift.valves.size(); ++i) {
+      const auto& due = found_.drift.valves[i].due;
+      if (!due || !due->cautious || (cautious && *cautious <= *due->cautious)) continue;
+      cautious = due->cautious;
+      found_.first_due = i;
+    }
+    if (found_.last) found_.next = next_check(*found_.last, cautious, found_.interval);
+  }
+
+  const Service& service_;
+  Length doubt_;
+  DriftFindings found_;
+};
+
+// FNV-1a: of no use against malice, and of none needed.
+class Mark {
+ public:
+  void add(std::uint64_t value) {
+    for (int byte = 0; byte < 8; ++byte) {
+      mark_ ^= value >> (8 * byte) & 0xFF;
+      mark_ *= 0x100000001b3;
+    }
+  }
+  void add(double value) { add(std::bit_cast<std::uint64_t>(value)); }
+  void add(const std::optional<Length>& length) {
+    add(static_cast<std::uint64_t>(length ? length->nanometres() : -1));
+  }
+  // A letter first, so that no cell takes it for a number.
+  std::string text() const {
+    constexpr std::string_view figures = "0123456789abcdef";
+    std::string text = "m";
+    for (int shift = 60; shift >= 0; shift -= 4) text += figures[mark_ >> shift & 0xF];
+    return text;
+  }
+
+ private:
+  std::uint64_t mark_ = 0xcbf29ce484222325;
+};
+
+}  // namespace
+
+DriftFindings drift_findings_in(const Service& service, const EntryTable& log) {
+  return DriftFinder(service, log).found();
+}
+
+std::vector<std::size_t> valves_at_a_limit(const DriftFindings& found) {
+  std::vector<std::size_t> valves;
+  for (std::size_t i = 0; i < found.valves.size(); ++i) {
+    const auto& due = found.drift.valves[i].due;
+    if (due && due->cautious && *due->cautious <= found.valves[i].points.back().x)
+      valves.push_back(i);
+  }
+  return valves;
+}
+
+std::string drawing_mark(const DriftFindings& found) {
+  Mark mark;
+  mark.add(static_cast<std::uint64_t>(found.teller.unit()));
+  for (const char letter : found.distance_unit) mark.add(static_cast<std::uint64_t>(letter));
+  mark.add(found.interval.value_or(0));
+  for (std::size_t i = 0; i < found.valves.size(); ++i) {
+    const ValveToJudge& valve = found.valves[i];
+    mark.add(static_cast<std::uint64_t>(valve.points.size()));
+    for (const Point& point : valve.points) {
+      mark.add(point.x);
+      mark.add(point.y);
+    }
+    mark.add(valve.fitted);
+    mark.add(valve.limits ? std::optional(valve.limits->min) : std::nullopt);
+    mark.add(valve.limits ? std::optional(valve.limits->max) : std::nullopt);
+    for (const double change : found.changes[i]) mark.add(change);
+    if (const auto& line = found.drift.valves[i].line) mark.add(line->residual_sd);
+  }
+  return mark.text();
+}
+
+}  // namespace shimwright
