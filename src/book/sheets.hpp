@@ -38,7 +38,7 @@ struct SheetPlan {
 inline constexpr SheetPlan sheet_plans[] = {
     {describe_read_me}, {describe_engine}, {describe_head, draw_head}, {describe_measure},
     {describe_shims},   {describe_plan},   {describe_arrivals},        {describe_fit},
-    {describe_recheck}, {describe_log},     {describe_drift},
+    {describe_recheck}, {describe_log},    {describe_drift},
 };
 
 // How many stops the engine as it comes has; 2 where its firing is still to be entered.

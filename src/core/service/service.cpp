@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "core/service/service.hpp"
 
-#include <array>
 #include <cstddef>
 #include <string_view>
 #include <utility>
@@ -40,28 +39,28 @@ std::optional<Side> side_named(std::string_view word) {
   return std::nullopt;
 }
 
-constexpr std::array<std::pair<std::string_view, Entry Service::*>, 21> settings{
-    {{"engine", &Service::engine},
-     {"unit", &Service::unit},
-     {"language", &Service::language},
-     {"half", &Service::half},
-     {"currency", &Service::currency},
-     {"doubt", &Service::doubt},
-     {"allowed difference", &Service::allowed_difference},
-     {"marks", &Service::marks},
-     {"stay clear", &Service::stay_clear},
-     {"touch good", &Service::touch_good},
-     {"first", &Service::first},
-     {"work", &Service::work},
-     {"nearest", &Service::nearest},
-     {"firing", &Service::firing},
-     {"margin", &Service::margin},
-     {"camshafts out", &Service::camshafts_out},
-     {"distance unit", &Service::distance_unit},
-     {"interval", &Service::interval},
-     {"earlier distance", &Service::earlier},
-     {"check", &Service::check_number},
-     {"round", &Service::round}}};
+constexpr std::pair<std::string_view, Entry Service::*> settings[] = {
+    {"engine", &Service::engine},
+    {"unit", &Service::unit},
+    {"language", &Service::language},
+    {"half", &Service::half},
+    {"currency", &Service::currency},
+    {"doubt", &Service::doubt},
+    {"allowed difference", &Service::allowed_difference},
+    {"marks", &Service::marks},
+    {"stay clear", &Service::stay_clear},
+    {"touch good", &Service::touch_good},
+    {"first", &Service::first},
+    {"work", &Service::work},
+    {"nearest", &Service::nearest},
+    {"firing", &Service::firing},
+    {"margin", &Service::margin},
+    {"camshafts out", &Service::camshafts_out},
+    {"distance unit", &Service::distance_unit},
+    {"interval", &Service::interval},
+    {"earlier distance", &Service::earlier},
+    {"check", &Service::check_number},
+    {"round", &Service::round}};
 
 void read_setting(Service& service, const Row& row) {
   for (const auto& [name, member] : settings)
@@ -128,20 +127,12 @@ void read_box(Service& service, const Row& row) {
   if (letters > 0 && lines > 0) service.boxes[lower_case(word_in(row[1]))] = {letters, lines};
 }
 
-constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>, 12> kinds{
-    {{"setting", read_setting},
-     {"side", read_side},
-     {"valve", read_valve},
-     {"spare", read_spare},
-     {"note", read_note},
-     {"sizes", read_sizes},
-     {"single", read_single},
-     {"arrival", read_arrival},
-     {"recheck", read_recheck},
-     {"bench", read_bench},
-     {"taken", read_taken},
-     {"drawn", read_drawn},
-     {"box", read_box}}};
+constexpr std::pair<std::string_view, void (*)(Service&, const Row&)> kinds[] = {
+    {"setting", read_setting}, {"side", read_side},       {"valve", read_valve},
+    {"spare", read_spare},     {"note", read_note},       {"sizes", read_sizes},
+    {"single", read_single},   {"arrival", read_arrival}, {"recheck", read_recheck},
+    {"bench", read_bench},     {"taken", read_taken},     {"drawn", read_drawn},
+    {"box", read_box}};
 
 }  // namespace
 
