@@ -6,7 +6,6 @@
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XTitle.hpp>
-#include <com/sun/star/sheet/XCalculatable.hpp>
 
 #include "book/places.hpp"
 #include "commands/book_command.hpp"
@@ -122,18 +121,13 @@ class BringInCommand : public BookCommand {
     const int first = log.last_used_row() + 1;
     const auto model = Ref<css::frame::XModel>(book().document(), css::uno::UNO_QUERY_THROW);
     model->lockControllers();
-    const auto calculation = as<css::sheet::XCalculatable>(book().document());
-    const bool automatic = calculation->isAutomaticCalculationEnabled();
-    calculation->enableAutomaticCalculation(false);
     bool done = false;
     try {
       done = change({log.sheet()}, [&] { log.append(rows, found().teller.unit()); });
     } catch (...) {
-      calculation->enableAutomaticCalculation(automatic);
       model->unlockControllers();
       throw;
     }
-    calculation->enableAutomaticCalculation(automatic);
     model->unlockControllers();
     if (!done) return;
     show(log.sheet(), {book::log_place::first.column, first});
