@@ -6,6 +6,7 @@
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XTitle.hpp>
+#include <set>
 
 #include "book/places.hpp"
 #include "commands/book_command.hpp"
@@ -134,11 +135,8 @@ class BringInCommand : public BookCommand {
     const auto window = books_.front()->getContainerWindow();
     as<css::awt::XTopWindow>(window)->toFront();
     tell_over(books_.front());
-    std::vector<std::int64_t> checks;
-    for (const LogRow& row : rows) checks.push_back(row.check);
-    std::ranges::sort(checks);
-    const auto others = std::ranges::unique(checks);
-    checks.erase(others.begin(), others.end());
+    std::set<std::int64_t> checks;
+    for (const LogRow& row : rows) checks.insert(row.check);
     inform(say(Say::bring_done,
                {static_cast<std::int64_t>(rows.size()), static_cast<std::int64_t>(checks.size())}));
   }
