@@ -6,7 +6,7 @@
 #include <com/sun/star/frame/Desktop.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XTitle.hpp>
-#include <com/sun/star/sheet/XCalculatable.hpp>
+#include <set>
 
 #include "book/places.hpp"
 #include "commands/book_command.hpp"
@@ -122,29 +122,21 @@ class BringInCommand : public BookCommand {
     const int first = log.last_used_row() + 1;
     const auto model = Ref<css::frame::XModel>(book().document(), css::uno::UNO_QUERY_THROW);
     model->lockControllers();
-    const auto calculation = as<css::sheet::XCalculatable>(book().document());
-    const bool automatic = calculation->isAutomaticCalculationEnabled();
-    calculation->enableAutomaticCalculation(false);
     bool done = false;
     try {
       done = change({log.sheet()}, [&] { log.append(rows, found().teller.unit()); });
     } catch (...) {
-      calculation->enableAutomaticCalculation(automatic);
       model->unlockControllers();
       throw;
     }
-    calculation->enableAutomaticCalculation(automatic);
     model->unlockControllers();
     if (!done) return;
     show(log.sheet(), {book::log_place::first.column, first});
     const auto window = books_.front()->getContainerWindow();
     as<css::awt::XTopWindow>(window)->toFront();
     tell_over(books_.front());
-    std::vector<std::int64_t> checks;
-    for (const LogRow& row : rows) checks.push_back(row.check);
-    std::ranges::sort(checks);
-    const auto others = std::ranges::unique(checks);
-    checks.erase(others.begin(), others.end());
+    std::set<std::int64_t> checks;
+    for (const LogRow& row : rows) checks.insert(row.check);
     inform(say(Say::bring_done,
                {static_cast<std::int64_t>(rows.size()), static_cast<std::int64_t>(checks.size())}));
   }

@@ -3,12 +3,14 @@
 
 #include <algorithm>
 #include <com/sun/star/awt/FontWeight.hpp>
+#include <com/sun/star/awt/Key.hpp>
 #include <com/sun/star/awt/PosSize.hpp>
 #include <com/sun/star/awt/XButton.hpp>
 #include <com/sun/star/awt/XDialog.hpp>
 #include <com/sun/star/awt/XDialogProvider2.hpp>
 #include <com/sun/star/awt/XFocusListener.hpp>
 #include <com/sun/star/awt/XItemList.hpp>
+#include <com/sun/star/awt/XKeyListener.hpp>
 #include <com/sun/star/awt/XListBox.hpp>
 #include <com/sun/star/awt/XTextComponent.hpp>
 #include <com/sun/star/awt/XTopWindow.hpp>
@@ -42,6 +44,21 @@ class EnterGiver : public cppu::WeakImplHelper1<css::awt::XFocusListener> {
 
  private:
   Ref<css::beans::XPropertySet> button_;
+};
+
+// The space bar does what a double click does.
+class SpaceBar : public cppu::WeakImplHelper1<css::awt::XKeyListener> {
+ public:
+  explicit SpaceBar(const Ref<css::awt::XActionListener>& listener) : listener_(listener) {}
+
+  void SAL_CALL keyPressed(const css::awt::KeyEvent& key) override {
+    if (key.KeyCode == css::awt::Key::SPACE) listener_->actionPerformed({});
+  }
+  void SAL_CALL keyReleased(const css::awt::KeyEvent&) override {}
+  void SAL_CALL disposing(const css::lang::EventObject&) override {}
+
+ private:
+  Ref<css::awt::XActionListener> listener_;
 };
 
 Ref<css::awt::XDialog> load(const Ref<css::uno::XComponentContext>& context, std::string_view name,
@@ -176,10 +193,10 @@ void Form::listen(const Ref<css::awt::XTextListener>& to_fields,
 
 void Form::on_press(std::string_view control, const Ref<css::awt::XActionListener>& listener) {
   const auto one = dialog_->getControl(to_office(control));
-  if (const Ref<css::awt::XButton> button(one, css::uno::UNO_QUERY); button.is())
-    button->addActionListener(listener);
-  else
-    as<css::awt::XListBox>(one)->addActionListener(listener);
+  const Ref<css::awt::XListBox> list(one, css::uno::UNO_QUERY);
+  if (!list.is()) return as<css::awt::XButton>(one)->addActionListener(listener);
+  list->addActionListener(listener);
+  as<css::awt::XWindow>(one)->addKeyListener(new SpaceBar(listener));
 }
 
 bool Form::run() {

@@ -58,7 +58,7 @@ class Form {
   void listen(const Ref<css::awt::XTextListener>& to_fields,
               const Ref<css::awt::XItemListener>& to_lists);
 
-  // Listeners to one button, and to a double click or Enter on a line of one list.
+  // A listener to one button; to a double click or the space bar on a line of one list.
   void on_press(std::string_view control, const Ref<css::awt::XActionListener>& listener);
 
   // Shown until accepted (true) or cancelled.

@@ -234,16 +234,24 @@ TEST_F(OldLog, rows_have_ticks_that_a_button_sets_and_takes_away) {
   EXPECT_EQ(logged(1, LogColumn::valve), "1 EX L") << "1 EX R was left out";
 }
 
-TEST_F(OldLog, rows_have_ticks_that_keys_set_and_take_away) {
+TEST_F(OldLog, rows_have_ticks_that_keys_and_a_double_click_set_and_take_away) {
   const Window window = ask_for(one_row_a_valve);
+  const std::string rows = label_with(window, "your row");
+  const auto comes_to = [&](const char* words) {
+    return comes_true([&] { return status(window).starts_with(words); }, std::chrono::seconds(5));
+  };
   screen_->focus(title);
-  window.select_line(label_with(window, "your row"), 1);
-  window.focus(label_with(window, "your row"));
+  window.select_line(rows, 1);
+  window.focus(rows);
   wait_for_turn();
-  screen_->press("Return");
-  EXPECT_TRUE(comes_true([&] { return status(window).starts_with("2 rows go into Log"); }));
+  screen_->press("space");
+  EXPECT_TRUE(comes_to("2 rows go into Log")) << "the space bar";
   screen_->press("alt+t");
-  EXPECT_TRUE(comes_true([&] { return status(window).starts_with("3 rows go into Log"); }));
+  EXPECT_TRUE(comes_to("3 rows go into Log")) << "the button's letter";
+  const css::awt::Point corner = window.corner(rows);
+  screen_->double_click(corner.X + 60, corner.Y + 8);
+  EXPECT_TRUE(comes_to("2 rows go into Log")) << "a double click";
+  screen_->picture(PICTURES "/bring-in-ticks.png");
 }
 
 TEST_F(OldLog, what_is_in_log_already_is_left_out) {

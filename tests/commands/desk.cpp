@@ -6,6 +6,7 @@
 #include <com/sun/star/accessibility/AccessibleStateType.hpp>
 #include <com/sun/star/accessibility/XAccessible.hpp>
 #include <com/sun/star/accessibility/XAccessibleAction.hpp>
+#include <com/sun/star/accessibility/XAccessibleComponent.hpp>
 #include <com/sun/star/accessibility/XAccessibleStateSet.hpp>
 #include <com/sun/star/awt/XButton.hpp>
 #include <com/sun/star/awt/XExtendedToolkit.hpp>
@@ -127,6 +128,12 @@ void Window::select_line(std::string_view label, int line) const {
 }
 
 void Window::focus(std::string_view label, int place) const { after(label, place)->setFocus(); }
+
+css::awt::Point Window::corner(std::string_view label, int place) const {
+  return Reference<css::accessibility::XAccessibleComponent>(accessible(after(label, place)),
+                                                             UNO_QUERY_THROW)
+      ->getLocationOnScreen();
+}
 
 std::string Window::entry(std::string_view label, int place) const {
   const Control control = after(label, place);

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <chrono>
+#include <com/sun/star/awt/Point.hpp>
 #include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <functional>
@@ -35,6 +36,8 @@ class Window {
   // Of a list whose lines may be alike, by number, as a click on it does.
   void select_line(std::string_view label, int line) const;
   void focus(std::string_view label, int place = 0) const;
+  // Where its left upper corner is on the screen.
+  css::awt::Point corner(std::string_view label, int place = 0) const;
   bool can_enter(std::string_view label, int place = 0) const;
   // What a screen reader calls it.
   std::string spoken(std::string_view label, int place = 0) const;

@@ -78,6 +78,11 @@ void Screen::press(const std::string& keys) const {
 
 void Screen::type(const std::string& text) const { run({"xdotool", "type", "--", text}); }
 
+void Screen::double_click(int x, int y) const {
+  run({"xdotool", "mousemove", std::to_string(x), std::to_string(y), "click", "--repeat", "2",
+       "--delay", "80", "1"});
+}
+
 void Screen::focus(const std::string& title) const {
   run({"xdotool", "search", "--onlyvisible", "--name", title, "windowfocus", "--sync"});
 }

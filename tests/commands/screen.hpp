@@ -25,6 +25,7 @@ class Screen {
   // Keys as xdotool calls them (`alt+l`, `Tab`, `Return`), to the window that has the focus.
   void press(const std::string& keys) const;
   void type(const std::string& text) const;
+  void double_click(int x, int y) const;
   // The window whose title holds these words: gives it the focus; fills the screen with it.
   void focus(const std::string& title) const;
   void maximize(const std::string& title) const;

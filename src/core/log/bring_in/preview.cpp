@@ -179,7 +179,7 @@ class Previewer {
   void read_lengths(std::size_t row, const Columns& columns, Reading& reading) const {
     for (const auto& [what, column] : columns) {
       const OwnerCell& cell = table_.at(row, column);
-      const auto read = [&](std::optional<Length>& into) {
+      const auto read = [&, column = column](std::optional<Length>& into) {
         put(length_in(cell, mapping_.columns[column], book_), into, reading.why);
       };
       if (what == LogColumn::gap_found) read(reading.row.gap_found);
