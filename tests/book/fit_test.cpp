@@ -145,6 +145,7 @@ Bench bench_of(const OpenBook& book) {
   for (int row = FitMap::head_row; row < FitMap::first_row + fit.rows; ++row)
     for (int column = FitMap::kind; column <= FitMap::done; ++column)
       bench.contents.push_back(book.formula(on_fit, {column, row}));
+  bench.contents.push_back(book.formula(on_fit, FitMap::gaps_taken));
   bench.last_printed_row =
       as<css::sheet::XPrintAreas>(book.sheet(on_fit))->getPrintAreas()[0].EndRow;
   return bench;

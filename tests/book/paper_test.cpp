@@ -282,7 +282,7 @@ TEST(Paper, of_recheck_is_one_page_up_to_48_valves) {
   for (const ValveId& valve : places.valves)
     EXPECT_NE(text.find(name_of(valve, places.layout)), std::string::npos);
   EXPECT_EQ(text.find("###"), std::string::npos) << text;
-  constexpr double smallest_pt = 5.5;
+  constexpr double smallest_pt = 5.3;
   EXPECT_GE(paper.smallest_letters_pt(pages.front()), smallest_pt);
 }
 

@@ -70,7 +70,7 @@ class ReadMeDescription {
   }
 
   void heading(const std::string& name, Say words) {
-    height(5);
+    height(4.5);
     ++row_;
     for (Field& field : heading_fields(name + ".heading", line(row_), said(words)))
       sheet_.fields.push_back(std::move(field));
@@ -87,7 +87,7 @@ class ReadMeDescription {
       ++row_;
     };
     told("stage", Say::stage_label, style::answer, 6.5);
-    told("next step", Say::stage_next, style::text, 10);
+    told("next step", Say::stage_next, style::text, 9);
   }
 
   void write_cautions() {
