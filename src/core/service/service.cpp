@@ -128,7 +128,7 @@ void read_box(Service& service, const Row& row) {
   if (letters > 0 && lines > 0) service.boxes[lower_case(word_in(row[1]))] = {letters, lines};
 }
 
-constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>, 12> kinds{
+constexpr std::array<std::pair<std::string_view, void (*)(Service&, const Row&)>, 13> kinds{
     {{"setting", read_setting},
      {"side", read_side},
      {"valve", read_valve},
