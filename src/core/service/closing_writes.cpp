@@ -11,16 +11,16 @@ namespace shimwright {
 namespace {
 
 enum ValveValue { gap };
-enum RecheckValue { new_gap, why };
+enum RecheckValue { why = 1 };
 constexpr int values_of_arrival = 7;
 
 bool is_empty(const Entry& entry) { return not_given(entry) && !has_failed(entry); }
 
-void clear_recheck(const Service& service, std::vector<EntryWrite>& writes) {
-  for (const auto& row : service.recheck) {
-    if (!is_empty(row.gap)) writes.push_back({"recheck", row.valve, new_gap, Entry()});
+std::vector<EntryWrite> reasons_to_clear(const Service& service) {
+  std::vector<EntryWrite> writes;
+  for (const auto& row : service.recheck)
     if (!is_empty(row.left)) writes.push_back({"recheck", row.valve, why, Entry()});
-  }
+  return writes;
 }
 
 // The shims that are in, the rows of Arrivals that they came from, and the drawer; no gaps.
@@ -29,8 +29,8 @@ std::vector<EntryWrite> shims_and_drawer(const Service& service, const Findings&
   std::vector<EntryWrite> writes = shims_to_enter(service, found);
   std::erase_if(writes,
                 [](const EntryWrite& one) { return one.kind == "valve" && one.value == gap; });
-  std::ranges::copy(drawer.writes, std::back_inserter(writes));
-  clear_recheck(service, writes);
+  for (const auto& more : {drawer.writes, new_gaps_to_clear(service), reasons_to_clear(service)})
+    std::ranges::copy(more, std::back_inserter(writes));
   return writes;
 }
 
