@@ -38,7 +38,7 @@ namespace {
 namespace chart2 = css::chart2;
 
 constexpr float title_pt = 9;
-constexpr float letters_pt = 8;
+constexpr float letters_pt = 9;
 constexpr std::int32_t ink = 0x23272E;
 constexpr sal_Int32 two_decimals = 2;  // the office's own format of that number
 constexpr double fine_step = 0.01;     // gaps at less are shown with more

@@ -104,6 +104,7 @@ SheetDescription describe_drift(const Places& places) {
     for (int row = 0; row < DriftMap::chart_rows; ++row)
       sheet.row_heights.emplace_back(map.row_of_charts(line) + row, DriftMap::chart_row_mm);
   sheet.last_row = map.last_row();
+  sheet.frozen_rows = DriftMap::box_row + DriftMap::box_lines;
   sheet.cursor = {DriftMap::valve, DriftMap::first_row};
   sheet.printed = Area({0, 0}, {DriftMap::edge, map.last_row()});
   sheet.page_style = style::portrait_charts;
