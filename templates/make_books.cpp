@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// Makes the books that ship: a template for each usual engine, and the demo book, filled, as a book
-// and as a template, so that it is found beside the others. Run by the build, in an office of its
-// own with the functions installed.
+// Makes the books that ship: a template for each usual engine, and the demo books, filled, each as
+// a book and as a template, so that it is found beside the others. Run by the build, in an office
+// of its own with the functions installed.
 //
-//   make_books cells.oxt demo.txt folder [title]
+//   make_books cells.oxt entries folder [title]
+//
+// `entries`: the folder with those of the demo books.
 //
 // `title`: only books whose title begins so, such as "Valve service, demo".
 #include <algorithm>
@@ -63,6 +65,27 @@ std::vector<EngineLayout> shipped_layouts() {
   return layouts;
 }
 
+struct Demo {
+  std::string title;  // behind `Valve service, demo`
+  EngineLayout layout;
+  std::string entries;  // file
+};
+
+std::vector<Demo> demos() {
+  const auto three = std::ranges::find(shimwright::presets(), "inline three", &Preset::name);
+  EngineLayout layout = three->layout;
+  layout.exhaust_valves = layout.inlet_valves = 2;
+  layout.name = shimwright::full_name(layout);
+  return {{"", shimwright::inline_four(), "demo.txt"},
+          {" of eight years", layout, "eight_years.txt"}};
+}
+
+std::string text_of(const std::filesystem::path& file) {
+  std::ifstream text(file);
+  if (!text) throw std::runtime_error("cannot read " + file.string());
+  return {std::istreambuf_iterator<char>(text), {}};
+}
+
 void store(const Document& document, const std::filesystem::path& file, std::string_view filter) {
   css::uno::Sequence<css::beans::PropertyValue> how(1);
   how.getArray()[0].Name = "FilterName";
@@ -98,24 +121,22 @@ void make(const std::filesystem::path& extension, const std::filesystem::path& e
     store(document, folder / (title + ".ots"), "calc8_template");
     close(document);
   }
-  const std::string title = "Valve service, demo";
-  if (!title.starts_with(only)) return;
-  const EngineLayout layout = shimwright::inline_four();
-  std::ifstream demo(entries);
-  if (!demo) throw std::runtime_error("cannot read " + entries.string());
-  const std::string filled((std::istreambuf_iterator<char>(demo)), {});
-  const Document document = builder.build(layout, title, filled);
-  book::show(document);
-  store(document, folder / (title + ".ods"), "calc8");
-  store(document, folder / (title + ".ots"), "calc8_template");
-  close(document);
+  for (const Demo& demo : demos()) {
+    const std::string title = "Valve service, demo" + demo.title;
+    if (!title.starts_with(only)) continue;
+    const Document document = builder.build(demo.layout, title, text_of(entries / demo.entries));
+    book::show(document);
+    store(document, folder / (title + ".ods"), "calc8");
+    store(document, folder / (title + ".ots"), "calc8_template");
+    close(document);
+  }
 }
 
 }  // namespace
 
 int main(int count, char** words) {
   if (count != 4 && count != 5) {
-    std::cerr << "make_books cells.oxt demo.txt folder [title]\n";
+    std::cerr << "make_books cells.oxt entries folder [title]\n";
     return 2;
   }
   try {

@@ -9,6 +9,7 @@
 
 #include "book/office/sheet.hpp"
 #include "book/places.hpp"
+#include "core/log/log_row.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/text.hpp"
 
@@ -32,7 +33,8 @@ class Filler {
       : places_(layout),
         engine_(book, sheet_name::engine),
         head_(book, sheet_name::head),
-        shims_(book, sheet_name::shims) {}
+        shims_(book, sheet_name::shims),
+        log_(book, sheet_name::log) {}
 
   void take(const std::string& section, const std::string& line) {
     const auto row = fields_of(line, '|');
@@ -46,6 +48,8 @@ class Filler {
       list(section, row, shims_place::first_ladder, shims_place::ladders);
     else if (section == "single sizes")
       list(section, row, shims_place::first_single, shims_place::singles);
+    else if (section == "log")
+      check(row);
     else
       throw BadInput("there is no section \"" + section + "\"");
   }
@@ -62,13 +66,20 @@ class Filler {
         engine_.entry(place::of(side, rows[i]), values[i]);
       return;
     }
-    const std::map<std::string, At> cells{
-        {"name", place::name},     {"unit", place::unit},
-        {"doubt", place::doubt},   {"allowed", place::allowed},
-        {"marks", place::scheme},  {"use doubt", place::use_doubt},
-        {"first", place::first},   {"touch good", place::touch_good},
-        {"work", place::work},     {"currency", place::currency},
-        {"firing", place::firing}, {"opened", place::opened}};
+    const std::map<std::string, At> cells{{"name", place::name},
+                                          {"unit", place::unit},
+                                          {"doubt", place::doubt},
+                                          {"allowed", place::allowed},
+                                          {"marks", place::scheme},
+                                          {"use doubt", place::use_doubt},
+                                          {"first", place::first},
+                                          {"touch good", place::touch_good},
+                                          {"work", place::work},
+                                          {"currency", place::currency},
+                                          {"firing", place::firing},
+                                          {"opened", place::opened},
+                                          {"distance unit", place::distance_unit},
+                                          {"interval", place::interval}};
     const auto cell = cells.find(pair[0]);
     if (cell == cells.end()) throw BadInput("the engine has no \"" + pair[0] + "\"");
     engine_.entry(cell->second, pair[1]);
@@ -92,11 +103,20 @@ class Filler {
       shims_.entry(right_of(below(first, index), static_cast<int>(i)), row[i]);
   }
 
+  void check(const std::vector<std::string>& row) {
+    if (row.size() > log_columns) throw BadInput("more columns than the log has");
+    for (std::size_t i = 0; i < row.size(); ++i)
+      log_.entry(right_of(below(log_place::first, checks_), static_cast<int>(i)), row[i]);
+    ++checks_;
+  }
+
   Places places_;
   Sheet engine_;
   Sheet head_;
   Sheet shims_;
+  Sheet log_;
   std::map<std::string, int> listed_;
+  int checks_ = 0;  // rows of the log
 };
 
 }  // namespace

@@ -12,9 +12,9 @@
 
 namespace shimwright::book {
 
-// It has sections `[engine]` (key = value), `[valves]`, `[spares]`, `[rows of sizes]` and
-// `[single sizes]` (fields parted by `|`); `#` begins a comment. Throws BadInput with the line for
-// what it cannot place, such as a valve the layout does not have.
+// It has sections `[engine]` (key = value), `[valves]`, `[spares]`, `[rows of sizes]`,
+// `[single sizes]` and `[log]` (fields parted by `|`); `#` begins a comment. Throws BadInput with
+// the line for what it cannot place, such as a valve the layout does not have.
 void fill(const Ref<css::sheet::XSpreadsheetDocument>& book, const EngineLayout& layout,
           std::string_view entries);
 

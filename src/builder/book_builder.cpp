@@ -6,10 +6,13 @@
 #include <cppuhelper/factory.hxx>
 #include <cppuhelper/implbase1.hxx>
 #include <exception>
+#include <list>
 
 #include "book/book.hpp"
 #include "book/filling.hpp"
 #include "builder/layout_values.hpp"
+#include "commands/draw_drift.hpp"
+#include "commands/service_book.hpp"
 
 namespace shimwright::builder {
 namespace {
@@ -26,7 +29,10 @@ class BookBuilder : public cppu::WeakImplHelper1<css::task::XJob> {
     try {
       const Order order = order_of(arguments);
       const auto made = book::build_book(context_, order.layout, order.title);
-      if (!order.entries.empty()) book::fill(made, order.layout, order.entries);
+      if (!order.entries.empty()) {
+        book::fill(made, order.layout, order.entries);
+        draw_drift(made);
+      }
       return css::uno::Any(made);
     } catch (const std::exception& failure) {
       throw css::uno::RuntimeException(office::to_office(failure.what()), {});
@@ -34,6 +40,16 @@ class BookBuilder : public cppu::WeakImplHelper1<css::task::XJob> {
   }
 
  private:
+  // As the command does it; without a log nothing is drawn.
+  void draw_drift(const commands::ServiceBook::Document& made) {
+    const auto book = commands::ServiceBook::in(made);
+    if (!book) return;
+    std::list<commands::Lock> locks;
+    for (const auto& sheet : commands::sheets_of_drift(*book)) locks.emplace_back(sheet).unlock();
+    commands::draw_drift_in(context_, *book);
+    for (commands::Lock& lock : locks) lock.relock();
+  }
+
   book::Ref<css::uno::XComponentContext> context_;
 };
 

@@ -11,6 +11,7 @@
 #include "book/places.hpp"
 #include "commands/book_command.hpp"
 #include "commands/bring_in_dialog.hpp"
+#include "commands/draw_drift.hpp"
 #include "commands/log_range.hpp"
 #include "commands/owner_sheet.hpp"
 #include "core/entries/entry_row.hpp"
@@ -124,7 +125,12 @@ class BringInCommand : public BookCommand {
     model->lockControllers();
     bool done = false;
     try {
-      done = change({log.sheet()}, [&] { log.append(rows, found().teller.unit()); });
+      std::vector<SheetRef> sheets{log.sheet()};
+      for (const SheetRef& sheet : sheets_of_drift(book())) sheets.push_back(sheet);
+      done = change(sheets, [&] {
+        log.append(rows, found().teller.unit());
+        draw_drift_in(over().context, book());
+      });
     } catch (...) {
       model->unlockControllers();
       throw;
