@@ -111,7 +111,7 @@ SheetDescription describe_recheck(const Places& places) {
   const int note_row = place::first.row + places.count();
   SheetDescription sheet;
   sheet.name = sheet_name::recheck;
-  sheet.column_mm = {2, 17, 14, 14, 14, 16, 16, 16, 62, 22, 34, 2};
+  sheet.column_mm = {2, 17, 14, 14, 14, 18, 15, 15, 60, 22, 31, 2};
   sheet.row_mm = 5;  // of the box's lines, too
   sheet.row_heights = {{0, 10},
                        {place::caution_row, 10},

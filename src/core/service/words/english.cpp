@@ -635,8 +635,8 @@ constexpr Text texts[]{
          "Do not call {0} done: {0?its gap is|their gaps are} out of limits. {0?It wants|They "
          "want} another round, or a reason to stay so."},
     Text{Say::recheck_off,
-         "Not as predicted: {0}. See that the shim lies flat and is the one that you meant, then "
-         "measure again."},
+         "Not as predicted: {0}. See that the shim lies flat and is the one you meant; measure "
+         "again."},
     Text{Say::recheck_left, "Left as {0?it is|they are}, by what you entered: {0}."},
     Text{Say::recheck_to_measure, "Still to be measured again: {0}."},
     Text{Say::recheck_also,
@@ -645,8 +645,8 @@ constexpr Text texts[]{
     Text{Say::recheck_in_order,
          "Every new gap reads inside its limits and as predicted: close this check."},
     Text{Say::recheck_again,
-         "Close this check writes these gaps into the log. For a valve that is not in order, and "
-         "has no reason beside it, another round begins."},
+         "Close this check puts the gaps into the log; for what is not in order another round "
+         "begins."},
     Text{Say::recheck_gap_found, "gap found"},
     Text{Say::recheck_shim_found, "shim found"},
     Text{Say::recheck_shim_fitted, "shim fitted"},
