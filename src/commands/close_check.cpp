@@ -7,6 +7,7 @@
 #include "commands/bench_list.hpp"
 #include "commands/book_command.hpp"
 #include "commands/close_dialog.hpp"
+#include "commands/draw_drift.hpp"
 #include "commands/log_range.hpp"
 #include "core/service/closing.hpp"
 
@@ -49,16 +50,19 @@ class CloseCommand : public BookCommand {
     const BenchList list(book().place_of("taken", "list", 0).sheet,
                          static_cast<int>(service().valves.size()));
     std::vector<SheetRef> sheets{log.sheet(), list.sheet()};
-    for (const EntryWrite& one : closing.writes) {
-      const SheetRef sheet = book().place_of(one.kind, one.name, one.value).sheet;
+    const auto add = [&sheets](const SheetRef& sheet) {
       if (std::ranges::find(sheets, sheet) == sheets.end()) sheets.push_back(sheet);
-    }
+    };
+    for (const EntryWrite& one : closing.writes)
+      add(book().place_of(one.kind, one.name, one.value).sheet);
+    for (const SheetRef& sheet : sheets_of_drift(book())) add(sheet);
     const int first_row = log.last_used_row() + 1;
     const bool done = change(sheets, [&] {
       write_all(closing.writes);
       list.empty();
       list.print(0);
       log.append(closing.rows, found().teller.unit());
+      draw_drift_in(over().context, book());
     });
     if (done) show(log.sheet(), {book::log_place::first.column, first_row});
   }

@@ -224,6 +224,18 @@ TEST_F(CloseAtTheDesk, closes_a_check_in_which_nothing_was_changed_below_what_wa
                           UNO_QUERY_THROW);
   EXPECT_EQ(rows_of_log(reloaded), rows_of_log(document_));
   NewBook::close(reloaded);
+  css::uno::Sequence<css::beans::PropertyValue> read_only(2);
+  read_only.getArray()[0].Name = to_office("ReadOnly");
+  read_only.getArray()[0].Value <<= true;
+  read_only.getArray()[1].Name = to_office("OnMainThread");
+  read_only.getArray()[1].Value <<= true;
+  const Document locked(office_->desktop()->loadComponentFromURL(to_office(office::url_of(file)),
+                                                                 to_office("_blank"), 0, read_only),
+                        UNO_QUERY_THROW);
+  dispatch(locked, book::command::close_check);
+  EXPECT_THAT(box(close_title).words(), testing::HasSubstr("open for reading only"));
+  answer(close_title, "OK");
+  NewBook::close(locked);
 }
 
 TEST_F(CloseAtTheDesk, changes_nothing_where_a_password_keeps_a_sheet) {
