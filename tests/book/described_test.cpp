@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "book/book.hpp"
+#include "book/drift_map.hpp"
 #include "book/gathered.hpp"
 #include "book/layouter.hpp"
 #include "core/engine/layout.hpp"
@@ -244,6 +245,16 @@ TEST(Gathered, works_the_decimal_mark_out_anew_with_every_entry) {
     return;
   }
   FAIL() << "no cell holds a half";
+}
+
+// The charts' points are written there.
+TEST(Workings, never_come_so_far_as_what_the_charts_are_drawn_from) {
+  for (const Preset& preset : presets()) {
+    const std::vector<SheetDescription> all = book::descriptions(book::Places(preset.layout));
+    EXPECT_LT(Gathered(all).sheet().column_mm.size(),
+              static_cast<std::size_t>(book::DriftMap::data.column))
+        << preset.name;
+  }
 }
 
 TEST(Shown, is_one_piece_of_an_answer) {
