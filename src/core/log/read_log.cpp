@@ -180,7 +180,7 @@ class LogReader {
   }
 
   static Rows unique(Rows rows) {
-    rows.erase(std::ranges::unique(rows).begin(), rows.end());
+    rows.erase(std::unique(rows.begin(), rows.end()), rows.end());
     return rows;
   }
 
