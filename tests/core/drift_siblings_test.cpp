@@ -52,16 +52,16 @@ TEST(Siblings, spread_no_less_than_the_errors_of_their_rates) {
 double share_called(std::size_t each_side, double natural_spread, double error, double times,
                     unsigned seed) {
   std::mt19937 random(seed);
+  std::normal_distribution<double> normal(0, 1);
   constexpr int engines = 4000;
   int called = 0;
   for (int engine = 0; engine < engines; ++engine) {
     std::vector<Sibling> valves;
     for (const Side side : {Side::exhaust, Side::inlet})
       for (std::size_t i = 0; i < each_side; ++i) {
-        std::normal_distribution<double> rate(-1, natural_spread);
-        std::normal_distribution<double> noise(0, error);
-        const double own = valves.empty() ? times * rate(random) : rate(random);
-        valves.push_back(moving(side, own + noise(random), error));
+        const double rate = -1 + natural_spread * normal(random);
+        const double own = valves.empty() ? times * rate : rate;
+        valves.push_back(moving(side, own + error * normal(random), error));
       }
     const auto found = kinship_of(valves);
     called += times == 1

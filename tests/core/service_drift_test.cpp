@@ -290,7 +290,10 @@ TEST(DriftCharts, draw_the_lines_of_the_table) {
   const auto charts = drift_charts(service, found);
   ASSERT_TRUE(charts);
   for (const ChartSeries& series : charts->charts.front().series) {
-    if (series.side != Side::exhaust || series.points.empty()) continue;
+    if (series.side != Side::exhaust ||
+        (series.kind != ChartSeries::Kind::line && series.kind != ChartSeries::Kind::bound))
+      continue;
+    ASSERT_GE(series.points.size(), 2U);
     const auto& end = *series.points[series.points.size() - 2];
     const Line& line = *found.drift.valves.front().line;
     if (series.kind == ChartSeries::Kind::line) {
