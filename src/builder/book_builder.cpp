@@ -12,6 +12,7 @@
 #include "book/filling.hpp"
 #include "builder/layout_values.hpp"
 #include "commands/draw_drift.hpp"
+#include "commands/log_range.hpp"
 #include "commands/service_book.hpp"
 
 namespace shimwright::builder {
@@ -40,10 +41,12 @@ class BookBuilder : public cppu::WeakImplHelper1<css::task::XJob> {
   }
 
  private:
-  // As the command does it; without a log nothing is drawn.
+  // As the commands do it that write a log; without one nothing is drawn.
   void draw_drift(const commands::ServiceBook::Document& made) {
     const auto book = commands::ServiceBook::in(made);
-    if (!book) return;
+    const auto log = commands::LogRange::in(made);
+    if (!book || !log) return;
+    log->print_used();
     std::list<commands::Lock> locks;
     for (const auto& sheet : commands::sheets_of_drift(*book)) locks.emplace_back(sheet).unlock();
     commands::draw_drift_in(context_, *book);

@@ -77,6 +77,10 @@ void LogRange::append(std::span<const LogRow> rows, Unit unit) const {
   print(std::max(used, place::printed_rows));
 }
 
+void LogRange::print_used() const {
+  print(std::max(last_used_row() + 1 - first_.row, place::printed_rows));
+}
+
 void LogRange::grow_to(int rows) const {
   const book::Area area = book::block(first_, log_columns, rows);
   const auto name = office::from_office(as<css::container::XNamed>(sheet_)->getName());

@@ -25,6 +25,9 @@ class LogRange {
   // with the sheet unlocked.
   void append(std::span<const LogRow> rows, Unit unit) const;
 
+  // Has all rows printed that hold anything, also those that were not appended here.
+  void print_used() const;
+
   const Ref<css::sheet::XSpreadsheet>& sheet() const { return sheet_; }
   // Of the last row that holds anything, counted from 0; that of the headings where none does.
   int last_used_row() const;

@@ -46,7 +46,7 @@ constexpr double fine_step = 0.01;     // gaps at less are shown with more
 constexpr double left_mm = 11;
 constexpr double right_mm = 4;
 constexpr double top_mm = 9;
-constexpr double bottom_mm = 15;
+constexpr double bottom_mm = 21;  // the axis, and three rows of the key
 
 // Number of the office's standard symbols.
 sal_Int32 symbol_of(XySeries::Shape shape) {

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "core/service/gaps_taken.hpp"
 
+#include <algorithm>
 #include <charconv>
-#include <sstream>
+#include <string_view>
 
 #include "core/service/bench.hpp"
 
@@ -12,10 +13,11 @@ namespace {
 constexpr std::string_view blank = "-";
 
 // Nothing where it is not what gaps_as_taken writes for so many valves.
-std::vector<std::optional<Length>> gaps_in(const std::string& written, std::size_t valves) {
+std::vector<std::optional<Length>> gaps_in(std::string_view written, std::size_t valves) {
   std::vector<std::optional<Length>> gaps;
-  std::istringstream words(written);
-  for (std::string word; words >> word;) {
+  while (!written.empty()) {
+    const std::string_view word = written.substr(0, written.find(' '));
+    written.remove_prefix(std::min(written.size(), word.size() + 1));
     std::int64_t nanometres = 0;
     const auto end = std::from_chars(word.data(), word.data() + word.size(), nanometres);
     if (word == blank)
