@@ -21,7 +21,7 @@ struct DriftMap {
   static constexpr int heading_row = box_row + box_lines + 1;
   static constexpr int first_row = heading_row + 2;
 
-  static constexpr int chart_rows = 12;
+  static constexpr int chart_rows = 11;
   static constexpr double chart_row_mm = 6;
   static constexpr int charts_beside = 2;
 

@@ -70,7 +70,7 @@ class ReadMeDescription {
   }
 
   void heading(const std::string& name, Say words) {
-    height(3.2);
+    height(2.8);
     ++row_;
     for (Field& field : heading_fields(name + ".heading", line(row_), said(words)))
       sheet_.fields.push_back(std::move(field));
