@@ -63,6 +63,18 @@ class Paper {
     return found;
   }
 
+  // Whose sheet's each page is, for messages.
+  std::string feet() const {
+    const std::regex foot("(^|\n) *([A-Z][a-z ]+?)  .*printed ");
+    std::string all;
+    for (int page = 1; page <= pages(); ++page) {
+      const std::string words = text(page);
+      std::smatch found;
+      all += std::regex_search(words, found, foot) ? found.str(2) + ", " : "?, ";
+    }
+    return all;
+  }
+
   struct Size {
     double width;
     double height;
@@ -351,10 +363,10 @@ TEST(Paper, of_plan_and_fit_for_48_valves_has_the_heads_of_its_lists_on_every_pa
     book.recalculate();
     // The lists of Plan take two pages, its picture a third, and Fit one as long as nothing is on
     // the bench.
-    EXPECT_EQ(Paper(book).pages(), printed_sheets(book) + 2);
+    EXPECT_EQ(Paper(book).pages(), printed_sheets(book) + 2) << Paper(book).feet();
     ASSERT_GT(take_to_bench(the_office(), book), 40);
     const Paper paper(book);
-    ASSERT_EQ(paper.pages(), printed_sheets(book) + 3);
+    ASSERT_EQ(paper.pages(), printed_sheets(book) + 3) << paper.feet();
     const auto of_plan = paper.pages_of(book::sheet_name::plan);
     ASSERT_EQ(of_plan.size(), 3U);
     for (const int page : {of_plan[0], of_plan[1]}) {

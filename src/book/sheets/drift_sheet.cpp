@@ -106,7 +106,8 @@ SheetDescription describe_drift(const Places& places) {
   sheet.last_row = map.last_row();
   sheet.frozen_rows = DriftMap::box_row + DriftMap::box_lines;
   sheet.cursor = {DriftMap::valve, DriftMap::first_row};
-  sheet.printed = Area({0, 0}, {DriftMap::edge, map.last_row()});
+  // The charts go on paper once they are drawn.
+  sheet.printed = Area({0, 0}, {DriftMap::edge, map.note_row()});
   sheet.page_style = style::portrait_charts;
   sheet.page_scale = 0.79;
   part_pages(sheet, map);
