@@ -4,10 +4,6 @@
 // and partly by keys, with the file saved, closed and opened again between all stages. What the
 // book keeps of them is compared with a reckoning of our own.
 #include <com/sun/star/frame/XStorable.hpp>
-#include <com/sun/star/sheet/XCellRangeData.hpp>
-#include <com/sun/star/sheet/XCellRangeFormula.hpp>
-#include <com/sun/star/sheet/XSpreadsheet.hpp>
-#include <com/sun/star/sheet/XUsedAreaCursor.hpp>
 #include <filesystem>
 #include <map>
 
@@ -183,38 +179,9 @@ class ThreeServices : public BenchAtTheDesk {
       EXPECT_TRUE(is_protected(sheet)) << sheet;
   }
 
-  // All that stands in the book: entries, formulas and what they came to.
-  std::vector<std::string> everything() const {
-    std::vector<std::string> all;
-    for (const rtl::OUString& name : document_->getSheets()->getElementNames()) {
-      const Reference<css::sheet::XSpreadsheet> sheet(document_->getSheets()->getByName(name),
-                                                      UNO_QUERY_THROW);
-      const auto cursor = sheet->createCursor();
-      Reference<css::sheet::XUsedAreaCursor>(cursor, UNO_QUERY_THROW)->gotoEndOfUsedArea(true);
-      const auto formulas =
-          Reference<css::sheet::XCellRangeFormula>(cursor, UNO_QUERY_THROW)->getFormulaArray();
-      const auto data =
-          Reference<css::sheet::XCellRangeData>(cursor, UNO_QUERY_THROW)->getDataArray();
-      for (sal_Int32 row = 0; row < data.getLength(); ++row)
-        for (sal_Int32 column = 0; column < data[row].getLength(); ++column) {
-          rtl::OUString text;
-          double value = 0;
-          std::string shown;
-          if (data[row][column] >>= text) shown = office::from_office(text);
-          if (data[row][column] >>= value) shown = std::to_string(value);
-          const std::string formula = office::from_office(formulas[row][column]);
-          if (!formula.empty())
-            all.push_back(office::from_office(name) + " " +
-                          book::absolute({static_cast<int>(column), static_cast<int>(row)}) + " " +
-                          formula + " " + shown);
-        }
-    }
-    return all;
-  }
-
   // Saves, closes and opens again, as over night. What stands in the book is the same.
   void reopen() {
-    const auto before = everything();
+    const auto before = everything_in(document_);
     const std::filesystem::path file =
         office_->profile().folder() / ("twin " + std::to_string(++times_saved_) + ".ods");
     Reference<css::frame::XStorable>(document_, UNO_QUERY_THROW)
@@ -228,7 +195,7 @@ class ThreeServices : public BenchAtTheDesk {
                                              0, how);
     document_ = new_document();
     screen_->focus(title_of(document_));
-    EXPECT_THAT(everything(), testing::ContainerEq(before)) << "saved " << times_saved_;
+    EXPECT_THAT(everything_in(document_), testing::ContainerEq(before)) << "saved " << times_saved_;
   }
 
   void first_service();
