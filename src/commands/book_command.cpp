@@ -5,6 +5,7 @@
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
 #include <ctime>
@@ -15,6 +16,38 @@
 namespace shimwright::commands {
 
 using book::as;
+
+namespace {
+
+// The book rests while a command writes: it is drawn and reckoned anew once, at the end, and not
+// after each of a few hundred cells.
+class Rest {
+ public:
+  explicit Rest(const ServiceBook::Document& document)
+      : model_(as<css::frame::XModel>(document)),
+        calculation_(as<css::sheet::XCalculatable>(document)),
+        was_automatic_(calculation_->isAutomaticCalculationEnabled()) {
+    model_->lockControllers();
+    calculation_->enableAutomaticCalculation(false);
+  }
+  Rest(const Rest&) = delete;
+  Rest& operator=(const Rest&) = delete;
+  ~Rest() {
+    try {
+      calculation_->enableAutomaticCalculation(was_automatic_);
+      model_->unlockControllers();
+    } catch (const css::uno::Exception&) {
+      // The document is gone.
+    }
+  }
+
+ private:
+  Ref<css::frame::XModel> model_;
+  Ref<css::sheet::XCalculatable> calculation_;
+  bool was_automatic_;
+};
+
+}  // namespace
 
 std::string time_now() {
   const std::time_t now = std::time(nullptr);
@@ -63,7 +96,10 @@ bool BookCommand::change(const std::vector<SheetRef>& sheets, const std::functio
                  {office::from_office(as<css::container::XNamed>(sheet)->getName())}));
       return false;
     }
-  work();
+  {
+    const Rest rest(document_);
+    work();
+  }
   for (Lock& lock : locks) lock.relock();
   step.done();
   return true;

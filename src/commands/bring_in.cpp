@@ -121,21 +121,12 @@ class BringInCommand : public BookCommand {
 
   void write(const LogRange& log, const std::vector<LogRow>& rows) {
     const int first = log.last_used_row() + 1;
-    const auto model = Ref<css::frame::XModel>(book().document(), css::uno::UNO_QUERY_THROW);
-    model->lockControllers();
-    bool done = false;
-    try {
-      std::vector<SheetRef> sheets{log.sheet()};
-      for (const SheetRef& sheet : sheets_of_drift(book())) sheets.push_back(sheet);
-      done = change(sheets, [&] {
-        log.append(rows, found().teller.unit());
-        draw_drift_in(over().context, book());
-      });
-    } catch (...) {
-      model->unlockControllers();
-      throw;
-    }
-    model->unlockControllers();
+    std::vector<SheetRef> sheets{log.sheet()};
+    for (const SheetRef& sheet : sheets_of_drift(book())) sheets.push_back(sheet);
+    const bool done = change(sheets, [&] {
+      log.append(rows, found().teller.unit());
+      draw_drift_in(over().context, book());
+    });
     if (!done) return;
     show(log.sheet(), {book::log_place::first.column, first});
     const auto window = books_.front()->getContainerWindow();

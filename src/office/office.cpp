@@ -61,10 +61,14 @@ Reference<css::uno::XComponentContext> connect(const std::string& pipe, Process&
 
 }  // namespace
 
-Office::Office(const Settings& settings) : profile_(settings.locale) {
+Office::Office(const Settings& settings) : settings_(settings), profile_(settings.locale) {
   // Where an office ends while something is still written to it, the call fails, not this program.
   std::signal(SIGPIPE, SIG_IGN);
-  if (settings.extension) profile_.install(*settings.extension);
+  if (settings_.extension) profile_.install(*settings_.extension);
+  start();
+}
+
+void Office::start() {
   const std::string pipe = new_pipe_name();
   std::vector<std::string> command{OFFICE_PROGRAM "/soffice",
                                    "--norestore",
@@ -74,14 +78,14 @@ Office::Office(const Settings& settings) : profile_(settings.locale) {
                                    profile_.argument(),
                                    "--accept=pipe,name=" + pipe + ";urp;"};
   auto environment = profile_.environment();
-  environment["LC_ALL"] = settings.process_locale;
-  environment["DISPLAY"] = settings.display;
+  environment["LC_ALL"] = settings_.process_locale;
+  environment["DISPLAY"] = settings_.display;
   environment["WAYLAND_DISPLAY"] = "";
   environment["DBUS_SESSION_BUS_ADDRESS"] = "";
-  if (settings.display.empty()) command.insert(command.begin() + 1, "--headless");
+  if (settings_.display.empty()) command.insert(command.begin() + 1, "--headless");
   process_.emplace(command, environment, profile_.folder() / "office.log");
   try {
-    context_ = connect(pipe, *process_, settings.patience);
+    context_ = connect(pipe, *process_, settings_.patience);
   } catch (const css::uno::Exception& failure) {
     throw std::runtime_error("cannot reach LibreOffice: " + from_office(failure.Message) + ": " +
                              process_->output());
@@ -95,8 +99,28 @@ Office::~Office() {
     // The connection breaks as the office ends, or it was dead already.
   }
   context_.clear();
-  process_->wait_for(std::chrono::seconds(10));
+  if (process_) process_->wait_for(std::chrono::seconds(10));
   process_.reset();  // kills what is left, before the profile is removed
+}
+
+void Office::kill() {
+  process_.reset();
+  // The group's leader is gone; the office proper may be an instant later. Its end of the
+  // connection breaks only when none of its threads runs any more.
+  try {
+    for (int tries = 0; tries < 500; ++tries) {
+      context_->getServiceManager();
+      std::this_thread::sleep_for(std::chrono::milliseconds(10));
+    }
+  } catch (const css::uno::Exception&) {
+    return;
+  }
+  throw std::runtime_error("LibreOffice outlived its end");
+}
+
+void Office::restart() {
+  context_.clear();
+  start();
 }
 
 Reference<css::uno::XInterface> Office::service(std::string_view name) const {

@@ -51,10 +51,19 @@ class Office {
 
   const Profile& profile() const { return profile_; }
 
+  // As a power cut ends it: in the midst of whatever it does, with nothing saved. Returns when it
+  // writes no more. From any thread; calls to it then fail.
+  void kill();
+  // Again in the same profile, after kill(). Throws as the constructor does.
+  void restart();
+
   // The end of what the office printed so far.
   std::string output() const { return process_->output(); }
 
  private:
+  void start();
+
+  Settings settings_;
   Profile profile_;
   std::optional<Process> process_;
   com::sun::star::uno::Reference<com::sun::star::uno::XComponentContext> context_;

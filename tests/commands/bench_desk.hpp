@@ -20,6 +20,7 @@
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 #include <com/sun/star/view/XControlAccess.hpp>
+#include <utility>
 #include <vector>
 
 #include "book/command_urls.hpp"
@@ -48,6 +49,8 @@ inline constexpr const char* order_title = "Order placed";
 
 class BenchAtTheDesk : public NewBook {
  protected:
+  explicit BenchAtTheDesk(EngineLayout layout = inline_four()) : places(std::move(layout)) {}
+
   void SetUp() override {
     const Window window = ask();
     fill_in(window);
@@ -158,7 +161,7 @@ class BenchAtTheDesk : public NewBook {
     throw std::runtime_error("no button " + std::string(words));
   }
 
-  const book::Places places{inline_four()};
+  const book::Places places;
   const FitMap fit{places.count()};
   Document document_;
 };

@@ -19,7 +19,13 @@
 #include <com/sun/star/beans/NamedValue.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XNameReplace.hpp>
+#include <com/sun/star/frame/XDispatchProvider.hpp>
+#include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/lang/XMultiServiceFactory.hpp>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
+#include <com/sun/star/sheet/XCellRangeFormula.hpp>
+#include <com/sun/star/sheet/XSpreadsheet.hpp>
+#include <com/sun/star/sheet/XUsedAreaCursor.hpp>
 #include <com/sun/star/util/XChangesBatch.hpp>
 #include <stdexcept>
 #include <thread>
@@ -233,6 +239,49 @@ Reference<css::sheet::XSpreadsheetDocument> open_sheet(const office::Office& off
       office.desktop()->loadComponentFromURL(to_office("private:factory/scalc"),
                                              to_office("_blank"), 0, how),
       UNO_QUERY_THROW);
+}
+
+void run_command(const Reference<css::sheet::XSpreadsheetDocument>& document,
+                 std::string_view name) {
+  const auto frame =
+      Reference<css::frame::XModel>(document, UNO_QUERY_THROW)->getCurrentController()->getFrame();
+  css::util::URL url;
+  url.Complete = to_office(name);
+  url.Protocol = to_office("vnd.org.shimwright:");
+  const auto command = Reference<css::frame::XDispatchProvider>(frame, UNO_QUERY_THROW)
+                           ->queryDispatch(url, to_office("_self"), 0);
+  if (!command.is()) throw std::runtime_error("no command " + std::string(name));
+  command->dispatch(url, {});
+}
+
+std::vector<std::string> everything_in(
+    const Reference<css::sheet::XSpreadsheetDocument>& document) {
+  std::vector<std::string> all;
+  for (const rtl::OUString& name : document->getSheets()->getElementNames()) {
+    const Reference<css::sheet::XSpreadsheet> sheet(document->getSheets()->getByName(name),
+                                                    UNO_QUERY_THROW);
+    const auto cursor = sheet->createCursor();
+    Reference<css::sheet::XUsedAreaCursor>(cursor, UNO_QUERY_THROW)->gotoEndOfUsedArea(true);
+    const auto formulas =
+        Reference<css::sheet::XCellRangeFormula>(cursor, UNO_QUERY_THROW)->getFormulaArray();
+    const auto data =
+        Reference<css::sheet::XCellRangeData>(cursor, UNO_QUERY_THROW)->getDataArray();
+    for (sal_Int32 row = 0; row < data.getLength(); ++row)
+      for (sal_Int32 column = 0; column < data[row].getLength(); ++column) {
+        if (formulas[row][column].isEmpty()) continue;
+        rtl::OUString text;
+        double number = 0;
+        std::string shown = "nothing";  // an error
+        if (data[row][column] >>= text)
+          shown = from_office(text);
+        else if (data[row][column] >>= number)
+          shown = std::to_string(number);
+        all.push_back(from_office(name) + " row " + std::to_string(row + 1) + " column " +
+                      std::to_string(column + 1) + ": " + from_office(formulas[row][column]) +
+                      " is " + shown);
+      }
+  }
+  return all;
 }
 
 void set_option(const office::Office& office, std::string_view node, std::string_view name,

@@ -72,6 +72,14 @@ std::optional<Window> window_titled(const office::Office& office, std::string_vi
 // A new, empty sheet in a window of its own.
 css::uno::Reference<css::sheet::XSpreadsheetDocument> open_sheet(const office::Office& office);
 
+// A command of ours, in the window of that document, as the menu does it.
+void run_command(const css::uno::Reference<css::sheet::XSpreadsheetDocument>& document,
+                 std::string_view name);
+
+// All that stands in a document: a line a cell, with what was entered and what it comes to.
+std::vector<std::string> everything_in(
+    const css::uno::Reference<css::sheet::XSpreadsheetDocument>& document);
+
 // One of the office's options: a text, or nothing at all, at a node of its configuration.
 void set_option(const office::Office& office, std::string_view node, std::string_view name,
                 std::optional<std::string_view> value);

@@ -6,7 +6,6 @@
 #include <com/sun/star/awt/XWindow2.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/frame/XDesktop.hpp>
-#include <com/sun/star/frame/XDispatchProvider.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XTitle.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
@@ -99,15 +98,7 @@ void NewBook::wait_for_turn() {
 void NewBook::dispatch() { dispatch(sheet_, "vnd.org.shimwright:new-book"); }
 
 void NewBook::dispatch(const Document& document, std::string_view name) {
-  const auto frame =
-      Reference<css::frame::XModel>(document, UNO_QUERY_THROW)->getCurrentController()->getFrame();
-  css::util::URL url;
-  url.Complete = to_office(name);
-  url.Protocol = to_office("vnd.org.shimwright:");
-  const auto command = Reference<css::frame::XDispatchProvider>(frame, UNO_QUERY_THROW)
-                           ->queryDispatch(url, to_office("_self"), 0);
-  ASSERT_TRUE(command.is());
-  command->dispatch(url, {});
+  run_command(document, name);
 }
 
 Window NewBook::dialog() {
