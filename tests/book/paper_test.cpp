@@ -361,12 +361,12 @@ TEST(Paper, of_plan_and_fit_for_48_valves_has_the_heads_of_its_lists_on_every_pa
     if (cams_out)
       book.type(book::sheet_name::engine, book::engine_place::opened, book::engine_place::cams_out);
     book.recalculate();
-    // The lists of Plan take two pages, its picture a third, and Fit one as long as nothing is on
-    // the bench.
-    EXPECT_EQ(Paper(book).pages(), printed_sheets(book) + 2) << Paper(book).feet();
+    // The lists of Plan take two pages, its picture a third, the table of Drift two, and Fit one as
+    // long as nothing is on the bench.
+    EXPECT_EQ(Paper(book).pages(), printed_sheets(book) + 3) << Paper(book).feet();
     ASSERT_GT(take_to_bench(the_office(), book), 40);
     const Paper paper(book);
-    ASSERT_EQ(paper.pages(), printed_sheets(book) + 3) << paper.feet();
+    ASSERT_EQ(paper.pages(), printed_sheets(book) + 4) << paper.feet();
     const auto of_plan = paper.pages_of(book::sheet_name::plan);
     ASSERT_EQ(of_plan.size(), 3U);
     for (const int page : {of_plan[0], of_plan[1]}) {
