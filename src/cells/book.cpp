@@ -6,6 +6,7 @@
 #include <deque>
 #include <optional>
 #include <utility>
+#include <vector>
 
 #include "core/service/entries_text.hpp"
 #include "core/service/view.hpp"
@@ -20,21 +21,38 @@ namespace {
 constexpr std::string_view table_of_entries = "entries";
 constexpr std::size_t answers_kept = 24;  // more than a book has tables
 
+// Texts are known again by their buffers, which they keep, so that no other text can come to have
+// one: reading them each time would cost more than the answer.
 struct Answer {
-  rtl::OUString text;  // keeps its buffer, so that no other text can come to have it
+  rtl::OUString text;
   ShownTable table;
+  std::vector<std::pair<rtl::OUString, std::size_t>> asked;  // columns, and which each is
 };
 
-const ShownTable& table_told(const rtl::OUString& text) {
+Answer& answer_told(const rtl::OUString& text) {
   static thread_local std::deque<Answer> last;
   const auto same_buffer = [&text](const Answer& answer) {
     return answer.text.pData == text.pData;
   };
   if (const auto known = std::ranges::find_if(last, same_buffer); known != last.end())
-    return known->table;
+    return *known;
   if (last.size() == answers_kept) last.pop_back();
-  last.push_front({text, table_in(office::from_office(text))});
-  return last.front().table;
+  last.push_front({text, table_in(office::from_office(text)), {}});
+  return last.front();
+}
+
+// As many as the table has columns where it has none of that name.
+std::size_t column_of(Answer& answer, const rtl::OUString& name) {
+  const auto same_buffer = [&name](const auto& one) { return one.first.pData == name.pData; };
+  if (const auto known = std::ranges::find_if(answer.asked, same_buffer);
+      known != answer.asked.end())
+    return known->second;
+  const auto& columns = answer.table.columns;
+  const auto found = std::ranges::find(columns, office::from_office(name));
+  const auto index = static_cast<std::size_t>(found - columns.begin());
+  constexpr std::size_t most_asked = 64;
+  if (answer.asked.size() < most_asked) answer.asked.emplace_back(name, index);
+  return index;
 }
 
 rtl::OUString told(const View& view, std::string_view table) {
@@ -73,10 +91,12 @@ rtl::OUString book_tells(const rtl::OUString& entries, std::string_view table) {
   return told(last->second, table);
 }
 
-rtl::OUString book_shows(const rtl::OUString& answer, std::string_view column, double row) {
-  constexpr double most_rows = 1e6;
-  if (!(row >= 1) || row > most_rows) return {};
-  return office::to_office(table_told(answer).at(column, static_cast<std::size_t>(row)));
+rtl::OUString book_shows(const rtl::OUString& answer, const rtl::OUString& column, double row) {
+  Answer& told = answer_told(answer);
+  if (!(row >= 1) || row >= static_cast<double>(told.table.rows.size()) + 1) return {};
+  const std::size_t index = column_of(told, column);
+  if (index >= told.table.columns.size()) return {};
+  return office::to_office(told.table.rows[static_cast<std::size_t>(row) - 1][index]);
 }
 
 }  // namespace shimwright::cells

@@ -20,8 +20,8 @@ rtl::OUString book_tells(const EntryTable& entries, std::string_view table,
                          const EntryTable& log = {});
 rtl::OUString book_tells(const rtl::OUString& entries, std::string_view table);
 
-// Empty where the text has no such column or row. A text is known again by its buffer, without
-// being read.
-rtl::OUString book_shows(const rtl::OUString& answer, std::string_view column, double row);
+// Empty where the text has no such column or row. Both texts are known again by their buffers,
+// without being read.
+rtl::OUString book_shows(const rtl::OUString& answer, const rtl::OUString& column, double row);
 
 }  // namespace shimwright::cells

@@ -264,9 +264,15 @@ class AddIn : public cppu::WeakImplHelper2<org::shimwright::XCells, css::lang::X
   Any SAL_CALL bookShows(const Any& told, const Any& column, const Any& row) override {
     return answer([&] {
       rtl::OUString text;
+      rtl::OUString name;
+      double number = 1;
       told >>= text;
-      return Any(
-          book_shows(text, word("column", column), number_or("row", row, 1).single().value_or(1)));
+      const bool is_plain = (column >>= name) && (!row.hasValue() || (row >>= number));
+      if (!is_plain) {
+        name = office::to_office(word("column", column));
+        number = number_or("row", row, 1).single().value_or(1);
+      }
+      return Any(book_shows(text, name, number));
     });
   }
 
