@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "office/office.hpp"
 
+#include <sys/prctl.h>
 #include <unistd.h>
 
 #include <com/sun/star/bridge/UnoUrlResolver.hpp>
@@ -104,18 +105,10 @@ Office::~Office() {
 }
 
 void Office::kill() {
+  // The office proper is a child of the process that was started: once that is gone it is ours, and
+  // its end can be waited for.
+  prctl(PR_SET_CHILD_SUBREAPER, 1);
   process_.reset();
-  // The group's leader is gone; the office proper may be an instant later. Its end of the
-  // connection breaks only when none of its threads runs any more.
-  try {
-    for (int tries = 0; tries < 500; ++tries) {
-      context_->getServiceManager();
-      std::this_thread::sleep_for(std::chrono::milliseconds(10));
-    }
-  } catch (const css::uno::Exception&) {
-    return;
-  }
-  throw std::runtime_error("LibreOffice outlived its end");
 }
 
 void Office::restart() {

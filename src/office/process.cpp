@@ -65,7 +65,9 @@ Process::Process(const std::vector<std::string>& command,
 Process::~Process() {
   if (code_) return;
   kill(-id_, SIGKILL);
-  waitpid(id_, nullptr, 0);
+  // Those of the group that are children of this process, or have come to be.
+  while (waitpid(-id_, nullptr, 0) > 0) {
+  }
 }
 
 std::optional<int> Process::wait_for(std::chrono::milliseconds time) {

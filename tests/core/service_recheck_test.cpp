@@ -297,9 +297,9 @@ TEST_F(RecheckSheet, next_step_while_measuring_is_what_is_missing) {
   const auto next = [](const ServiceEntries& one) { return one.view()["book"].at("next step"); };
   EXPECT_EQ(next(empty), "On Engine, enter the smallest and the largest gap allowed.");
   empty.limits(0.15, 0.25);
-  EXPECT_EQ(next(empty), "On Head, enter what is still missing of 16 valves.");
+  EXPECT_EQ(next(empty), "On Head, enter gap and shim of 16 valves.");
   book.gap("2 IN R", Entry());
-  EXPECT_EQ(next(book), "On Head, enter what is still missing of 2 IN R.");
+  EXPECT_EQ(next(book), "On Head, enter gap and shim of 2 IN R.");
   book.gap("2 IN R", 0.20);
   book.sizes(1, "A", -2, 3.5, 0.05, 5);
   book.set("sizes", "1", 1, Entry()).set("sizes", "1", 2, Entry()).set("sizes", "1", 3, Entry());

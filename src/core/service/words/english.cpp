@@ -687,7 +687,7 @@ constexpr Text texts[]{
     Text{Say::stage_record, "Ready to be closed"},
     Text{Say::next_limits, "On Engine, enter the smallest and the largest gap allowed."},
     Text{Say::next_mend, "Correct the entries that Plan remarks on."},
-    Text{Say::next_measure, "On Head, enter what is still missing of {0}."},
+    Text{Say::next_measure, "On Head, enter gap and shim of {0}."},
     Text{Say::next_list, "On Shims, list the spares and the sizes on sale."},
     Text{Say::next_order,
          "On Plan, look the order through. Once it is placed, press Order placed."},
@@ -932,7 +932,7 @@ constexpr Text texts[]{
          "{0} may be at its largest gap from {1} {2} on, as its checks go; rounded down."},
     Text{Say::drift_why_now, "For all that the checks can prove, {0} may be at a limit already."},
     Text{Say::drift_why_manual, "By the manual: {0} {1} after the last check at {2} {1}."},
-    Text{Say::drift_why_empty, "The log is still empty. Go by the manual."},
+    Text{Say::drift_why_empty, "The log is empty yet. Go by the manual."},
     Text{Say::drift_why_no_interval, "Go by the manual, and enter its interval on Engine."},
     Text{Say::drift_why_few,
          "{0} {0?check|checks} in the log: the drift is reckoned from three on."},
@@ -973,9 +973,8 @@ constexpr Text texts[]{
          "A straight line knows nothing of what wears suddenly, and no reckoning lengthens the "
          "manual\u2019s interval: what comes first counts."},
     Text{Say::drift_empty,
-         "Nothing to show yet: the log is empty. It fills as checks are closed; Bring in a "
-         "log\u2026 "
-         "takes in what was kept elsewhere."},
+         "Nothing to show yet: the log is empty. It fills as checks are closed, and older logs can "
+         "be entered there, a row for each valve at each check."},
     Text{Say::drift_column_course, "course"},
     Text{Say::drift_column_rate, "rate per 1 000"},
     Text{Say::drift_column_meets, "line meets limit"},
