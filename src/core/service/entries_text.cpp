@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "core/service/entries_text.hpp"
 
-#include <algorithm>
 #include <charconv>
 #include <string>
 
@@ -28,8 +27,8 @@ void add(std::string& to, std::string_view text) {
     to += text.substr(0, next);
     if (next == std::string_view::npos) return;
     text.remove_prefix(next);
-    const bool is_ours = std::ranges::any_of(std::initializer_list{cell_end, row_end, text_mark},
-                                             [text](auto mark) { return text.starts_with(mark); });
+    const bool is_ours =
+        text.starts_with(cell_end) || text.starts_with(row_end) || text.starts_with(text_mark);
     if (!is_ours) to += text.front();
     text.remove_prefix(is_ours ? cell_end.size() : 1);
   }
