@@ -106,6 +106,13 @@ Field title_field(std::string_view sheet, const Area& where) {
           .content = Shows{"book", "title " + std::string(sheet)}};
 }
 
+Field next_sheet_field(std::string_view sheet, const Area& where) {
+  return {.name = "next sheet",
+          .where = where,
+          .style = std::string(style::link),
+          .content = Link{std::string(sheet), said(Say::go_on_to, {std::string(sheet)})}};
+}
+
 Field banner_field(const Area& where) {
   return {.name = "banner",
           .where = where,

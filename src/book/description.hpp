@@ -83,6 +83,7 @@ struct Typed {
 };
 struct Link {
   std::string sheet = {};
+  std::string words = {};  // blank: its name
 };
 // Runs a command of ours (`org.shimwright:...`), and stays off paper.
 struct Button {
@@ -246,6 +247,9 @@ Wears in_inches();
 // is its word in the View's columns: `title engine`.
 Field title_field(std::string_view sheet, const Area& where);
 Field banner_field(const Area& where);
+
+// Leads on to the sheet on which the service goes on.
+Field next_sheet_field(std::string_view sheet, const Area& where);
 
 // The box that says what is amiss, a line in each row of the area, and coloured no further than it
 // has words. The widths of the sheet's columns are to be set before.

@@ -242,8 +242,9 @@ std::string formula_of(const Content& content) {
     std::string operator()(const Takes& entry) const { return entry.at_first; }
     std::string operator()(const Holds&) const { return {}; }
     std::string operator()(const Link& link) const {
-      return written("=HYPERLINK({place};{words})", {{"place", literal("#'" + link.sheet + "'.A1")},
-                                                     {"words", literal(link.sheet)}});
+      return written("=HYPERLINK({place};{words})",
+                     {{"place", literal("#'" + link.sheet + "'.A1")},
+                      {"words", literal(link.words.empty() ? link.sheet : link.words)}});
     }
     std::string operator()(const Button&) const { return {}; }
     std::string operator()(const Progress& bar) const {

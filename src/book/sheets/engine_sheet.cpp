@@ -55,7 +55,9 @@ class EngineDescription {
     sheet_.cursor = place::name;
     sheet_.printed = Area({0, 0}, {note_column, last_row});
     sheet_.page_style = style::portrait;
-    sheet_.fields = {title_field("engine", whole_line(0)), banner_field(whole_line(1))};
+    sheet_.fields = {title_field("engine", {whole_line(0).from, {place::exhaust_column, 0}}),
+                     banner_field(whole_line(1)),
+                     next_sheet_field(sheet_name::head, At{note_column, 0})};
     add_box(sheet_, "engine", {whole_line(2).from, whole_line(1 + place::box_lines).to});
     engine();
     limits();

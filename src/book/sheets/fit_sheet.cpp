@@ -145,7 +145,7 @@ SheetDescription describe_fit(const Places& places) {
       Shows{"book", "fit tally"});
   add("taken", FitMap::taken, style::bench_kind, Holds{"taken", "list", 0});
   add("gaps taken", FitMap::gaps_taken, style::bench_kind, Holds{"taken", "list", 1});
-  add("recheck", At{FitMap::done, 0}, style::link, Link{std::string(sheet_name::recheck)});
+  sheet.fields.push_back(next_sheet_field(sheet_name::recheck, At{FitMap::done, 0}));
   sheet.tables.push_back(bench(map));
   return sheet;
 }

@@ -57,7 +57,11 @@ class HeadDescription {
   }
 
   void above_the_heads() {
-    sheet_.fields = {title_field("head", map_.title()), banner_field(map_.banner())};
+    const Area banner = map_.banner();
+    const At below_it{banner.from.column, banner.to.row};
+    sheet_.fields = {title_field("head", map_.title()),
+                     banner_field({banner.from, {banner.to.column, banner.to.row - 1}}),
+                     next_sheet_field(sheet_name::shims, {below_it, banner.to})};
     add_box(sheet_, "head", map_.box());
     // How many valves are in each state; it is the key to the colours too.
     std::size_t place = 0;

@@ -58,7 +58,8 @@ SheetDescription describe_log(const Places&) {
   sheet.repeated_rows = {place::first.row - 1, place::first.row - 1};
   sheet.is_protected = false;
   const auto line = [](int row) { return Area({place::first.column, row}, {last_column, row}); };
-  sheet.fields = {title_field("log", line(0)), banner_field(line(1))};
+  sheet.fields = {title_field("log", {line(0).from, {last_column - 1, 0}}), banner_field(line(1)),
+                  next_sheet_field(sheet_name::drift, At{last_column, 0})};
   sheet.fields.push_back({.name = "about",
                           .where = line(place::note_row),
                           .style = std::string(style::note),

@@ -167,7 +167,8 @@ SheetDescription describe_shims(const Places&) {
   };
   sheet.fields = {title_field("shims", {{1, 0}, {7, 1}})};
   add_box(sheet, "shims", {{8, 0}, {last_column, place::box_lines - 1}});
-  add("unit", {{1, 2}, {7, 2}}, style::list, Shows{"book", "sizes in"});
+  add("unit", {{1, 2}, {4, 2}}, style::list, Shows{"book", "sizes in"});
+  sheet.fields.push_back(next_sheet_field(sheet_name::plan, At{5, 2}));
   add("paste", {{1, 3}, {7, 4}}, style::list, Fixed{said(Say::shims_paste)});
   const At spare = place::first_spare;
   heading("spares.heading", {spare.column - 1, spare.row - 2}, spare.column + 3, Say::shims_spares);

@@ -168,6 +168,7 @@ constexpr Text texts[]{
     Text{Say::sheet_measure, "Measure"},
     Text{Say::sheet_shims, "Shims"},
     Text{Say::sheet_plan, "Plan"},
+    Text{Say::go_on_to, "Go on to {0}"},
     Text{Say::sheet_arrivals, "Arrivals"},
     Text{Say::sheet_fit, "Fit"},
     Text{Say::sheet_recheck, "Recheck"},

@@ -138,6 +138,7 @@ enum class Say {
   sheet_measure,
   sheet_shims,
   sheet_plan,
+  go_on_to,  // sheet
   sheet_arrivals,
   sheet_fit,
   sheet_recheck,
