@@ -116,7 +116,7 @@ Field next_sheet_field(std::string_view sheet, const Area& where) {
 Field banner_field(const Area& where) {
   return {.name = "banner",
           .where = where,
-          .style = std::string(style::banner),
+          .style = std::string(where.from.row == where.to.row ? style::banner_line : style::banner),
           .content = Banner{said(Say::add_in_missing)}};
 }
 

@@ -87,7 +87,7 @@ class Drawing {
         data_(book.document(), book::sheet_name::workings) {}
 
   void draw(const DriftCharts& charts, const DriftMap& map, const std::string& mark) {
-    book::remove_charts(sheet_, chart_names);
+    book::remove_charts(sheet_);
     clear(data_.sheet(), book::block(DriftMap::data, DriftMap::data_columns, DriftMap::data_rows));
     std::vector<XySeries> bands;
     const double plot_mm = book::plot_width_mm(sheet_.size_mm(map.chart(0)).width);

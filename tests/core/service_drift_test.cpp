@@ -279,6 +279,38 @@ TEST(DriftCharts, show_every_check_with_the_shim_now_in_place_and_mark_the_chang
 }
 
 // The line of a chart meets the limit where the table says, and so does its bound.
+// The gap that sent the valve into another round was no reading of its wear.
+TEST(DriftShown, of_a_check_with_rounds_only_the_first_gap_found_and_the_last_one_left_count) {
+  const auto service = engine().service();
+  const auto row = [](std::int64_t check, std::int64_t round, double distance, double found,
+                      double shim, double fitted, double left) {
+    return LogRow{.check = check,
+                  .round = round,
+                  .date = first_invented_day + 400.0 * static_cast<double>(check),
+                  .distance = distance,
+                  .valve = "1 EX L",
+                  .gap_found = Length::of(found),
+                  .shim_found = Length::of(shim),
+                  .shim_fitted = Length::of(fitted),
+                  .gap_left = Length::of(left)};
+  };
+  std::vector<LogRow> rows{row(1, 1, 0, 0.26, 2.70, 2.70, 0.26),
+                           row(2, 1, 12000, 0.25, 2.70, 2.70, 0.25)};
+  auto plain = rows;
+  plain.push_back(row(3, 1, 24010, 0.19, 2.70, 2.65, 0.24));
+  for (const double slip : {0.15, 0.33}) {
+    auto with_rounds = rows;
+    with_rounds.push_back(row(3, 1, 24000, 0.19, 2.70, 2.65, slip));
+    with_rounds.push_back(row(3, 2, 24010, slip, 2.65, 2.65, 0.24));
+    const auto found = drift_findings_in(service, table_of(with_rounds));
+    const auto expected = drift_findings_in(service, table_of(plain));
+    EXPECT_EQ(found.checks, 3U);
+    ASSERT_TRUE(found.drift.valves.front().line && expected.drift.valves.front().line);
+    EXPECT_EQ(found.drift.valves.front().line->slope, expected.drift.valves.front().line->slope);
+    EXPECT_EQ(found.last, expected.last);
+  }
+}
+
 TEST(DriftCharts, draw_the_lines_of_the_table) {
   auto entries = engine();
   entries.set("side", "exhaust", 0, 0.10).set("side", "exhaust", 1, 0.20);

@@ -18,6 +18,7 @@ inline constexpr std::string_view title = "Book title";
 inline constexpr std::string_view subtitle = "Book subtitle";
 inline constexpr std::string_view aside = "Book aside";    // small, to the right
 inline constexpr std::string_view banner = "Book banner";  // which add-in is there
+inline constexpr std::string_view banner_line = "Book banner line";
 inline constexpr std::string_view heading = "Book heading";
 inline constexpr std::string_view heading_tally = "Book heading tally";
 inline constexpr std::string_view label = "Book label";

@@ -23,7 +23,8 @@ void make_text_styles(Maker& m) {
   m.make(title, page, {size(20), bold(), text_colour(accent), shrinking()});
   m.make(subtitle, page, {size(9), text_colour(quiet_ink)});
   m.make(aside, subtitle, {right(), padding(2), shrinking()});
-  m.make(banner, subtitle, {size(8.5), shrinking()});
+  m.make(banner, subtitle, {size(8.5), wrapped(), upright(upright_at::TOP)});
+  m.make(banner_line, subtitle, {size(8.5), shrinking()});
   m.make(heading, page, {size(11), bold(), text_colour(accent), {"BottomBorder", line(accent, 1)}});
   m.make(heading_tally, heading, {right()});
   m.make(label, page, {});

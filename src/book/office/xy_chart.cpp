@@ -238,10 +238,10 @@ void add_chart(const Ref<css::uno::XComponentContext>& context, const Sheet& she
 
 double plot_width_mm(double chart_mm) { return chart_mm - left_mm - right_mm; }
 
-void remove_charts(const Sheet& sheet, std::string_view name_begins) {
+void remove_charts(const Sheet& sheet) {
   const auto charts = as<css::table::XTableChartsSupplier>(sheet.sheet())->getCharts();
   for (const rtl::OUString& name : as<css::container::XNameAccess>(charts)->getElementNames())
-    if (name.startsWith(to_office(name_begins))) charts->removeByName(name);
+    charts->removeByName(name);
 }
 
 }  // namespace shimwright::book

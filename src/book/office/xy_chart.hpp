@@ -47,7 +47,7 @@ void add_chart(const Ref<css::uno::XComponentContext>& context, const Sheet& she
 // How wide the space between the axes' ends is in a chart so wide.
 double plot_width_mm(double chart_mm);
 
-// Takes every chart off the sheet whose name begins so.
-void remove_charts(const Sheet& sheet, std::string_view name_begins);
+// Takes every chart off the sheet; one that Undo and Redo brought back has lost its name.
+void remove_charts(const Sheet& sheet);
 
 }  // namespace shimwright::book

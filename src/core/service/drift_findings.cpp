@@ -89,6 +89,7 @@ class DriftFinder {
     std::vector<Followed> followed(service_.valves.size());
     found_.changes.resize(service_.valves.size());
     std::set<double> distances;
+    for (const LoggedRow* one : rows) note_round(one->row);
     for (const LoggedRow* one : rows) {
       const auto known = index.find(one->row.valve);
       if (known == index.end()) continue;
@@ -100,20 +101,53 @@ class DriftFinder {
     if (!distances.empty()) found_.last = *distances.rbegin();
   }
 
+  // Of a check with several rounds.
+  void note_round(const LogRow& row) {
+    if (row.check <= 0) return;
+    const auto [of_valve, is_new] =
+        rounds_.try_emplace({row.check, row.valve}, std::pair(row.round, row.round));
+    auto& [first, last] = of_valve->second;
+    first = std::min(first, row.round);
+    last = std::max(last, row.round);
+    auto& [of_check, distance] =
+        last_round_.try_emplace(row.check, row.round, row.distance).first->second;
+    if (row.round > of_check) {
+      of_check = row.round;
+      if (row.distance) distance = row.distance;
+    }
+  }
+
+  // A valve goes into another round because its gap was not what it should be: the shim sat askew,
+  // or the gauge slipped. So of such a check only what was found first and what was left last are
+  // readings of its wear, at the distance of the last round.
+  bool is_first_round(const LogRow& row) const {
+    const auto known = rounds_.find({row.check, row.valve});
+    return known == rounds_.end() || row.round == known->second.first;
+  }
+  bool is_last_round(const LogRow& row) const {
+    const auto known = rounds_.find({row.check, row.valve});
+    return known == rounds_.end() || row.round == known->second.second;
+  }
+  std::optional<double> distance_of(const LogRow& row) const {
+    const auto known = last_round_.find(row.check);
+    return known != last_round_.end() && row.round < known->second.first ? known->second.second
+                                                                         : row.distance;
+  }
+
   // Found over the shim found, and left over the shim fitted.
   void follow(const LogRow& row, std::size_t valve, Followed& followed,
               std::set<double>& distances) {
     const auto fitted = row.shim_fitted ? row.shim_fitted : row.shim_found;
     if (fitted) found_.valves[valve].fitted = fitted;
-    if (!row.distance || std::abs(*row.distance) > largest_distance) return;
-    const bool is_found = row.gap_found && row.shim_found;
-    const bool is_left = row.gap_left && row.shim_fitted;
-    if (is_found) followed.add(*row.distance, *row.gap_found, *row.shim_found);
-    if (is_left) followed.add(*row.distance, *row.gap_left, *row.shim_fitted);
-    if (!is_found && !is_left) return;
-    distances.insert(*row.distance);
+    const std::optional<double> distance = distance_of(row);
+    if (!distance || std::abs(*distance) > largest_distance) return;
+    const bool is_found = row.gap_found && row.shim_found && is_first_round(row);
+    const bool is_left = row.gap_left && row.shim_fitted && is_last_round(row);
+    if (is_found) followed.add(*distance, *row.gap_found, *row.shim_found);
+    if (is_left) followed.add(*distance, *row.gap_left, *row.shim_fitted);
+    if (is_found || is_left) distances.insert(*distance);
     if (row.shim_found && row.shim_fitted && *row.shim_found != *row.shim_fitted)
-      found_.changes[valve].push_back(*row.distance);
+      found_.changes[valve].push_back(*distance);
   }
 
   void look_ahead() {
@@ -129,6 +163,9 @@ class DriftFinder {
 
   const Service& service_;
   Length doubt_;
+  // By check and valve: its first and last round. By check: its last round, and where that was.
+  std::map<std::pair<std::int64_t, std::string>, std::pair<std::int64_t, std::int64_t>> rounds_;
+  std::map<std::int64_t, std::pair<std::int64_t, std::optional<double>>> last_round_;
   DriftFindings found_;
 };
 
