@@ -186,6 +186,9 @@ TEST(StepsInInches, say_in_inches_what_to_borrow) {
             "No stand-in is there: borrow or buy a shim no thicker than 0.1080 in, series A. Until "
             "then 1 IN L and 4 IN L keep their shims.");
   EXPECT_EQ(view["book"].at("fit heading"), "Valve by valve, cams in place; sizes in inches");
+  // Before anything is ordered, too.
+  EXPECT_TRUE(tells(box_of(view, "plan"), "borrow or buy a shim no thicker than 0.1080 in"))
+      << box_of(view, "plan");
 }
 
 TEST(StepsInInches, have_no_length_in_mm) {

@@ -165,6 +165,14 @@ void add_what_to_send_back(Lines& lines, const Service& service, const Findings&
 
 bool waits_for_stand_in(const Findings& found) { return found.steps && found.steps->waiting > 0; }
 
+// So that it can be ordered with the rest, and not be missed at the bench.
+void add_stand_ins_wanted(Lines& lines, const Service& service, const Findings& found) {
+  if (!found.steps || !service.bench.empty()) return;
+  for (std::size_t i = 0; i < found.steps->steps.size(); ++i)
+    if (found.steps->steps[i].kind == Step::Kind::wait)
+      lines.push_back({bench_note(found, i), Mood::remark});
+}
+
 // What to know before the first step, and while it is not done yet.
 void add_cautions_of_fitting(Lines& lines, const Service& service, const Findings& found) {
   if (std::string missing = missing_in_words(service, found); !missing.empty())
@@ -298,6 +306,7 @@ std::vector<BoxLine> box_of_plan(const Service& service, const Findings& found) 
     lines.push_back({with_sheet(remark.page, words_of(remark, found.teller), found.teller),
                      remark.grave ? Mood::loud : Mood::remark});
   }
+  add_stand_ins_wanted(lines, service, found);
   add_near_limits(lines, found);
   add_still_to_come(lines, service, found);
   add_calm(lines, found, Say::begin_on_engine);
@@ -330,7 +339,8 @@ std::vector<BoxLine> box_of_arrivals(const Service& service, const Findings& fou
   if (const auto missing = missing_shims(found, false); !missing.empty())
     add(lines, found, Mood::remark,
         {Say::arrivals_to_order, {shims_listed(service, found, missing)}});
-  if (found.plan && shims_not_in_hand(found).empty())
+  add_stand_ins_wanted(lines, service, found);
+  if (found.plan && shims_not_in_hand(found).empty() && !waits_for_stand_in(found))
     add(lines, found, Mood::calm, {Say::arrivals_complete});
   return lines;
 }
