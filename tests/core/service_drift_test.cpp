@@ -75,7 +75,7 @@ TEST(DriftShown, of_an_empty_log_is_calm_and_blank) {
   EXPECT_EQ(shown["drift"].rows.size(), entries.valves().size());
   EXPECT_EQ(of(entries, shown, "1 EX L", "words"), "");
   EXPECT_EQ(once(shown, "line"),
-            "Next check: not known yet. The log is empty yet. Go by the manual.");
+            "Next check: not known yet. The log is still empty. Go by the manual.");
   EXPECT_THAT(box(shown), StartsWith("Nothing to show yet: the log is empty."));
   EXPECT_EQ(shown["next check"].at("mood"), "calm");
   EXPECT_FALSE(drift_charts(entries.service(), drift_findings_in(entries.service(), {})));
@@ -167,7 +167,7 @@ TEST(DriftShown, of_a_valve_that_may_be_at_its_limit_says_so_aloud) {
   EXPECT_EQ(once(shown, "at"), "now");
   EXPECT_EQ(of(entries, shown, "1 EX L", "words"), "May be tight already: measure it again first.");
   EXPECT_EQ(once(shown, "why"),
-            "For all that the checks can prove, 1 EX L may be at a limit already.");
+            "1 EX L may be at a limit already: the checks cannot prove otherwise.");
   EXPECT_THAT(box(shown), HasSubstr("Do not rely on the distance for 1 EX L"));
   EXPECT_EQ(shown["next check"].at("mood", 1), "loud");
 }

@@ -426,7 +426,7 @@ constexpr Text texts[]{
          "stops."},
     Text{Say::bench_ring,
          "Some shims change places in a ring and need a stand-in that is not there: see the "
-         "framed row."},
+         "tinted row."},
     Text{Say::bench_nothing, "Nothing to fit: the plan changes no shim."},
     Text{Say::bench_nothing_yet, "Nothing to fit yet: {0} still to be measured."},
     Text{Say::bench_ready,
@@ -631,7 +631,7 @@ constexpr Text texts[]{
     Text{Say::recheck_nothing,
          "No shim is to be changed, so nothing needs to be measured again: close this check."},
     Text{Say::recheck_not_yet,
-         "Do not measure yet: {0} of {1} steps on Fit are ticked. Finish them first."},
+         "Do not measure yet: {0} of {1} steps on Fit ticked. Finish them first."},
     Text{Say::recheck_outside,
          "Do not call {0} done: {0?its gap is|their gaps are} out of limits. {0?It wants|They "
          "want} another round, or a reason to stay so."},
@@ -931,9 +931,9 @@ constexpr Text texts[]{
          "{0} may be at its smallest gap from {1} {2} on, as its checks go; rounded down."},
     Text{Say::drift_why_loose,
          "{0} may be at its largest gap from {1} {2} on, as its checks go; rounded down."},
-    Text{Say::drift_why_now, "For all that the checks can prove, {0} may be at a limit already."},
+    Text{Say::drift_why_now, "{0} may be at a limit already: the checks cannot prove otherwise."},
     Text{Say::drift_why_manual, "By the manual: {0} {1} after the last check at {2} {1}."},
-    Text{Say::drift_why_empty, "The log is empty yet. Go by the manual."},
+    Text{Say::drift_why_empty, "The log is still empty. Go by the manual."},
     Text{Say::drift_why_no_interval, "Go by the manual, and enter its interval on Engine."},
     Text{Say::drift_why_few,
          "{0} {0?check|checks} in the log: the drift is reckoned from three on."},
@@ -962,8 +962,9 @@ constexpr Text texts[]{
     Text{Say::drift_unlike_opening,
          "Opens faster than its siblings: have cam and bucket looked at."},
     Text{Say::drift_box_now,
-         "Do not rely on the distance for {0}: the checks cannot prove that it is inside its "
-         "limits even now. Measure it again."},
+         "Do not rely on the distance for {0}: the checks cannot prove that {0?it is inside "
+         "its|they are inside their} "
+         "limits even now. Measure {0?it|them} again."},
     Text{Say::drift_box_unlike,
          "{0} {0?moves|move} unlike the other valves of that side. See the engine\u2019s manual, "
          "or ask a licensed mechanic, before the engine runs much further."},
