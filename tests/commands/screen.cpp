@@ -5,6 +5,7 @@
 
 #include <cctype>
 #include <chrono>
+#include <sstream>
 #include <stdexcept>
 #include <thread>
 
@@ -14,25 +15,43 @@ namespace {
 using std::chrono_literals::operator""ms;
 using std::chrono_literals::operator""s;
 
+// The line with the display's number and nothing else; empty until it is there.
+std::string display_in(const std::string& output) {
+  std::istringstream lines(output);
+  for (std::string line; std::getline(lines, line) && !lines.eof();)
+    if (!line.empty() && line.find_first_not_of("0123456789") == std::string::npos)
+      return ":" + line;
+  return {};
+}
+
 }  // namespace
 
 Screen::Screen(int width, int height) : width_(width), height_(height) {
   std::string name = (std::filesystem::temp_directory_path() / "shimwright-screen-XXXXXX").string();
   if (mkdtemp(name.data()) == nullptr) throw std::runtime_error("cannot make a folder");
   folder_ = name;
-  const std::string size = std::to_string(width) + "x" + std::to_string(height) + "x24";
+  // Servers that are started at once may reach for one number, and one of them goes.
+  constexpr int attempts = 3;
+  for (int attempt = 1;; ++attempt) try {
+      start();
+      return;
+    } catch (const std::runtime_error&) {
+      manager_.reset();
+      server_.reset();
+      if (attempt == attempts) throw;
+    }
+}
+
+void Screen::start() {
+  const std::string size = std::to_string(width_) + "x" + std::to_string(height_) + "x24";
   server_.emplace(
       std::vector<std::string>{"Xvfb", "-displayfd", "1", "-screen", "0", size, "-nolisten", "tcp"},
       std::map<std::string, std::string>{}, folder_ / "server.log");
   const auto deadline = std::chrono::steady_clock::now() + 20s;
   for (;;) {
     const std::string output = server_->output();
-    const auto digits = output.find_first_of("0123456789");
-    const auto end = output.find('\n', digits == std::string::npos ? 0 : digits);
-    if (digits != std::string::npos && end != std::string::npos) {
-      display_ = ":" + output.substr(digits, end - digits);
-      break;
-    }
+    display_ = display_in(output);
+    if (!display_.empty()) break;
     if (server_->wait_for(50ms) || std::chrono::steady_clock::now() > deadline)
       throw std::runtime_error("no screen: " + output);
   }

@@ -32,6 +32,7 @@ class Screen {
   std::string title_of_focused() const;
 
  private:
+  void start();
   bool manages_windows() const;
   std::string run(const std::vector<std::string>& command) const;
 
