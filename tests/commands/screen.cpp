@@ -62,6 +62,9 @@ void Screen::start() {
     if (manager_->wait_for(50ms) || std::chrono::steady_clock::now() > deadline)
       throw std::runtime_error("no window manager: " + manager_->output());
   }
+  // Else these are another test's, at whose end they would go.
+  if (server_->wait_for(300ms) || manager_->wait_for(0ms))
+    throw std::runtime_error("no screen of one's own: " + server_->output());
 }
 
 Screen::~Screen() {
