@@ -106,6 +106,15 @@ Field title_field(std::string_view sheet, const Area& where) {
           .content = Shows{"book", "title " + std::string(sheet)}};
 }
 
+void SheetDescription::add(std::string field, const Area& where, std::string_view style,
+                           Content content, std::vector<Wears> grades) {
+  fields.push_back({.name = std::move(field),
+                    .where = where,
+                    .style = std::string(style),
+                    .content = std::move(content),
+                    .grades = std::move(grades)});
+}
+
 Field next_sheet_field(std::string_view sheet, const Area& where) {
   return {.name = "next sheet",
           .where = where,

@@ -223,6 +223,9 @@ struct SheetDescription {
   std::vector<int> page_breaks = {};                      // rows that begin a page
   bool is_protected = true;
   bool hidden = false;
+
+  void add(std::string field, const Area& where, std::string_view style, Content content,
+           std::vector<Wears> grades = {});
 };
 
 // Every cell of the sheet, with those of its tables written out row by row.

@@ -106,24 +106,17 @@ SheetDescription describe_arrivals(const Places& places) {
   sheet.printed = Area({0, 0}, {edge_column, note_row});
   sheet.page_style = style::portrait;
   const auto line = [](int row, int from, int to) { return Area({from, row}, {to, row}); };
-  const auto add = [&sheet](std::string name, const Area& where, std::string_view look,
-                            Content content) {
-    sheet.fields.push_back({.name = std::move(name),
-                            .where = where,
-                            .style = std::string(look),
-                            .content = std::move(content)});
-  };
   const int button_column = last_column;
   sheet.fields = {title_field("arrivals", line(0, 1, button_column - 1)),
                   banner_field(line(1, 1, last_column))};
-  add("take", At{button_column, 0}, style::label,
-      Button{said(Say::bench_take), std::string(command::take_to_bench)});
+  sheet.add("take", At{button_column, 0}, style::label,
+            Button{said(Say::bench_take), std::string(command::take_to_bench)});
   add_box(sheet, "arrivals", block({1, place::box_row}, last_column, place::box_lines));
-  add("heading", line(place::heading_row, 1, last_column - 1), style::heading,
-      Shows{"book", "arrivals heading"});
-  add("tally", At{last_column, place::heading_row}, style::heading_tally,
-      Shows{"book", "arrivals tally"});
-  add("note", line(note_row, 1, last_column), style::note, Fixed{said(Say::arrivals_note)});
+  sheet.add("heading", line(place::heading_row, 1, last_column - 1), style::heading,
+            Shows{"book", "arrivals heading"});
+  sheet.add("tally", At{last_column, place::heading_row}, style::heading_tally,
+            Shows{"book", "arrivals tally"});
+  sheet.add("note", line(note_row, 1, last_column), style::note, Fixed{said(Say::arrivals_note)});
   sheet.tables.push_back(shims(rows));
   return sheet;
 }

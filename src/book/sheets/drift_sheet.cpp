@@ -112,34 +112,27 @@ SheetDescription describe_drift(const Places& places) {
   sheet.page_scale = 0.79;
   part_pages(sheet, map);
   const auto line = [](int row, int from, int to) { return Area({from, row}, {to, row}); };
-  const auto add = [&sheet](std::string name, const Area& where, std::string_view look,
-                            Content content) {
-    sheet.fields.push_back({.name = std::move(name),
-                            .where = where,
-                            .style = std::string(look),
-                            .content = std::move(content)});
-  };
   sheet.fields = {title_field("drift", line(0, DriftMap::valve, DriftMap::cautious)),
                   banner_field(line(1, DriftMap::valve, DriftMap::words))};
-  add("draw", At{DriftMap::words, 0}, style::label,
-      Button{said(Say::drift_draw), std::string(command::draw_drift)});
-  add("next.label", line(DriftMap::next_row, DriftMap::valve, DriftMap::course), style::label,
-      Fixed{said(Say::drift_next)});
-  add("next", line(DriftMap::next_row, DriftMap::rate, DriftMap::words), style::figure,
-      Shows{"next check", "at"});
-  add("why", line(DriftMap::why_row, DriftMap::valve, DriftMap::words), style::text,
-      Shows{"next check", "why"});
+  sheet.add("draw", At{DriftMap::words, 0}, style::label,
+            Button{said(Say::drift_draw), std::string(command::draw_drift)});
+  sheet.add("next.label", line(DriftMap::next_row, DriftMap::valve, DriftMap::course), style::label,
+            Fixed{said(Say::drift_next)});
+  sheet.add("next", line(DriftMap::next_row, DriftMap::rate, DriftMap::words), style::figure,
+            Shows{"next check", "at"});
+  sheet.add("why", line(DriftMap::why_row, DriftMap::valve, DriftMap::words), style::text,
+            Shows{"next check", "why"});
   add_box(sheet, "drift", block({DriftMap::valve, DriftMap::box_row}, 6, DriftMap::box_lines),
           {"next check", "box"}, {"next check", "mood"});
-  add("heading", line(DriftMap::heading_row, DriftMap::valve, DriftMap::cautious), style::heading,
-      Shows{"next check", "heading"});
-  add("tally", At{DriftMap::words, DriftMap::heading_row}, style::heading_tally,
-      Shows{"next check", "tally"});
+  sheet.add("heading", line(DriftMap::heading_row, DriftMap::valve, DriftMap::cautious),
+            style::heading, Shows{"next check", "heading"});
+  sheet.add("tally", At{DriftMap::words, DriftMap::heading_row}, style::heading_tally,
+            Shows{"next check", "tally"});
   sheet.tables.push_back(valves(places));
-  add("drawn", At{DriftMap::edge, DriftMap::first_row - 1}, style::bench_kind,
-      Holds{"drawn", "drift", 0});
-  add("about", line(map.note_row(), DriftMap::valve, DriftMap::words), style::note,
-      Fixed{said(Say::drift_about)});
+  sheet.add("drawn", At{DriftMap::edge, DriftMap::first_row - 1}, style::bench_kind,
+            Holds{"drawn", "drift", 0});
+  sheet.add("about", line(map.note_row(), DriftMap::valve, DriftMap::words), style::note,
+            Fixed{said(Say::drift_about)});
   return sheet;
 }
 

@@ -72,21 +72,14 @@ class EngineDescription {
   static constexpr int row(int below) { return place::first_row + below; }
   static constexpr int doubt_row = place::series_row + 1;
 
-  void add(std::string name, const Area& where, std::string_view look, Content content) {
-    sheet_.fields.push_back({.name = std::move(name),
-                             .where = where,
-                             .style = std::string(look),
-                             .content = std::move(content)});
-  }
-
   void heading(std::string name, int row, Say words) {
     for (Field& field : heading_fields(name + ".heading", whole_line(row), said(words)))
       sheet_.fields.push_back(std::move(field));
   }
 
   void line(const std::string& name, int row, Say label, Content note) {
-    add(name + ".label", At{label_column, row}, style::label, Fixed{said(label)});
-    add(name + ".note", At{note_column, row}, style::note, std::move(note));
+    sheet_.add(name + ".label", At{label_column, row}, style::label, Fixed{said(label)});
+    sheet_.add(name + ".note", At{note_column, row}, style::note, std::move(note));
   }
 
   void line(const std::string& name, int row, Say label, Say note) {
@@ -94,9 +87,9 @@ class EngineDescription {
   }
 
   void fact(const std::string& name, int row, Say label, std::string words) {
-    add(name + ".label", At{label_column, row}, style::label, Fixed{said(label)});
-    add(name, {{place::words_column, row}, {note_column, row}}, style::fact,
-        Fixed{std::move(words)});
+    sheet_.add(name + ".label", At{label_column, row}, style::label, Fixed{said(label)});
+    sheet_.add(name, {{place::words_column, row}, {note_column, row}}, style::fact,
+               Fixed{std::move(words)});
   }
 
   Takes& last_entry() { return std::get<Takes>(sheet_.fields.back().content); }
@@ -108,7 +101,7 @@ class EngineDescription {
     entry.name = name;
     entry.place = said(title);
     if (entry.title.empty()) entry.title = entry.place;
-    add(name, where, look, std::move(entry));
+    sheet_.add(name, where, look, std::move(entry));
   }
 
   void choice(const std::string& name, const Area& where, Say title, Say help,
@@ -146,8 +139,8 @@ class EngineDescription {
     for (const Side side : {Side::exhaust, Side::inlet}) {
       const At at{side == Side::exhaust ? place::exhaust_column : place::inlet_column, row};
       std::erase_if(sheet_.fields, [at](const Field& field) { return field.where.from == at; });
-      add(std::string(word_for(side)) + ".head." + std::to_string(row), at,
-          style::table_head_centre, Fixed{said(word_of(side))});
+      sheet_.add(std::string(word_for(side)) + ".head." + std::to_string(row), at,
+                 style::table_head_centre, Fixed{said(word_of(side))});
     }
   }
 
@@ -221,15 +214,15 @@ class EngineDescription {
            .due = said(Say::engine_bias_due),
            .at_first = "0.75"});
     for (const Side side : {Side::exhaust, Side::inlet})
-      add(std::string(word_for(side)) + ".aim", place::of(side, place::aim_row),
-          style::table_length, Shows{"book", "aim " + std::string(word_for(side))});
+      sheet_.add(std::string(word_for(side)) + ".aim", place::of(side, place::aim_row),
+                 style::table_length, Shows{"book", "aim " + std::string(word_for(side))});
     sides("series", place::series_row, style::entry_choice, Say::engine_series, entry_value::series,
           {.check = Letters{20},
            .help = said(Say::engine_series_help),
            .due = said(Say::engine_series_due),
            .at_first = "A"});
     // Common practice, no source. Said as long as nobody has entered it.
-    add("doubt hint", whole_line(doubt_row), style::text, Shows{"book", "doubt hint"});
+    sheet_.add("doubt hint", whole_line(doubt_row), style::text, Shows{"book", "doubt hint"});
   }
 
   void small_length(const std::string& name, At at, Say title, Say help) {

@@ -119,32 +119,26 @@ SheetDescription describe_fit(const Places& places) {
     sheet.repeated_rows = {FitMap::head_row, FitMap::head_row};
   }
   const auto line = [](int row, int from, int to) { return Area({from, row}, {to, row}); };
-  const auto add = [&sheet](std::string name, const Area& where, std::string_view look,
-                            Content content) {
-    sheet.fields.push_back({.name = std::move(name),
-                            .where = where,
-                            .style = std::string(look),
-                            .content = std::move(content)});
-  };
   sheet.fields = {title_field("fit", line(0, FitMap::kind, FitMap::from)),
                   banner_field(line(1, FitMap::kind, FitMap::done))};
   const auto button = [&](std::string_view name, FitMap::Column where, Say words,
                           std::string_view command) {
-    add(std::string(name), At{where, 0}, style::label, Button{said(words), std::string(command)});
+    sheet.add(std::string(name), At{where, 0}, style::label,
+              Button{said(words), std::string(command)});
   };
   button("take", FitMap::note, Say::bench_take, command::take_to_bench);
   button("clear", FitMap::note_end, Say::bench_clear, command::clear_bench);
-  add("caution", line(FitMap::caution_row, FitMap::kind, FitMap::done), style::caution,
-      Shows{"book", "fit caution"});
+  sheet.add("caution", line(FitMap::caution_row, FitMap::kind, FitMap::done), style::caution,
+            Shows{"book", "fit caution"});
   add_box(
       sheet, "fit",
       block({FitMap::kind, FitMap::box_row}, FitMap::done - FitMap::kind + 1, FitMap::box_lines));
-  add("heading", line(FitMap::heading_row, FitMap::kind, FitMap::note), style::heading,
-      Shows{"book", "fit heading"});
-  add("tally", line(FitMap::heading_row, FitMap::note_end, FitMap::done), style::heading_tally,
-      Shows{"book", "fit tally"});
-  add("taken", FitMap::taken, style::bench_kind, Holds{"taken", "list", 0});
-  add("gaps taken", FitMap::gaps_taken, style::bench_kind, Holds{"taken", "list", 1});
+  sheet.add("heading", line(FitMap::heading_row, FitMap::kind, FitMap::note), style::heading,
+            Shows{"book", "fit heading"});
+  sheet.add("tally", line(FitMap::heading_row, FitMap::note_end, FitMap::done),
+            style::heading_tally, Shows{"book", "fit tally"});
+  sheet.add("taken", FitMap::taken, style::bench_kind, Holds{"taken", "list", 0});
+  sheet.add("gaps taken", FitMap::gaps_taken, style::bench_kind, Holds{"taken", "list", 1});
   sheet.fields.push_back(next_sheet_field(sheet_name::recheck, At{FitMap::done, 0}));
   sheet.tables.push_back(bench(map));
   return sheet;

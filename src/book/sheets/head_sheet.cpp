@@ -49,13 +49,6 @@ class HeadDescription {
  private:
   void height(int row, double mm) { sheet_.row_heights.emplace_back(row, mm); }
 
-  void add(std::string name, const Area& where, std::string_view look, Content content) {
-    sheet_.fields.push_back({.name = std::move(name),
-                             .where = where,
-                             .style = std::string(look),
-                             .content = std::move(content)});
-  }
-
   void above_the_heads() {
     const Area banner = map_.banner();
     const At below_it{banner.from.column, banner.to.row};
@@ -67,14 +60,14 @@ class HeadDescription {
     std::size_t place = 0;
     for (const State state : all_states) {
       const std::string column = "legend " + std::string(word_for(state));
-      add(column, map_.head_cell(place++, map_.legend_row()), style::legend(state),
-          Shows{"book", column});
+      sheet_.add(column, map_.head_cell(place++, map_.legend_row()), style::legend(state),
+                 Shows{"book", column});
     }
     constexpr double words = 0.8;
-    add("seen", map_.across(0, words, map_.seen_row()), style::deck_seen,
-        Fixed{seen_in_words(places_.layout, map_.spread.beside)});
-    add("lengths in", map_.across(words, 1, map_.seen_row()), style::aside,
-        Shows{"book", "lengths in"});
+    sheet_.add("seen", map_.across(0, words, map_.seen_row()), style::deck_seen,
+               Fixed{seen_in_words(places_.layout, map_.spread.beside)});
+    sheet_.add("lengths in", map_.across(words, 1, map_.seen_row()), style::aside,
+               Shows{"book", "lengths in"});
   }
 
   void add_deck(const BankDeck& deck) {
@@ -83,15 +76,15 @@ class HeadDescription {
     // Not merged: the cards lie on it.
     sheet_.grounds.push_back({deck.deck, std::string(style::deck)});
     const Side below = deck.above == Side::exhaust ? Side::inlet : Side::exhaust;
-    add(name + ".upper", deck.upper_side, style::deck_side,
-        Fixed{said(Say::head_side, {word_of(deck.above)})});
-    add(name + ".lower", deck.lower_side, style::deck_side,
-        Fixed{said(Say::head_side, {word_of(below)})});
+    sheet_.add(name + ".upper", deck.upper_side, style::deck_side,
+               Fixed{said(Say::head_side, {word_of(deck.above)})});
+    sheet_.add(name + ".lower", deck.lower_side, style::deck_side,
+               Fixed{said(Say::head_side, {word_of(below)})});
     if (const std::string words = heading_of(deck); !words.empty())
-      add(name + ".heading", deck.heading, style::deck_heading, Fixed{words});
+      sheet_.add(name + ".heading", deck.heading, style::deck_heading, Fixed{words});
     for (const CylinderStrip& strip : deck.strips)
-      add("cylinder." + std::to_string(strip.cylinder), strip.area, style::deck_strip,
-          Fixed{said(Say::head_cylinder, {std::int64_t{strip.cylinder}})});
+      sheet_.add("cylinder." + std::to_string(strip.cylinder), strip.area, style::deck_strip,
+                 Fixed{said(Say::head_cylinder, {std::int64_t{strip.cylinder}})});
   }
 
   std::string heading_of(const BankDeck& deck) const {
@@ -108,9 +101,9 @@ class HeadDescription {
     const std::string caution = said(Say::head_caution);
     const bool on_one_line = static_cast<double>(caution.size()) * caution_letter_mm < width;
     height(map_.last_row + 1, 1.5);
-    add("caution", map_.across(0, 1, map_.caution_row()), style::caution, Fixed{caution});
+    sheet_.add("caution", map_.across(0, 1, map_.caution_row()), style::caution, Fixed{caution});
     height(map_.caution_row(), on_one_line ? 6.5 : 10);
-    add("stops", map_.across(0, 1, map_.stops_row()), style::list, Shows{"book", "stops"});
+    sheet_.add("stops", map_.across(0, 1, map_.stops_row()), style::list, Shows{"book", "stops"});
     height(map_.stops_row(),
            2 + line_mm * lines_of_stops(places_.layout, static_cast<int>(width / letter_mm)));
   }

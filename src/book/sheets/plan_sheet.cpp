@@ -63,11 +63,11 @@ class PlanDescription {
     sheet_.fields = {
         title_field("plan", lines(0, banner_row - 1)),
         banner_field({{first_column, banner_row}, {order_button_column - 1, figures_row - 1}})};
-    add("order placed",
-        block({order_button_column, banner_row}, button_column - order_button_column, 2),
-        style::label, Button{said(Say::order_placed), std::string(command::order_placed)});
-    add("take", block({button_column, banner_row}, last_column - button_column + 1, 2),
-        style::label, Button{said(Say::bench_take), std::string(command::take_to_bench)});
+    sheet_.add("order placed",
+               block({order_button_column, banner_row}, button_column - order_button_column, 2),
+               style::label, Button{said(Say::order_placed), std::string(command::order_placed)});
+    sheet_.add("take", block({button_column, banner_row}, last_column - button_column + 1, 2),
+               style::label, Button{said(Say::bench_take), std::string(command::take_to_bench)});
     add_box(sheet_, "plan", block({order_column, 0}, right_column - order_column + 1, box_rows));
     figures();
     valves();
@@ -86,26 +86,17 @@ class PlanDescription {
     picture();
     const int caution_row = ways_row_ + ways_rows + 2;
     if (is_small_)
-      add("caution", {{first_column, caution_row}, {last_column, caution_row + 1}}, style::note,
-          Fixed{said(Say::plan_caution)});
+      sheet_.add("caution", {{first_column, caution_row}, {last_column, caution_row + 1}},
+                 style::note, Fixed{said(Say::plan_caution)});
     else
-      add("caution", {{first_column, sheet_.last_row}, {right_column, sheet_.last_row}},
-          style::note, Fixed{said(Say::plan_caution)});
+      sheet_.add("caution", {{first_column, sheet_.last_row}, {right_column, sheet_.last_row}},
+                 style::note, Fixed{said(Say::plan_caution)});
     set_paper();
     return std::move(sheet_);
   }
 
  private:
   static Area lines(int from, int to) { return {{first_column, from}, {last_column, to}}; }
-
-  void add(std::string name, const Area& where, std::string_view look, Content content,
-           std::vector<Wears> grades = {}) {
-    sheet_.fields.push_back({.name = std::move(name),
-                             .where = where,
-                             .style = std::string(look),
-                             .content = std::move(content),
-                             .grades = std::move(grades)});
-  }
 
   // What one asks for first. Each valve is counted once.
   void figures() {
@@ -121,19 +112,20 @@ class PlanDescription {
            {outside("count outside")});
     figure("count unread", {8, figures_row}, 1, Fixed{said(Say::plan_to_measure)});
     label("to pay", {9, figures_row}, 2, Fixed{said(Say::plan_to_pay)});
-    add("to pay", block({9, figures_row + 1}, 2, 2), style::figure_money, Shows{"book", "to pay"});
+    sheet_.add("to pay", block({9, figures_row + 1}, 2, 2), style::figure_money,
+               Shows{"book", "to pay"});
   }
 
   void label(const std::string& name, At at, int columns, Content words) {
-    add(name + ".label", block(at, columns, 1), style::subtitle, std::move(words));
+    sheet_.add(name + ".label", block(at, columns, 1), style::subtitle, std::move(words));
   }
 
   void figure(const std::string& piece, At at, int columns, Content words,
               std::vector<Wears> grades = {}) {
     label(piece, at, columns, std::move(words));
     grades.insert(grades.begin(), {{"book", piece}, {"0"}, std::string(style::faint)});
-    add(piece, block(below(at), columns, 2), style::figure, Shows{"book", piece},
-        std::move(grades));
+    sheet_.add(piece, block(below(at), columns, 2), style::figure, Shows{"book", piece},
+               std::move(grades));
   }
 
   // Such valves stay outside their limits.
@@ -155,8 +147,8 @@ class PlanDescription {
   }
 
   void valves() {
-    add("plan heading", {{first_column, head_row - 1}, {last_column, head_row - 1}}, style::heading,
-        Shows{"book", "plan heading"});
+    sheet_.add("plan heading", {{first_column, head_row - 1}, {last_column, head_row - 1}},
+               style::heading, Shows{"book", "plan heading"});
     std::vector<Wears> states;
     for (const State state : all_states)
       states.push_back({{"valves", "then state"},
@@ -183,17 +175,17 @@ class PlanDescription {
   }
 
   void total() {
-    add("total.label", {{first_column, total_row_}, {last_column - 1, total_row_}},
-        style::total_text, Shows{"book", "total label"});
-    add("total", At{last_column, total_row_}, style::total_money, Shows{"book", "total"});
+    sheet_.add("total.label", {{first_column, total_row_}, {last_column - 1, total_row_}},
+               style::total_text, Shows{"book", "total label"});
+    sheet_.add("total", At{last_column, total_row_}, style::total_money, Shows{"book", "total"});
   }
 
   // Of as many rows as there are valves: no plan fits or frees more shims.
   void list(const std::string& name, int first, Content heading,
             const std::vector<ListColumn>& columns) {
     const auto width = static_cast<int>(columns.size());
-    add(name + " heading", block({first, head_row - 1}, width, 1), style::heading,
-        std::move(heading));
+    sheet_.add(name + " heading", block({first, head_row - 1}, width, 1), style::heading,
+               std::move(heading));
     Table table{.name = name, .first = {first, first_row}, .rows = numbers_};
     for (const auto& [piece, words, look] : columns)
       table.columns.push_back(
@@ -211,11 +203,11 @@ class PlanDescription {
 
   // The same engine by other rules, a line each.
   void ways() {
-    add("ways heading", {{first_column, ways_row_}, {last_column, ways_row_}}, style::heading,
-        Fixed{said(Say::ways_heading)});
+    sheet_.add("ways heading", {{first_column, ways_row_}, {last_column, ways_row_}},
+               style::heading, Fixed{said(Say::ways_heading)});
     const int note_row = ways_row_ + ways_rows;
-    add("ways note", {{first_column, note_row}, {last_column, note_row}}, style::note,
-        Fixed{said(Say::ways_note)});
+    sheet_.add("ways note", {{first_column, note_row}, {last_column, note_row}}, style::note,
+               Fixed{said(Say::ways_note)});
     Table table{.name = "ways", .first = {first_column, ways_row_ + 2}, .rows = {}};
     for (std::size_t i = 1; i <= std::size(all_ways); ++i) table.rows.push_back(std::to_string(i));
     const auto way = [](const char* piece, Say heading, std::string_view look,
@@ -240,10 +232,10 @@ class PlanDescription {
 
   void picture() {
     const int left = is_small_ ? order_column : first_column;
-    add("picture heading", {{left, picture_row_}, {right_column, picture_row_}}, style::heading,
-        Fixed{said(Say::picture_heading)});
-    add("picture note", {{left, picture_row_ + 1}, {right_column, picture_row_ + 1}}, style::note,
-        Fixed{said(Say::picture_note)});
+    sheet_.add("picture heading", {{left, picture_row_}, {right_column, picture_row_}},
+               style::heading, Fixed{said(Say::picture_heading)});
+    sheet_.add("picture note", {{left, picture_row_ + 1}, {right_column, picture_row_ + 1}},
+               style::note, Fixed{said(Say::picture_note)});
     BandChart chart{
         .name = "gaps",
         .where = {{left, picture_row_ + 2}, {right_column, picture_row_ + picture_rows}},

@@ -40,7 +40,7 @@ class ReadMeDescription {
     height(14);
     sheet_.fields.push_back(title_field("read me", line(row_++)));
     height(11);
-    add("purpose", line(row_++), style::text, Fixed{said(Say::read_me_purpose)});
+    sheet_.add("purpose", line(row_++), style::text, Fixed{said(Say::read_me_purpose)});
     height(5.5);
     sheet_.fields.push_back(banner_field(line(row_++)));
     write_stage();
@@ -60,15 +60,6 @@ class ReadMeDescription {
 
   void height(double mm) { sheet_.row_heights.emplace_back(row_, mm); }
 
-  void add(std::string name, const Area& where, std::string_view look, Content content,
-           std::vector<Wears> grades = {}) {
-    sheet_.fields.push_back({.name = std::move(name),
-                             .where = where,
-                             .style = std::string(look),
-                             .content = std::move(content),
-                             .grades = std::move(grades)});
-  }
-
   void heading(const std::string& name, Say words) {
     height(2.8);
     ++row_;
@@ -81,8 +72,8 @@ class ReadMeDescription {
   // What one looks for on coming back to the book.
   void write_stage() {
     const auto told = [this](std::string piece, Say label, std::string_view look, double mm) {
-      add(piece + ".label", {{1, row_}, {2, row_}}, style::label, Fixed{said(label)});
-      add(piece, {{3, row_}, {last_column, row_}}, look, Shows{"book", piece});
+      sheet_.add(piece + ".label", {{1, row_}, {2, row_}}, style::label, Fixed{said(label)});
+      sheet_.add(piece, {{3, row_}, {last_column, row_}}, look, Shows{"book", piece});
       height(mm);
       ++row_;
     };
@@ -93,7 +84,7 @@ class ReadMeDescription {
   void write_cautions() {
     heading("cautions", Say::read_me_before);
     for (const Say words : cautions) {
-      add("caution." + std::to_string(row_), line(row_), style::caution, Fixed{said(words)});
+      sheet_.add("caution." + std::to_string(row_), line(row_), style::caution, Fixed{said(words)});
       height(7);
       ++row_;
     }
@@ -105,9 +96,9 @@ class ReadMeDescription {
     for (const Step& step : steps) {
       const std::string name = "step." + std::to_string(++number);
       const std::string words = said(step.words);
-      add(name + ".number", At{1, row_}, style::number, Fixed{std::to_string(number)});
-      add(name + ".sheet", At{2, row_}, style::link, Link{std::string(step.sheet)});
-      add(name, {{3, row_}, {last_column, row_}}, style::text, Fixed{words});
+      sheet_.add(name + ".number", At{1, row_}, style::number, Fixed{std::to_string(number)});
+      sheet_.add(name + ".sheet", At{2, row_}, style::link, Link{std::string(step.sheet)});
+      sheet_.add(name, {{3, row_}, {last_column, row_}}, style::text, Fixed{words});
       constexpr std::size_t one_line = 90;  // letters
       constexpr std::size_t two_lines = 180;
       constexpr std::size_t three_lines = 270;
@@ -121,21 +112,21 @@ class ReadMeDescription {
 
   void write_stops() {
     heading("stops", Say::read_me_stops);
-    add("stops", line(row_), style::text, Shows{"book", "stops"});
+    sheet_.add("stops", line(row_), style::text, Shows{"book", "stops"});
     constexpr double line_mm = 4.4;
     constexpr int letters = 110;
     height(2 + line_mm * lines_of_stops(places_.layout, letters));
     ++row_;
-    add("tdc", line(row_), style::text, Fixed{said(Say::read_me_tdc)});
+    sheet_.add("tdc", line(row_), style::text, Fixed{said(Say::read_me_tdc)});
     height(6);
     ++row_;
   }
 
   // The piece of that name as words, and the piece `... share` as a bar.
   void bar(const std::string& piece, Say words) {
-    add(piece + ".label", {{1, row_}, {2, row_}}, style::label, Fixed{said(words)});
-    add(piece + ".bar", At{3, row_}, style::bar, Progress{{"book", piece + " share"}});
-    add(piece, At{4, row_}, style::tally, Shows{"book", piece});
+    sheet_.add(piece + ".label", {{1, row_}, {2, row_}}, style::label, Fixed{said(words)});
+    sheet_.add(piece + ".bar", At{3, row_}, style::bar, Progress{{"book", piece + " share"}});
+    sheet_.add(piece, At{4, row_}, style::tally, Shows{"book", piece});
     height(5);
     ++row_;
     height(2.5);
@@ -152,8 +143,8 @@ class ReadMeDescription {
   }
 
   void figure(const std::string& piece, Content label, std::vector<Wears> grades = {}) {
-    add(piece + ".label", {{1, row_}, {2, row_}}, style::label, std::move(label));
-    add(piece, At{3, row_}, style::answer, Shows{"book", piece}, std::move(grades));
+    sheet_.add(piece + ".label", {{1, row_}, {2, row_}}, style::label, std::move(label));
+    sheet_.add(piece, At{3, row_}, style::answer, Shows{"book", piece}, std::move(grades));
     height(7);
     ++row_;
   }
@@ -177,13 +168,13 @@ class ReadMeDescription {
     figure("change count", Shows{"book", "change label"});
     figure("buy count", Shows{"book", "buy label"});
     height(11);
-    add("next check", line(row_++), style::text, Shows{"next check", "line"});
+    sheet_.add("next check", line(row_++), style::text, Shows{"next check", "line"});
   }
 
   // All that the boxes may have no room for, below what goes on paper.
   void list_remarks() {
     row_ += 2;
-    add("remarks heading", line(row_), style::heading, Shows{"book", "remarks heading"});
+    sheet_.add("remarks heading", line(row_), style::heading, Shows{"book", "remarks heading"});
     Table remarks{.name = "remarks", .first = {1, ++row_}, .row_mm = 9};
     for (int i = 1; i <= remarks_listed; ++i) remarks.rows.push_back(std::to_string(i));
     remarks.columns = {{.name = "words",

@@ -125,28 +125,21 @@ SheetDescription describe_recheck(const Places& places) {
   sheet.printed = Area({0, 0}, {edge_column, note_row});
   sheet.page_style = style::portrait;
   const auto line = [](int row, int from, int to) { return Area({from, row}, {to, row}); };
-  const auto add = [&sheet](std::string name, const Area& where, std::string_view look,
-                            Content content) {
-    sheet.fields.push_back({.name = std::move(name),
-                            .where = where,
-                            .style = std::string(look),
-                            .content = std::move(content)});
-  };
   sheet.fields = {title_field("recheck", line(0, 1, place::verdict)),
                   banner_field(line(1, 1, last_column))};
-  add("close", line(0, place::state, place::left), style::label,
-      Button{said(Say::check_close), std::string(command::close_check)});
-  add("caution", line(place::caution_row, 1, last_column), style::caution,
-      Fixed{said(Say::recheck_caution)});
+  sheet.add("close", line(0, place::state, place::left), style::label,
+            Button{said(Say::check_close), std::string(command::close_check)});
+  sheet.add("caution", line(place::caution_row, 1, last_column), style::caution,
+            Fixed{said(Say::recheck_caution)});
   add_box(sheet, "recheck", block({1, place::box_row}, last_column, place::box_lines));
-  add("heading", line(place::heading_row, 1, place::difference), style::heading,
-      Shows{"book", "recheck heading"});
-  add("tally", line(place::heading_row, place::verdict, last_column), style::heading_tally,
-      Shows{"book", "recheck tally"});
-  add("check", place::check, style::bench_kind, Holds{"setting", "check", 0});
-  add("round", place::round, style::bench_kind, Holds{"setting", "round", 0});
+  sheet.add("heading", line(place::heading_row, 1, place::difference), style::heading,
+            Shows{"book", "recheck heading"});
+  sheet.add("tally", line(place::heading_row, place::verdict, last_column), style::heading_tally,
+            Shows{"book", "recheck tally"});
+  sheet.add("check", place::check, style::bench_kind, Holds{"setting", "check", 0});
+  sheet.add("round", place::round, style::bench_kind, Holds{"setting", "round", 0});
   sheet.tables.push_back(valves(places));
-  add("note", line(note_row, 1, last_column), style::note, Shows{"book", "recheck note"});
+  sheet.add("note", line(note_row, 1, last_column), style::note, Shows{"book", "recheck note"});
   return sheet;
 }
 

@@ -154,29 +154,22 @@ SheetDescription describe_shims(const Places&) {
   sheet.page_style = style::landscape;
   sheet.tables = {spares(), rows_of_sizes(), offered(), singles()};
 
-  const auto add = [&sheet](std::string name, const Area& where, std::string_view look,
-                            Content content) {
-    sheet.fields.push_back({.name = std::move(name),
-                            .where = where,
-                            .style = std::string(look),
-                            .content = std::move(content)});
-  };
   const auto heading = [&sheet](const std::string& name, At from, int last, Say words) {
     for (Field& field : heading_fields(name, {from, {last, from.row}}, said(words)))
       sheet.fields.push_back(std::move(field));
   };
   sheet.fields = {title_field("shims", {{1, 0}, {7, 1}})};
   add_box(sheet, "shims", {{8, 0}, {last_column, place::box_lines - 1}});
-  add("unit", {{1, 2}, {4, 2}}, style::list, Shows{"book", "sizes in"});
+  sheet.add("unit", {{1, 2}, {4, 2}}, style::list, Shows{"book", "sizes in"});
   sheet.fields.push_back(next_sheet_field(sheet_name::plan, At{5, 2}));
-  add("paste", {{1, 3}, {7, 4}}, style::list, Fixed{said(Say::shims_paste)});
+  sheet.add("paste", {{1, 3}, {7, 4}}, style::list, Fixed{said(Say::shims_paste)});
   const At spare = place::first_spare;
   heading("spares.heading", {spare.column - 1, spare.row - 2}, spare.column + 3, Say::shims_spares);
   heading("sizes.heading", below(place::first_ladder, -2), last_column, Say::shims_sizes);
   heading("singles.heading", below(place::first_single, -2), last_column, Say::shims_singles);
   const int beside = place::first_single.row;
-  add("about counts", {{last_column, beside}, {last_column, beside + 6}}, style::list,
-      Fixed{said(Say::shims_about_counts)});
+  sheet.add("about counts", {{last_column, beside}, {last_column, beside + 6}}, style::list,
+            Fixed{said(Say::shims_about_counts)});
   return sheet;
 }
 
