@@ -29,6 +29,8 @@ std::optional<std::array<int, 3>> three_numbers(std::string_view text, char mark
   return numbers;
 }
 
+}  // namespace
+
 std::optional<double> day_of(int year, int month, int day) {
   constexpr int first_year = 1900;  // before that, figures are left out
   const year_month_day date(std::chrono::year(year),
@@ -37,8 +39,6 @@ std::optional<double> day_of(int year, int month, int day) {
   if (year < first_year || !date.ok()) return std::nullopt;
   return static_cast<double>((sys_days(date) - first_day).count());
 }
-
-}  // namespace
 
 std::optional<double> day_written(std::string_view text) {
   text = trimmed(text);

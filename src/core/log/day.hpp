@@ -9,6 +9,9 @@
 
 namespace shimwright {
 
+// None for a year before 1900, and for a day that no calendar has (30 February).
+std::optional<double> day_of(int year, int month, int day);
+
 // `2026-11-26`, or `26.11.2026`; empty for anything else, and for a day that no calendar has (30
 // February). Day and month between strokes could be either, so `4/5/2026` is no day.
 std::optional<double> day_written(std::string_view text);

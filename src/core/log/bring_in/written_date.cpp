@@ -4,19 +4,13 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
-#include <chrono>
-#include <cmath>
 
+#include "core/log/day.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
 namespace {
 
-using std::chrono::sys_days;
-using std::chrono::year_month_day;
-
-constexpr sys_days day_zero = std::chrono::year(1899) / std::chrono::December / 30;
-constexpr int first_year = 1900;
 constexpr int last_year = 2199;
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
@@ -111,20 +105,12 @@ std::optional<double> day_of(const Part& year, const Part& month, const Part& da
 }  // namespace
 
 std::optional<double> day_number(int year, int month, int day) {
-  if (year < first_year || year > last_year || month < 1 || day < 1) return std::nullopt;
-  const year_month_day date{std::chrono::year(year),
-                            std::chrono::month(static_cast<unsigned>(month)),
-                            std::chrono::day(static_cast<unsigned>(day))};
-  if (!date.ok()) return std::nullopt;
-  return static_cast<double>((sys_days(date) - day_zero).count());
+  return year > last_year ? std::nullopt : day_of(year, month, day);
 }
 
 std::string iso_day(double number) {
-  if (!(number >= 1 && number < 109'939)) return {};
-  const year_month_day date(day_zero + std::chrono::days(static_cast<int>(std::floor(number))));
-  const auto two = [](unsigned part) { return (part < 10 ? "0" : "") + std::to_string(part); };
-  return std::to_string(static_cast<int>(date.year())) + "-" +
-         two(static_cast<unsigned>(date.month())) + "-" + two(static_cast<unsigned>(date.day()));
+  constexpr double beyond = 109'939;  // the last day of those years is before it
+  return number >= 1 && number < beyond ? day_in_figures(number) : std::string();
 }
 
 std::optional<WrittenDate> date_written(std::string_view text) {
