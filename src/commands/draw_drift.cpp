@@ -2,7 +2,6 @@
 #include "commands/draw_drift.hpp"
 
 #include <algorithm>
-#include <com/sun/star/sheet/XPrintAreas.hpp>
 
 #include "book/drift_map.hpp"
 #include "book/look/style_names.hpp"
@@ -105,19 +104,11 @@ class Drawing {
       book::add_chart(context_, sheet_, data_, chart);
     }
     commands::write(book_.place_of("drawn", "drift", 0), mark);
-    print_to(map.last_row());
+    // Until there are charts, their empty page stays off paper.
+    print_down_to(sheet_.sheet(), map.last_row());
   }
 
  private:
-  // Until there are charts, their empty page stays off paper. What a person has parted stays so.
-  void print_to(int row) {
-    const auto areas = book::as<css::sheet::XPrintAreas>(sheet_.sheet());
-    auto printed = areas->getPrintAreas();
-    if (printed.getLength() != 1) return;
-    printed.getArray()[0].EndRow = row;
-    areas->setPrintAreas(printed);
-  }
-
   XySeries write(const ChartSeries& series, double plot_mm) {
     const At name = book::right_of(DriftMap::data, column_);
     commands::write({data_.sheet(), name}, series.name);

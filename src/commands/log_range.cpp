@@ -8,7 +8,6 @@
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/sheet/XNamedRange.hpp>
-#include <com/sun/star/sheet/XPrintAreas.hpp>
 #include <com/sun/star/sheet/XSheetCellCursor.hpp>
 #include <com/sun/star/sheet/XUsedAreaCursor.hpp>
 
@@ -91,13 +90,6 @@ void LogRange::grow_to(int rows) const {
   }
 }
 
-// Where a person has parted what is printed, it stays so.
-void LogRange::print(int rows) const {
-  const auto areas = as<css::sheet::XPrintAreas>(sheet_);
-  auto printed = areas->getPrintAreas();
-  if (printed.getLength() != 1) return;
-  printed.getArray()[0].EndRow = first_.row + rows - 1;
-  areas->setPrintAreas(printed);
-}
+void LogRange::print(int rows) const { print_down_to(sheet_, first_.row + rows - 1); }
 
 }  // namespace shimwright::commands

@@ -12,6 +12,7 @@
 #include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/sheet/XFormulaTokens.hpp>
+#include <com/sun/star/sheet/XPrintAreas.hpp>
 #include <com/sun/star/sheet/XSheetOperation.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
@@ -101,6 +102,14 @@ void clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area) {
   as<css::sheet::XSheetOperation>(
       sheet->getCellRangeByPosition(area.from.column, area.from.row, area.to.column, area.to.row))
       ->clearContents(flag::VALUE | flag::DATETIME | flag::STRING | flag::FORMULA);
+}
+
+void print_down_to(const Ref<css::sheet::XSpreadsheet>& sheet, int row) {
+  const auto areas = as<css::sheet::XPrintAreas>(sheet);
+  auto printed = areas->getPrintAreas();
+  if (printed.getLength() != 1) return;
+  printed.getArray()[0].EndRow = row;
+  areas->setPrintAreas(printed);
 }
 
 UndoStep::UndoStep(const ServiceBook::Document& document, std::string_view title)

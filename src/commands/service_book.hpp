@@ -61,6 +61,9 @@ void write(const ServiceBook::Place& place, const Entry& what);
 // Contents, not looks.
 void clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area);
 
+// What is printed of the sheet ends with that row. Where a person has parted it, it stays so.
+void print_down_to(const Ref<css::sheet::XSpreadsheet>& sheet, int row);
+
 // All that is written while it lives is one step of Undo; without done() it is taken back.
 class UndoStep {
  public:
