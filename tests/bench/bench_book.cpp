@@ -9,11 +9,8 @@
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <cstdio>
-#include <cstdlib>
-#include <exception>
 #include <functional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "book/book.hpp"
@@ -26,6 +23,7 @@
 #include "invented_book.hpp"
 #include "office/office.hpp"
 #include "office/text.hpp"
+#include "office_bench.hpp"
 #include "office_clock.hpp"
 #include "timing.hpp"
 #include "values_copy.hpp"
@@ -174,28 +172,14 @@ bool compare(const office::Office& office, std::size_t index, int rounds) {
 
 int main(int argc, char** argv) {
   using namespace shimwright;
-  if (argc < 2) {
-    std::fprintf(stderr, "bench_book package.oxt [quick]\n");
-    return 2;
-  }
-  const bool quick = argc > 2 && std::string_view(argv[2]) == "quick";
-  try {
-    office::Settings settings;
-    settings.extension = argv[1];
-    const office::Office office(settings);
-    double load[1] = {};
-    getloadavg(load, 1);
-    std::printf("In ms, middle of several runs; load of the machine at the start %.1f.\n", load[0]);
-    std::printf("  %-28s %9s %9s %12s %9s %7s\n", "", "book", "processor", "values only",
-                "processor", "times");
-    bool same = true;
-    for (std::size_t i = 0; i < bench::layouts_of_48_valves().size(); ++i)
-      same = bench::compare(office, i, quick ? 1 : 15) && same;
-    return same ? EXIT_SUCCESS : EXIT_FAILURE;
-  } catch (const com::sun::star::uno::Exception& failure) {
-    std::fprintf(stderr, "bench_book: %s\n", office::from_office(failure.Message).c_str());
-  } catch (const std::exception& failure) {
-    std::fprintf(stderr, "bench_book: %s\n", failure.what());
-  }
-  return EXIT_FAILURE;
+  return bench::run_in_office(
+      "bench_book", argc, argv, [](const office::Office& office, bool quick) {
+        bench::print_load();
+        std::printf("  %-28s %9s %9s %12s %9s %7s\n", "", "book", "processor", "values only",
+                    "processor", "times");
+        bool same = true;
+        for (std::size_t i = 0; i < bench::layouts_of_48_valves().size(); ++i)
+          same = bench::compare(office, i, quick ? 1 : 15) && same;
+        return same;
+      });
 }

@@ -14,15 +14,13 @@
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <cstdio>
-#include <cstdlib>
-#include <exception>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "book/office/uno.hpp"
 #include "office/office.hpp"
-#include "office/text.hpp"
+#include "office_bench.hpp"
 #include "office_clock.hpp"
 #include "timing.hpp"
 
@@ -143,24 +141,9 @@ bool compare(const office::Office& office, int rows, int rounds) {
 
 int main(int argc, char** argv) {
   using namespace shimwright;
-  if (argc < 2) {
-    std::fprintf(stderr, "bench_drift package.oxt [quick]\n");
-    return 2;
-  }
-  const bool quick = argc > 2 && std::string_view(argv[2]) == "quick";
-  try {
-    office::Settings settings;
-    settings.extension = argv[1];
-    const office::Office office(settings);
-    double load[1] = {};
-    getloadavg(load, 1);
-    std::printf("In ms, middle of several runs; load of the machine at the start %.1f.\n", load[0]);
-    return bench::compare(office, quick ? 1'000 : 100'000, quick ? 1 : 25) ? EXIT_SUCCESS
-                                                                           : EXIT_FAILURE;
-  } catch (const com::sun::star::uno::Exception& failure) {
-    std::fprintf(stderr, "bench_drift: %s\n", office::from_office(failure.Message).c_str());
-  } catch (const std::exception& failure) {
-    std::fprintf(stderr, "bench_drift: %s\n", failure.what());
-  }
-  return EXIT_FAILURE;
+  return bench::run_in_office(
+      "bench_drift", argc, argv, [](const office::Office& office, bool quick) {
+        bench::print_load();
+        return bench::compare(office, quick ? 1'000 : 100'000, quick ? 1 : 25);
+      });
 }

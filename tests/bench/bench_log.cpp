@@ -19,10 +19,8 @@
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <cstdio>
-#include <cstdlib>
 #include <filesystem>
 #include <functional>
-#include <string_view>
 #include <thread>
 
 #include "../core/invented_log.hpp"
@@ -35,6 +33,7 @@
 #include "invented_book.hpp"
 #include "office/office.hpp"
 #include "office/text.hpp"
+#include "office_bench.hpp"
 #include "office_clock.hpp"
 #include "timing.hpp"
 #include "values_copy.hpp"
@@ -250,21 +249,9 @@ bool compare(const office::Office& office, int rounds_due) {
 
 int main(int argc, char** argv) {
   using namespace shimwright;
-  if (argc < 2) {
-    std::fprintf(stderr, "bench_log package.oxt [quick]\n");
-    return 2;
-  }
-  const bool quick = argc > 2 && std::string_view(argv[2]) == "quick";
-  try {
-    office::Settings settings;
-    settings.extension = argv[1];
-    const office::Office office(settings);
-    std::printf("In ms of the office's processor time, middle of several runs.\n");
-    return bench::compare(office, quick ? 1 : 11) ? EXIT_SUCCESS : EXIT_FAILURE;
-  } catch (const com::sun::star::uno::Exception& failure) {
-    std::fprintf(stderr, "bench_log: %s\n", office::from_office(failure.Message).c_str());
-  } catch (const std::exception& failure) {
-    std::fprintf(stderr, "bench_log: %s\n", failure.what());
-  }
-  return EXIT_FAILURE;
+  return bench::run_in_office(
+      "bench_log", argc, argv, [](const office::Office& office, bool quick) {
+        std::printf("In ms of the office's processor time, middle of several runs.\n");
+        return bench::compare(office, quick ? 1 : 11);
+      });
 }
