@@ -33,6 +33,7 @@ std::optional<std::array<int, 3>> three_numbers(std::string_view text, char mark
 
 std::optional<double> day_of(int year, int month, int day) {
   constexpr int first_year = 1900;  // before that, figures are left out
+  if (month < 1 || month > 12 || day < 1 || day > 31) return std::nullopt;  // chrono keeps 8 bits
   const year_month_day date(std::chrono::year(year),
                             std::chrono::month(static_cast<unsigned>(month)),
                             std::chrono::day(static_cast<unsigned>(day)));
