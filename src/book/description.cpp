@@ -87,9 +87,9 @@ std::string refusal_of(const Takes& entry) {
 }
 
 std::vector<Shows> BandChart::pieces() const {
-  std::vector<Shows> pieces{{table, names},
-                            {.table = table, .column = least, .as_number = true},
-                            {.table = table, .column = room, .as_number = true}};
+  std::vector<Shows> pieces{{bands, names},
+                            {.table = bands, .column = least, .as_number = true},
+                            {.table = bands, .column = room, .as_number = true}};
   for (const Marks& each : marks)
     pieces.push_back({.table = table, .column = each.column, .as_number = true});
   return pieces;

@@ -166,8 +166,8 @@ struct Constant {
   std::string what = {};
 };
 
-// The office's own chart over some cells, by the rows of a table of the View: a band from `least`
-// up by `room` for each row, and marks in it. A row without the number has no such mark.
+// The office's own chart over some cells, by the rows of two tables of the View: a band from
+// `least` up by `room` for each row, and marks in it. A row without the number has no such mark.
 struct BandChart {
   struct Marks {
     std::string column = {};
@@ -177,9 +177,10 @@ struct BandChart {
   };
   std::string name = {};
   Area where = At{};
-  std::string table = {};
+  std::string bands = {};  // the table of the names and the band
+  std::string table = {};  // that of the marks
   int rows = 0;
-  std::string names = {};  // columns of that table: along the foot, and the band
+  std::string names = {};  // columns of the first: along the foot, and the band
   std::string least = {};
   std::string room = {};
   std::vector<Marks> marks = {};

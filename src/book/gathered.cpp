@@ -24,6 +24,18 @@ bool is_of_one_column(const Shows& one, const Shows& other) {
   return one.table == other.table && one.column == other.column && one.as_number == other.as_number;
 }
 
+constexpr std::string_view kind_of_gaps = "gap";
+
+// A gap is taken as a value of its valve, and stands in a row of its own, below all others.
+struct Address {
+  std::string kind;
+  int value = 0;
+};
+Address standing(std::string_view kind, int value) {
+  if (kind == "valve" && value == entry_value::gap) return {std::string(kind_of_gaps), 0};
+  return {std::string(kind), value};
+}
+
 const Shows* shown_by(const Content& content) { return std::get_if<Shows>(&content); }
 
 }  // namespace
@@ -44,7 +56,8 @@ Gathered::Gathered(std::span<const SheetDescription> sheets) {
       if (const auto* entry = std::get_if<Takes>(&field.content)) {
         Copies copy{sheet.name, field.where.from};
         if (const auto* choice = std::get_if<Choice>(&entry->check)) copy.options = choice->options;
-        row(entry->kind, entry->name).values[entry->value] = std::move(copy);
+        const auto [kind, value] = standing(entry->kind, entry->value);
+        row(kind, entry->name).values[value] = std::move(copy);
         values_ = std::max(values_, entry->value + 1);
       } else if (const auto* held = std::get_if<Holds>(&field.content)) {
         row(held->kind, held->name).values[held->value] = Copies{sheet.name, field.where.from};
@@ -59,8 +72,8 @@ Gathered::Gathered(std::span<const SheetDescription> sheets) {
         watch(grade.piece);
       }
     for (const BandChart& chart : sheet.charts) {
-      note_table(chart.table);
       for (Shows piece : chart.pieces()) {
+        note_table(piece.table);
         piece.row = chart.rows;
         watch(piece);
       }
@@ -70,6 +83,11 @@ Gathered::Gathered(std::span<const SheetDescription> sheets) {
       values_ = std::max(values_, constant.value + 1);
     }
   }
+  const auto gaps =
+      std::ranges::stable_partition(rows_, [](const Row& row) { return row.kind != kind_of_gaps; });
+  lasting_ = static_cast<int>(rows_.size() - gaps.size());
+  for (std::size_t i = 0; i < rows_.size(); ++i) index_[{rows_[i].kind, rows_[i].name}] = i;
+  if (!gaps.empty()) rows_.push_back({"setting", "half", {{0, Half{}}}});  // the last one counts
 }
 
 Gathered::Row& Gathered::row(const std::string& kind, const std::string& name) {
@@ -114,10 +132,11 @@ void Gathered::watch(const Shows& piece) {
 }
 
 At Gathered::entry(std::string_view kind, std::string_view name, int value) const {
-  const auto known = index_.find(std::pair(std::string(kind), std::string(name)));
-  if (known == index_.end() || !rows_[known->second].values.contains(value))
+  const auto [own_kind, own_value] = standing(kind, value);
+  const auto known = index_.find(std::pair(own_kind, std::string(name)));
+  if (known == index_.end() || !rows_[known->second].values.contains(own_value))
     throw std::out_of_range("no sheet takes " + std::string(kind) + ", " + std::string(name));
-  return {2 + value, first_row + static_cast<int>(known->second)};
+  return {2 + own_value, first_row + static_cast<int>(known->second)};
 }
 
 At Gathered::tells(std::string_view table) const {
@@ -151,10 +170,7 @@ SheetDescription Gathered::sheet() const {
     for (const auto& [value, content] : row.values) {
       Field& cell =
           fields.emplace_back(field(name + "." + std::to_string(value), {2 + value, at}, content));
-      // All rows below it: every entry stands there.
-      if (std::holds_alternative<Half>(cell.content))
-        cell.content =
-            Half{{{2, at + 1}, {1 + values_, first_row + static_cast<int>(rows_.size()) - 1}}};
+      if (std::holds_alternative<Half>(cell.content)) cell.content = Half{half_with(at)};
     }
     ++at;
   }
@@ -178,6 +194,21 @@ SheetDescription Gathered::sheet() const {
   return made;
 }
 
+Area Gathered::rows_area() const {
+  return block({0, first_row}, 2 + values_, std::max(1, static_cast<int>(rows_.size())));
+}
+
+Area Gathered::lasting_area() const {
+  return block({0, first_row}, 2 + values_, std::max(1, lasting_));
+}
+
+// The first with all that lasts, the one below the gaps with these.
+Area Gathered::half_with(int row) const {
+  const int gaps = first_row + lasting_;
+  return row < gaps ? Area({2, row + 1}, {1 + values_, gaps - 1})
+                    : Area({2, gaps}, {1 + values_, row - 1});
+}
+
 // Of what the log is judged by; the readings of the check that is under way are none of it, so that
 // nothing hangs on them there.
 std::vector<Gathered::Row> Gathered::drift_rows() const {
@@ -192,7 +223,8 @@ std::vector<Gathered::Row> Gathered::drift_rows() const {
     return row.kind == "setting" && std::ranges::find(settings, row.name) != std::end(settings);
   };
   std::vector<Row> rows;
-  for (Row row : rows_) {
+  for (int i = 0; i < lasting_; ++i) {
+    Row row = rows_[static_cast<std::size_t>(i)];
     std::erase_if(row.values, [&](const auto& one) { return !wanted(row, one.first); });
     if (!row.values.empty()) rows.push_back(std::move(row));
   }
@@ -220,10 +252,9 @@ void Gathered::gather_for_drift(std::vector<Field>& fields) const {
 }
 
 std::vector<std::pair<std::string, std::string>> Gathered::names() const {
-  const int rows = std::max(1, static_cast<int>(rows_.size()));
   std::vector<std::pair<std::string, std::string>> named{
-      {std::string(entries_name),
-       on(sheet_name::workings, block({0, first_row}, 2 + values_, rows))}};
+      {std::string(entries_name), on(sheet_name::workings, rows_area())},
+      {std::string(lasting_entries_name), on(sheet_name::workings, lasting_area())}};
   if (!drift_rows().empty())
     named.emplace_back(drift_entries_name, on(sheet_name::workings, drift_area()));
   for (const std::string& table : tables_)

@@ -20,6 +20,10 @@ namespace shimwright::book {
 inline constexpr std::string_view entries_name = "entries";
 inline constexpr std::string_view drift_entries_name = "drift_entries";
 inline constexpr std::string_view entries_as_text = "entries";
+// The same but for the gaps, of which most tables are not told: what a gap does not change is not
+// worked out anew when one is typed.
+inline constexpr std::string_view lasting_entries_name = "lasting_entries";
+inline constexpr std::string_view lasting_as_text = "lasting";
 
 class Gathered {
  public:
@@ -51,6 +55,10 @@ class Gathered {
   Area drift_area() const;
   void gather_for_drift(std::vector<Field>& fields) const;
 
+  // The last of them hold the gaps.
+  Area rows_area() const;
+  Area lasting_area() const;
+  Area half_with(int row) const;
   Row& row(const std::string& kind, const std::string& name);
   void note_table(const std::string& table);
   void note_tables(const Field& field);
@@ -62,11 +70,13 @@ class Gathered {
   int first_piece_column() const { return first_tells_column() + 3; }
 
   std::vector<Row> rows_;
-  int values_ = 0;  // of the longest row
+  int lasting_ = 0;  // of them, above the gaps
+  int values_ = 0;   // of the longest row
   std::map<std::pair<std::string, std::string>, std::size_t, std::less<>> index_;
-  // The entries as one text, and the tables of the View that some sheet shows; the steps for
-  // formulas of people's own.
-  std::vector<std::string> tables_{std::string(entries_as_text), "steps"};
+  // The entries as one text, with the gaps and without, and the tables of the View that some sheet
+  // shows; the steps for formulas of people's own.
+  std::vector<std::string> tables_{std::string(entries_as_text), std::string(lasting_as_text),
+                                   "steps"};
   std::vector<Shows> watched_;  // `row` is the last of them that is looked at
 };
 

@@ -5,6 +5,7 @@
 #include "book/look/styles.hpp"
 #include "book/places.hpp"
 #include "core/service/service.hpp"
+#include "core/service/view.hpp"
 #include "core/service/view_drift.hpp"
 #include "core/values/text.hpp"
 
@@ -266,11 +267,15 @@ std::string formula_of(const Content& content) {
                                                                 {"table", literal(answer.table)},
                                                                 {"log", log_place::range_name}});
       // All others of that one text: the office hands it over sooner than the cells.
-      const bool is_first = answer.table == entries_as_text;
-      return written(
-          "=BOOK.TELLS({entries};{table})",
-          {{"entries", is_first ? std::string(entries_name) : tells_name(entries_as_text)},
-           {"table", literal(answer.table)}});
+      const auto called = [&answer]() -> std::string {
+        if (answer.table == entries_as_text) return std::string(entries_name);
+        if (answer.table == lasting_as_text) return std::string(lasting_entries_name);
+        return tells_name(is_told_without_gaps(answer.table) ? lasting_as_text : entries_as_text);
+      };
+      const std::string_view table =
+          answer.table == lasting_as_text ? entries_as_text : std::string_view(answer.table);
+      return written("=BOOK.TELLS({entries};{table})",
+                     {{"entries", called()}, {"table", literal(std::string(table))}});
     }
   };
   return std::visit(Formulas{}, content);

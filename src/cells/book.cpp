@@ -85,10 +85,17 @@ rtl::OUString book_tells(const EntryTable& entries, std::string_view table, cons
 }
 
 rtl::OUString book_tells(const rtl::OUString& entries, std::string_view table) {
-  static thread_local std::optional<std::pair<rtl::OUString, View>> last;
-  if (!last || last->first.pData != entries.pData)
-    last.emplace(entries, view_of(service_of(entries_in(office::from_office(entries)))));
-  return told(last->second, table);
+  // A book hands over two: all its entries, and those but for the gaps.
+  static thread_local std::deque<std::pair<rtl::OUString, View>> last;
+  constexpr std::size_t views_kept = 4;
+  auto known = std::ranges::find_if(
+      last, [&entries](const auto& one) { return one.first.pData == entries.pData; });
+  if (known == last.end()) {
+    if (last.size() == views_kept) last.pop_back();
+    last.emplace_front(entries, view_of(service_of(entries_in(office::from_office(entries)))));
+    known = last.begin();
+  }
+  return told(known->second, table);
 }
 
 rtl::OUString book_shows(const rtl::OUString& answer, const rtl::OUString& column, double row) {

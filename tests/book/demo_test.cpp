@@ -14,9 +14,10 @@ namespace {
 
 class Demo : public ::testing::Test {
  protected:
-  std::map<std::string, int> tally(std::string_view column) const {
+  std::map<std::string, int> tally(std::string_view column,
+                                   std::string_view table = "valves") const {
     std::map<std::string, int> counts;
-    for (int i = 1; i <= the_places().count(); ++i) ++counts[demo.piece("valves", column, i)];
+    for (int i = 1; i <= the_places().count(); ++i) ++counts[demo.piece(table, column, i)];
     return counts;
   }
 
@@ -52,7 +53,7 @@ TEST_F(Demo, ends_with_every_read_valve_inside_its_limits) {
 }
 
 TEST_F(Demo, has_a_worn_off_mark_and_a_shim_worn_thin) {
-  auto trust = tally("shim is");
+  auto trust = tally("shim is", "cards");
   EXPECT_EQ(trust["shim has no mark"], 1);
   EXPECT_EQ(trust["0.03 thinner than marked"], 1);
   EXPECT_GE(trust["shim not measured"], 1);

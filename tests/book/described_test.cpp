@@ -233,18 +233,43 @@ TEST(Gathered, knows_a_choice_by_what_it_stands_for) {
 // A book made in an English office and filled in in a German one changes its decimal mark with the
 // first entry.
 TEST(Gathered, works_the_decimal_mark_out_anew_with_every_entry) {
+  std::vector<book::Area> with;
   for (const Field& cell : gathered().sheet().fields) {
     const auto* half = std::get_if<book::Half>(&cell.content);
     if (half == nullptr) continue;
     EXPECT_TRUE(book::formula_of(*half).starts_with("=1/2+0*COUNTA($C$")) << cell.name;
-    for_each_entry([half](const auto&, const Field&, const Takes& entry) {
-      const At at = gathered().entry(entry.kind, entry.name, entry.value);
-      EXPECT_TRUE(half->with.from.row <= at.row && at.row <= half->with.to.row &&
-                  half->with.from.column <= at.column && at.column <= half->with.to.column);
-    });
-    return;
+    with.push_back(half->with);
   }
-  FAIL() << "no cell holds a half";
+  ASSERT_EQ(with.size(), 3U) << "of what lasts, of the gaps, of the log";
+  for_each_entry([&with](const auto&, const Field&, const Takes& entry) {
+    const At at = gathered().entry(entry.kind, entry.name, entry.value);
+    EXPECT_TRUE(std::any_of(with.begin(), with.begin() + 2,
+                            [at](const book::Area& area) {
+                              return area.from.row <= at.row && at.row <= area.to.row &&
+                                     area.from.column <= at.column && at.column <= area.to.column;
+                            }))
+        << entry.kind << " " << entry.name;
+  });
+}
+
+// So that a table told of it need not be told anew with every reading.
+TEST(Gathered, what_lasts_holds_every_entry_but_the_gaps) {
+  const auto fields = gathered().sheet().fields;
+  const auto first = std::ranges::find_if(
+      fields, [](const Field& field) { return std::holds_alternative<book::Half>(field.content); });
+  ASSERT_NE(first, fields.end());
+  const book::Area half = std::get<book::Half>(first->content).with;
+  const auto names = gathered().names();
+  const auto lasting = std::ranges::find(names, book::lasting_entries_name,
+                                         &std::pair<std::string, std::string>::first);
+  ASSERT_NE(lasting, names.end());
+  for_each_entry([&](const auto&, const Field&, const Takes& entry) {
+    const At at = gathered().entry(entry.kind, entry.name, entry.value);
+    const bool is_gap = entry.kind == "valve" && entry.value == book::entry_value::gap;
+    const int last = std::stoi(lasting->second.substr(lasting->second.rfind('$') + 1));
+    EXPECT_EQ(at.row + 1 > last, is_gap) << entry.kind << " " << entry.name;
+    EXPECT_EQ(at.row > half.to.row, is_gap) << entry.kind << " " << entry.name;
+  });
 }
 
 // The charts' points are written there.

@@ -60,9 +60,10 @@ std::string ServiceEntries::of_valve(const View& view, const std::string& valve,
                                      std::string_view column) const {
   const auto known = std::ranges::find(valves_, valve);
   if (known == valves_.end()) throw std::out_of_range("no valve " + valve);
-  if (std::ranges::find(view["valves"].columns, column) == view["valves"].columns.end())
-    throw std::out_of_range("no column " + std::string(column));
-  return view["valves"].at(column, static_cast<std::size_t>(known - valves_.begin()) + 1);
+  for (const char* table : {"valves", "cards"})
+    if (std::ranges::find(view[table].columns, column) != view[table].columns.end())
+      return view[table].at(column, static_cast<std::size_t>(known - valves_.begin()) + 1);
+  throw std::out_of_range("no column " + std::string(column));
 }
 
 std::string box_of(const View& view, std::string_view sheet) {

@@ -86,7 +86,7 @@ TEST(HeadStops, name_each_valve_where_it_is_clear_of_its_lobe_by_most) {
 TEST(Cards, tell_the_stop_at_which_the_valve_is_clear_of_its_lobe_by_most) {
   const char* const labels[] = {"gap, stop 1", "gap, stop 1", "gap, stop 2", "gap, stop 2"};
   for (std::size_t valve = 1; valve <= std::size(labels); ++valve)
-    EXPECT_EQ(v_twin()["valves"].at("gap label", valve), labels[valve - 1]);
+    EXPECT_EQ(v_twin()["cards"].at("gap label", valve), labels[valve - 1]);
 }
 
 TEST(HeadStops, follow_from_a_margin_of_up_to_half_a_turn) {

@@ -64,13 +64,14 @@ class CardMaker {
 
  private:
   Shows piece(std::string_view column) const { return {"valves", std::string(column), row_}; }
+  // That the gap does not change.
+  Shows lasting(std::string_view column) const { return {"cards", std::string(column), row_}; }
 
   std::vector<Wears> now(Wear wear) const { return by_state(piece("state"), wear); }
 
-  // What must not be overlooked, where that column says yes.
-  std::vector<Wears> warned(std::string_view column) const {
-    return joined(by_state(piece("state"), Wear::sides_odd, Also{piece(column), "yes"}),
-                  now(Wear::sides));
+  // What must not be overlooked, where that piece says yes.
+  std::vector<Wears> warned(const Shows& where) const {
+    return joined(by_state(piece("state"), Wear::sides_odd, Also{where, "yes"}), now(Wear::sides));
   }
 
   void add(std::string_view what, const Area& where, std::string_view look, Content content,
@@ -83,9 +84,8 @@ class CardMaker {
   }
 
   // A piece over the whole card, called as its column.
-  void line(card::Row row, std::string_view column, std::string_view look,
-            std::vector<Wears> grades) {
-    add(column, card_.line(row), look, piece(column), std::move(grades));
+  void line(card::Row row, const Shows& shown, std::string_view look, std::vector<Wears> grades) {
+    add(shown.column, card_.line(row), look, shown, std::move(grades));
   }
 
   void label(card::Row row, std::string_view what, Content content) {
@@ -119,12 +119,12 @@ class CardMaker {
 
   void top() {
     add("name", card_.line(card::name), style::card_name, Fixed{name_}, now(Wear::crown));
-    line(card::banner, "now", style::card_banner, now(Wear::banner));
-    line(card::limits, "limits", style::card_aside, now(Wear::sides));
+    line(card::banner, piece("now"), style::card_banner, now(Wear::banner));
+    line(card::limits, lasting("limits"), style::card_aside, now(Wear::sides));
   }
 
   void readings() {
-    label(card::gap, "gap", piece("gap label"));
+    label(card::gap, "gap", lasting("gap label"));
     entry(card::gap, "gap", style::card_entry_length, entry_value::gap,
           Number{0, most_gap_mm, true},
           {Say::head_gap_title, Say::head_gap_help, Say::head_gap_due, Say::head_gap_place});
@@ -136,7 +136,7 @@ class CardMaker {
           Number{least_shim_mm, most_shim_mm, true},
           {Say::head_micrometer_title, Say::head_micrometer_help, Say::head_micrometer_due,
            Say::head_micrometer_place});
-    line(card::shim_is, "shim is", style::card_aside, warned("shim odd"));
+    line(card::shim_is, lasting("shim is"), style::card_aside, warned(lasting("shim odd")));
     label(card::exception, "exception", Fixed{said(Say::name_of_exception)});
     entry(card::exception, "exception", style::card_entry_choice, entry_value::exception,
           Choice{{{"leave"}, {"nearest"}}},
@@ -145,12 +145,12 @@ class CardMaker {
   }
 
   void answer() {
-    line(card::action, "card do", style::card_do, warned("outside"));
-    line(card::from, "card from", style::card_source, warned("outside"));
+    line(card::action, piece("card do"), style::card_do, warned(piece("outside")));
+    line(card::from, piece("card from"), style::card_source, warned(piece("outside")));
     label(card::after, "after", piece("foot label"));
     add("after", card_.value(card::after), style::card_length, piece("foot value"),
         now(Wear::right));
-    line(card::then, "foot", style::card_foot, by_state(piece("then state"), Wear::foot));
+    line(card::then, piece("foot"), style::card_foot, by_state(piece("then state"), Wear::foot));
   }
 
   SheetDescription& sheet_;

@@ -239,6 +239,7 @@ class PlanDescription {
     BandChart chart{
         .name = "gaps",
         .where = {{left, picture_row_ + 2}, {right_column, picture_row_ + picture_rows}},
+        .bands = "bands",
         .table = "picture",
         .rows = static_cast<int>(valves_.size()),
         .names = "name",

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "core/service/service.hpp"
 
+#include <algorithm>
+
 #include <cstddef>
 #include <string_view>
 #include <utility>
@@ -80,6 +82,13 @@ void read_valve(Service& service, const Row& row) {
                             value_at(row, 1), value_at(row, 2), value_at(row, 3)});
 }
 
+// A book keeps its readings in rows of their own, below all others.
+void read_gap(Service& service, const Row& row) {
+  const auto valve =
+      std::ranges::find(service.valves, word_in(row[1]), &Service::ValveEntries::name);
+  if (valve != service.valves.end()) valve->gap = value_at(row, 0);
+}
+
 Service::ShimEntries shims_in(const Row& row) {
   return {row_number(row), value_at(row, 0), value_at(row, 1), value_at(row, 2), value_at(row, 3)};
 }
@@ -132,7 +141,7 @@ constexpr std::pair<std::string_view, void (*)(Service&, const Row&)> kinds[] = 
     {"spare", read_spare},     {"note", read_note},       {"sizes", read_sizes},
     {"single", read_single},   {"arrival", read_arrival}, {"recheck", read_recheck},
     {"bench", read_bench},     {"taken", read_taken},     {"drawn", read_drawn},
-    {"box", read_box}};
+    {"box", read_box},         {"gap", read_gap}};
 
 }  // namespace
 

@@ -14,6 +14,12 @@ View view_of(const Service& service) {
   return View(std::move(tables));
 }
 
+bool is_told_without_gaps(std::string_view table) {
+  return std::ranges::any_of(view_parts, [table](const ViewPart& part) {
+    return part.without_gaps && part.name == table;
+  });
+}
+
 const ShownTable* View::table(std::string_view name) const {
   const auto found = std::ranges::find(tables_, name, &Table::name);
   return found == tables_.end() ? nullptr : &found->shown;

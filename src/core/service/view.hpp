@@ -25,10 +25,10 @@ class View {
   View() = default;
   explicit View(std::vector<Table> tables) : tables_(std::move(tables)) {}
 
-  // `book` (one row: what is said once), `valves` (a row each, in the order given), `measure`,
-  // `order`, `left over`, `steps` (of the present plan), `bench`, `stops`, `sizes`, `boxes` (line
-  // by line), `remarks`, `arrivals`, `recheck`: the list is in view_parts.hpp. Null for any other
-  // word.
+  // `book` (one row: what is said once), `valves` (a row each, in the order given), `cards` (of
+  // each valve what its gap does not change), `measure`, `order`, `left over`, `steps` (of the
+  // present plan), `bench`, `stops`, `sizes`, `boxes` (line by line), `remarks`, `arrivals`,
+  // `recheck`: the list is in view_parts.hpp. Null for any other word.
   const ShownTable* table(std::string_view name) const;
   // A table without rows for any other word.
   const ShownTable& operator[](std::string_view name) const;
@@ -40,5 +40,9 @@ class View {
 // Never throws for what the service holds. Takes about as long as the plan and its steps
 // (best_plan, fitting_steps).
 View view_of(const Service& service);
+
+// Whether that table says the same whatever gaps are entered, so that a book may tell it of its
+// other entries alone and has nothing to work out anew there when a gap is typed.
+bool is_told_without_gaps(std::string_view table);
 
 }  // namespace shimwright

@@ -15,6 +15,7 @@ namespace shimwright {
 
 ShownTable show_book(const Service& service, const Findings& found);
 ShownTable show_valves(const Service& service, const Findings& found);
+ShownTable show_cards(const Service& service, const Findings& found);
 ShownTable show_measure(const Service& service, const Findings& found);
 ShownTable show_order(const Service& service, const Findings& found);
 ShownTable show_surplus(const Service& service, const Findings& found);
@@ -25,6 +26,7 @@ ShownTable show_bench(const Service& service, const Findings& found);
 ShownTable show_stops(const Service& service, const Findings& found);
 ShownTable show_sizes(const Service& service, const Findings& found);
 ShownTable show_ways(const Service& service, const Findings& found);
+ShownTable show_bands(const Service& service, const Findings& found);
 ShownTable show_picture(const Service& service, const Findings& found);
 ShownTable show_boxes(const Service& service, const Findings& found);
 ShownTable show_remarks(const Service& service, const Findings& found);
@@ -32,15 +34,20 @@ ShownTable show_remarks(const Service& service, const Findings& found);
 struct ViewPart {
   std::string_view name;
   ShownTable (*show)(const Service&, const Findings&);
+  bool without_gaps = false;  // it says the same whatever gaps are entered
 };
 
 // Every table of the View: the one list of them.
 inline constexpr ViewPart view_parts[] = {
-    {"book", show_book},       {"valves", show_valves},     {"measure", show_measure},
-    {"order", show_order},     {"left over", show_surplus}, {"steps", show_steps},
-    {"bench", show_bench},     {"stops", show_stops},       {"sizes", show_sizes},
-    {"boxes", show_boxes},     {"remarks", show_remarks},   {"ways", show_ways},
-    {"picture", show_picture}, {"arrivals", show_arrivals}, {"recheck", show_recheck},
+    {"book", show_book},         {"valves", show_valves},
+    {"cards", show_cards, true}, {"measure", show_measure, true},
+    {"order", show_order},       {"left over", show_surplus},
+    {"steps", show_steps},       {"bench", show_bench, true},
+    {"stops", show_stops, true}, {"sizes", show_sizes, true},
+    {"boxes", show_boxes},       {"remarks", show_remarks},
+    {"ways", show_ways},         {"bands", show_bands, true},
+    {"picture", show_picture},   {"arrivals", show_arrivals},
+    {"recheck", show_recheck},
 };
 
 // The columns of `book` that are titles of sheets, which name the engine besides.

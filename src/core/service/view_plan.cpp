@@ -42,20 +42,28 @@ ShownTable show_ways(const Service&, const Findings& found) {
   return table;
 }
 
+ShownTable show_bands(const Service& service, const Findings& found) {
+  const Teller& teller = found.teller;
+  ShownTable table{{"name", "least", "room"}, {}};
+  for (std::size_t i = 0; i < service.valves.size(); ++i) {
+    table.put("name", i + 1) = service.valves[i].name;
+    if (const auto& limits = found.of(service.valves[i].side).limits) {
+      table.put("least", i + 1) = teller.column(limits->min);
+      table.put("room", i + 1) = teller.column(limits->max - limits->min);
+    }
+  }
+  return table;
+}
+
 // A gap stands in the column of its state, so that each state has marks of its own.
 ShownTable show_picture(const Service& service, const Findings& found) {
   const Teller& teller = found.teller;
-  ShownTable table{{"name", "least", "room"}, {}};
+  ShownTable table;
   for (const std::string when : {"before ", "after "})
     for (const State state : all_states)
       if (state != State::unread) table.columns.push_back(when + std::string(word_for(state)));
   for (std::size_t i = 0; i < service.valves.size(); ++i) {
     const std::size_t row = i + 1;
-    table.put("name", row) = service.valves[i].name;
-    if (const auto& limits = found.of(service.valves[i].side).limits) {
-      table.put("least", row) = teller.column(limits->min);
-      table.put("room", row) = teller.column(limits->max - limits->min);
-    }
     const ValveFindings& valve = found.valves[i];
     if (valve.gap && valve.now && *valve.now != State::unread)
       table.put("before " + std::string(word_for(*valve.now)), row) = teller.column(*valve.gap);

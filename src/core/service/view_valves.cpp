@@ -46,35 +46,8 @@ class Shower {
     put("now", valve().now
                    ? state_in_words(*valve().now, teller())
                    : tell(found_.of(entries.side).limits ? Say::gap_unknown : Say::limits_unknown));
-    const auto& limits = found_.of(entries.side).limits;
-    put("limits",
-        limits ? tell(Say::limits_span, {teller().span(limits->min, limits->max)}) : std::string());
-    const auto stop = found_.measured_at[index_];
-    put("gap label",
-        stop ? tell(Say::gap_at_stop, {static_cast<std::int64_t>(*stop)}) : tell(Say::gap));
-    put("shim is", trust());
-    put("shim odd", yes_if(valve().trust == Trust::thinner || valve().trust == Trust::thicker));
     put("gap", length(valve().gap));
     put("shim", length(valve().shim));
-  }
-
-  std::string trust() const {
-    if (!valve().trust) return {};
-    switch (*valve().trust) {
-      case Trust::as_marked:
-        return tell(Say::as_marked);
-      case Trust::thinner:
-        return tell(Say::thinner_than_marked,
-                    {teller().short_of(*valve().marked - *valve().measured)});
-      case Trust::thicker:
-        return tell(Say::thicker_than_marked,
-                    {teller().short_of(*valve().measured - *valve().marked)});
-      case Trust::unmarked:
-        return tell(Say::unmarked);
-      case Trust::unmeasured:
-        return tell(Say::unmeasured);
-    }
-    return {};
   }
 
   void show_plan(const ValvePlan& plan) {
@@ -164,6 +137,25 @@ class Shower {
   std::size_t index_ = 0;
 };
 
+std::string trust_in_words(const ValveFindings& valve, const Teller& teller) {
+  if (!valve.trust) return {};
+  switch (*valve.trust) {
+    case Trust::as_marked:
+      return teller.say(Say::as_marked);
+    case Trust::thinner:
+      return teller.say(Say::thinner_than_marked,
+                        {teller.short_of(*valve.marked - *valve.measured)});
+    case Trust::thicker:
+      return teller.say(Say::thicker_than_marked,
+                        {teller.short_of(*valve.measured - *valve.marked)});
+    case Trust::unmarked:
+      return teller.say(Say::unmarked);
+    case Trust::unmeasured:
+      return teller.say(Say::unmeasured);
+  }
+  return {};
+}
+
 }  // namespace
 
 Say say_of(State state) {
@@ -193,6 +185,26 @@ std::string nearest_leaves(const ValvePlan& plan, const SideFindings& side, cons
   const bool tight = after < side.limits->min;
   return teller.say(tight ? Say::leaves_too_tight : Say::leaves_too_loose,
                     {teller.column(after), teller.column(outside_by(after, *side.limits))});
+}
+
+ShownTable show_cards(const Service& service, const Findings& found) {
+  const Teller& teller = found.teller;
+  ShownTable table;
+  for (std::size_t i = 0; i < service.valves.size(); ++i) {
+    const ValveFindings& valve = found.valves[i];
+    const auto put = [&](std::string_view column, std::string text) {
+      table.put(column, i + 1) = std::move(text);
+    };
+    const auto& limits = found.of(service.valves[i].side).limits;
+    put("limits", limits ? teller.say(Say::limits_span, {teller.span(limits->min, limits->max)})
+                         : std::string());
+    const auto stop = found.measured_at[i];
+    put("gap label", stop ? teller.say(Say::gap_at_stop, {static_cast<std::int64_t>(*stop)})
+                          : teller.say(Say::gap));
+    put("shim is", trust_in_words(valve, teller));
+    put("shim odd", yes_if(valve.trust == Trust::thinner || valve.trust == Trust::thicker));
+  }
+  return table;
 }
 
 ShownTable show_valves(const Service& service, const Findings& found) {
