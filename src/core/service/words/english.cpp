@@ -272,6 +272,12 @@ constexpr Text texts[]{
     Text{Say::arrival_not_coming, "not coming"},
     Text{Say::arrivals_heading, "What is on order and what came, a row a shim; sizes in {0}"},
     Text{Say::arrivals_tally, "{0} of {1} arrived"},
+    Text{Say::arrivals_unordered, "{0} not ordered"},
+    Text{Say::arrivals_tallies, "{0}, {1}"},
+    Text{
+        Say::arrival_mark_differs,
+        "{0}: micrometer {1} and mark {2} are {3} apart. Is that the mark of another size? Measure "
+        "this shim again; the size measured counts."},
     Text{Say::arrivals_none,
          "Nothing is on order. Order placed, in the menu and on Plan, writes the plan\u2019s order "
          "here."},
@@ -376,6 +382,10 @@ constexpr Text texts[]{
          "Your numbers of checks are in Log for other checks: the rows get new ones."},
     Text{Say::bring_numbers_unclear,
          "Your numbers do not stand for one check each: the rows get new ones."},
+    Text{Say::bring_older,
+         "Some checks are older than those in Log, whose rows are never rewritten: they get the "
+         "next "
+         "numbers, and what counts is the date."},
     Text{Say::bring_row, "row {0}"},
     Text{Say::bring_row_at, "row {0}, {1}"},
     Text{Say::bring_held_as, "{0}, {1}"},
