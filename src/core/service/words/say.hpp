@@ -505,7 +505,8 @@ enum class Say {
 
   // Cells that take entries, on any sheet.
   entry_refused,
-  number_refused,
+  number_refused,  // what is due, where to go back to, a number with this office's mark
+  either_decimal_mark,
   choice_due,
   add_in_missing,
 
