@@ -60,7 +60,8 @@ void CellChanges::write(const Ref<css::sheet::XSpreadsheet>& sheet, At at, const
   else if (const auto* formula = std::get_if<Formula>(&what))
     cell->setFormula(formula->written);
   else
-    as<css::sheet::XSheetOperation>(range_of(sheet, at))->clearContents(contents);
+    // Leaves it blank, and is sooner done than clearing it.
+    as<css::text::XText>(cell)->setString(rtl::OUString());
 }
 
 void CellChanges::write(const Ref<css::sheet::XSpreadsheet>& sheet, const Filled& rows) {

@@ -68,43 +68,6 @@ struct UndoStep::Passing {
 
 namespace {
 
-// Of the step, in its order; Undo goes through it from its last to its first.
-enum class Part { first, cells, last };
-
-class Action : public cppu::WeakImplHelper1<css::document::XUndoAction> {
- public:
-  Action(std::shared_ptr<UndoStep::Passing> passing, Part part)
-      : passing_(std::move(passing)), part_(part) {}
-
-  rtl::OUString SAL_CALL getTitle() override { return passing_->title; }
-
-  void SAL_CALL undo() override {
-    if (part_ == Part::cells) return passing_->cells.undo(document());
-    pass(part_ == Part::last, passing_->before);
-  }
-  void SAL_CALL redo() override {
-    if (part_ == Part::cells) return passing_->cells.redo(document());
-    pass(part_ == Part::first, passing_->after);
-  }
-
- private:
-  ServiceBook::Document document() const {
-    return as<css::sheet::XSpreadsheetDocument>(Ref<css::frame::XModel>(passing_->document));
-  }
-
-  void pass(bool begins, const std::optional<Standing>& there) try {
-    if (begins)
-      passing_->begin();
-    else
-      passing_->end(there);
-  } catch (const css::uno::Exception&) {
-    // What is written is right without it.
-  }
-
-  std::shared_ptr<UndoStep::Passing> passing_;
-  Part part_;
-};
-
 // The office keeps no record of what is done meanwhile.
 class Unrecorded {
  public:
@@ -123,6 +86,48 @@ class Unrecorded {
 
  private:
   Ref<css::document::XUndoManager> manager_;
+};
+
+// Of the step, in its order; Undo goes through it from its last to its first.
+enum class Part { first, cells, last };
+
+class Action : public cppu::WeakImplHelper1<css::document::XUndoAction> {
+ public:
+  Action(std::shared_ptr<UndoStep::Passing> passing, Part part)
+      : passing_(std::move(passing)), part_(part) {}
+
+  rtl::OUString SAL_CALL getTitle() override { return passing_->title; }
+
+  void SAL_CALL undo() override {
+    if (part_ == Part::cells) return write(&CellChanges::undo);
+    pass(part_ == Part::last, passing_->before);
+  }
+  void SAL_CALL redo() override {
+    if (part_ == Part::cells) return write(&CellChanges::redo);
+    pass(part_ == Part::first, passing_->after);
+  }
+
+ private:
+  // What the office recorded now would put an end to the step that is being undone.
+  void write(void (CellChanges::*changes)(const ServiceBook::Document&) const) const {
+    const auto document =
+        as<css::sheet::XSpreadsheetDocument>(Ref<css::frame::XModel>(passing_->document));
+    const Unrecorded unrecorded(
+        as<css::document::XUndoManagerSupplier>(document)->getUndoManager());
+    (passing_->cells.*changes)(document);
+  }
+
+  void pass(bool begins, const std::optional<Standing>& there) try {
+    if (begins)
+      passing_->begin();
+    else
+      passing_->end(there);
+  } catch (const css::uno::Exception&) {
+    // What is written is right without it.
+  }
+
+  std::shared_ptr<UndoStep::Passing> passing_;
+  Part part_;
 };
 
 }  // namespace

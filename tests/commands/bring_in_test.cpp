@@ -5,6 +5,7 @@
 #include <chrono>
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/XController.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/util/XNumberFormats.hpp>
@@ -291,6 +292,23 @@ TEST_F(OldLog, needs_a_selection_and_one_book) {
   dispatch(owner_, book::command::bring_in_log);
   EXPECT_THAT(box(title).words(), testing::StartsWith("No service book is open"));
   answer(title, "OK");
+}
+
+// Data > Calculate > AutoCalculate, in either document.
+TEST_F(OldLog, comes_in_without_autocalculate_by_fresh_figures_and_leaves_that_off) {
+  for (const Document& document : {document_, owner_})
+    Reference<css::sheet::XCalculatable>(document, UNO_QUERY_THROW)
+        ->enableAutomaticCalculation(false);
+  const Rows rows{{"Date", "km", "Valve", "Gap"}, {"2019-05-04", "12500", "1 EX L", "=0.1+E2"}};
+  const auto range = put(first_sheet(owner_), rows);
+  first_sheet(owner_)->getCellByPosition(4, 1)->setValue(0.05);
+  select(owner_, range);
+  dispatch(owner_, book::command::bring_in_log);
+  take_all(opened());
+  EXPECT_NEAR(logged_number(0, LogColumn::gap_found), 0.15, 1e-12);
+  for (const Document& document : {document_, owner_})
+    EXPECT_FALSE(Reference<css::sheet::XCalculatable>(document, UNO_QUERY_THROW)
+                     ->isAutomaticCalculationEnabled());
 }
 
 TEST_F(OldLog, of_five_thousand_rows_stays_usable) {
