@@ -264,6 +264,21 @@ TEST_F(OldLog, what_is_in_log_already_is_left_out) {
   screen_->picture(PICTURES "/bring-in-again.png");
 }
 
+TEST_F(OldLog, older_than_the_log_gets_the_next_numbers_and_is_told_so) {
+  take_all(ask_for(one_row_a_valve));
+  const Window window =
+      ask_for({{"Datum", "km-Stand", "Ventil", "Spiel", "Shim", "Shim neu", "Bemerkungen"},
+               {"3.5.2017", "2 500", "1 EX L", 0.20, 2.70, {}, "Nocken matt"},
+               {"3.4.2016", "1 500", "1 EX L", 0.22, 2.70, {}, {}},
+               {{}, {}, {}, {}, {}, {}, {}},
+               {{}, {}, {}, {}, {}, {}, {}},
+               {{}, {}, {}, {}, {}, {}, {}},
+               {{}, {}, {}, {}, {}, {}, {}}});
+  EXPECT_THAT(status(window), testing::HasSubstr("Some checks are older than those in Log"));
+  EXPECT_THAT(window.labels_cut(), testing::IsEmpty());
+  screen_->picture(PICTURES "/bring-in-older.png");
+}
+
 TEST_F(OldLog, may_stand_on_a_sheet_of_the_book_but_not_be_the_books_own) {
   const auto sheets = document_->getSheets();
   sheets->insertNewByName(to_office("mine"), 0);

@@ -724,9 +724,8 @@ constexpr Text texts[]{
     Text{Say::choice_due, "Enter {0}, or choose from the list."},
     Text{Say::add_in_missing,
          "The Shimwright add-in is missing: figures are those of the last calculation, and blank "
-         "once an entry is changed. Buttons and the menu Valve service need it too. Install it, "
-         "then "
-         "open this book again."},
+         "once an entry is changed. Buttons and menu need it: install it, and open this book "
+         "again."},
     // The hidden sheet that gathers the entries.
     Text{Say::entries_title, "Entries"},
     Text{Say::entries_note,
