@@ -2,6 +2,7 @@
 #include "book/book.hpp"
 
 #include <com/sun/star/beans/PropertyValue.hpp>
+#include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/document/MacroExecMode.hpp>
 #include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
@@ -9,6 +10,8 @@
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XNamedRanges.hpp>
+#include <com/sun/star/table/XCellRange.hpp>
+#include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 
@@ -60,6 +63,14 @@ void make_sheets(const Document& book, const std::vector<SheetDescription>& desc
   for (const rtl::OUString& name : old) sheets->removeByName(name);
 }
 
+// A gap as this office writes it, of a document that is still blank.
+std::string number_here(const Document& blank) {
+  const auto sheets = as<css::container::XIndexAccess>(blank->getSheets());
+  const auto cell = as<css::table::XCellRange>(sheets->getByIndex(0))->getCellByPosition(0, 0);
+  cell->setFormula("=24/100&\"\"");
+  return office::from_office(as<css::text::XText>(cell)->getString());
+}
+
 using Names = std::vector<std::pair<std::string, std::string>>;
 
 void name_ranges(const Document& book, const Names& ranges) {
@@ -80,17 +91,17 @@ void set_properties(const Document& book, std::string_view title) {
 
 void lay_out_sheet(const Ref<css::uno::XComponentContext>& context, const Document& book,
                    const SheetDescription& description, const Gathered& gathered,
-                   const std::function<void(Sheet&)>& draw) {
+                   std::string_view number, const std::function<void(Sheet&)>& draw) {
   Sheet sheet(book, description.name);
   sheet.paper();
-  lay_out(sheet, description, gathered);
+  lay_out(sheet, description, gathered, number);
   draw(sheet);
   for (const BandChart& chart : description.charts) add_chart(context, sheet, chart, gathered);
   finish(sheet, description);
 }
 
 void lay_out_book(const Ref<css::uno::XComponentContext>& context, const Document& book,
-                  const EngineLayout& layout, std::string_view title) {
+                  const EngineLayout& layout, std::string_view title, std::string_view number) {
   const Places places(layout);
   const auto calculation = as<css::sheet::XCalculatable>(book);
   calculation->enableAutomaticCalculation(false);
@@ -109,10 +120,10 @@ void lay_out_book(const Ref<css::uno::XComponentContext>& context, const Documen
     for (const NamedArea& named : each.names)
       name_ranges(book, {{named.name, on(each.name, named.where)}});
   for (std::size_t i = 0; i < described.size(); ++i)
-    lay_out_sheet(context, book, described[i], gathered, [&](Sheet& sheet) {
+    lay_out_sheet(context, book, described[i], gathered, number, [&](Sheet& sheet) {
       if (sheet_plans[i].draw != nullptr) sheet_plans[i].draw(sheet, places);
     });
-  lay_out_sheet(context, book, entries, gathered, [](Sheet&) {});
+  lay_out_sheet(context, book, entries, gathered, number, [](Sheet&) {});
   as<css::frame::XModel>(book)->unlockControllers();
   std::vector<SheetView> views;
   for (const SheetDescription& each : described)
@@ -137,10 +148,11 @@ std::vector<SheetDescription> descriptions(const Places& places) {
 }
 
 Document build_book(const Ref<css::uno::XComponentContext>& context, const EngineLayout& layout,
-                    std::string_view title) {
+                    std::string_view title, For whom) {
   const Document book = new_document(context);
   try {
-    lay_out_book(context, book, layout, title);
+    const std::string number = whom == For::this_office ? number_here(book) : std::string();
+    lay_out_book(context, book, layout, title, number);
   } catch (...) {
     discard(book);
     throw;

@@ -16,12 +16,15 @@
 
 namespace shimwright::book {
 
+// Whether the book's fixed words may name this office's own decimal mark.
+enum class For { any_office, this_office };
+
 // A new, hidden document with the whole book for this layout, nothing entered yet, calculated and
 // unmodified. `title` is what lists of templates show. Throws css::uno::Exception where the office
 // fails.
 Ref<css::sheet::XSpreadsheetDocument> build_book(const Ref<css::uno::XComponentContext>& context,
-                                                 const EngineLayout& layout,
-                                                 std::string_view title);
+                                                 const EngineLayout& layout, std::string_view title,
+                                                 For whom = For::any_office);
 
 // The sheets of the book that are described, left to right.
 std::vector<SheetDescription> descriptions(const Places& places);

@@ -74,16 +74,19 @@ std::vector<Field> all_fields(const SheetDescription& sheet) {
 }
 
 std::string help_of(const Takes& entry) {
-  constexpr std::size_t letters = 42;
+  const auto letters = static_cast<std::size_t>(entry.help_letters);
   std::string help;
   for (const std::string& line : broken_into_lines(entry.help, letters))
     help += (help.empty() ? "" : "\n") + line;
   return help;
 }
 
-std::string refusal_of(const Takes& entry) {
-  const bool is_number = std::holds_alternative<Number>(entry.check);
-  return said(is_number ? Say::number_refused : Say::entry_refused, {entry.due, entry.place});
+std::string refusal_of(const Takes& entry, std::string_view number) {
+  if (!std::holds_alternative<Number>(entry.check))
+    return said(Say::entry_refused, {entry.due, entry.place});
+  return said(Say::number_refused,
+              {entry.due, entry.place,
+               number.empty() ? said(Say::either_decimal_mark) : std::string(number)});
 }
 
 std::vector<Shows> BandChart::pieces() const {

@@ -59,8 +59,9 @@ struct Takes {
   std::string name = {};  // in a column of a table: left blank, the name of the row
   int value = 0;
   Check check = Number{};
-  std::string title = {};  // above help and refusal
-  std::string help = {};
+  std::string title = {};     // above help and refusal
+  std::string help = {};      // blank: none comes up beside the cell
+  int help_letters = 42;      // of a line of it
   std::string due = {};       // what is due, for the refusal
   std::string place = {};     // where to go back to; in a column {0} is the name of the row
   std::string at_first = {};  // as typed
@@ -242,7 +243,8 @@ At top_of(const Table& table, std::size_t column);
 std::string help_of(const Takes& entry);
 
 // What is told when the check refuses: what is due, that nothing was kept, where to go back to.
-std::string refusal_of(const Takes& entry);
+// `number` is one as this office writes it; blank where the book goes to any office.
+std::string refusal_of(const Takes& entry, std::string_view number = {});
 
 // The decimals of inches in a book in inches.
 Wears in_inches();

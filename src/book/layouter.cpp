@@ -136,8 +136,9 @@ std::string condition_of(const Wears& grade, const Content& content, At first, b
 
 class Layouter {
  public:
-  Layouter(Sheet& sheet, const SheetDescription& description, const Gathered& gathered)
-      : sheet_(sheet), description_(description), gathered_(gathered) {}
+  Layouter(Sheet& sheet, const SheetDescription& description, const Gathered& gathered,
+           std::string_view number)
+      : sheet_(sheet), description_(description), gathered_(gathered), number_(number) {}
 
   void lay_out() {
     for (std::size_t i = 0; i < description_.column_mm.size(); ++i)
@@ -179,7 +180,7 @@ class Layouter {
         sheet_.text(where.from, entry->at_first);
       else
         sheet_.entry(where.from, entry->at_first);
-      sheet_.check(where, entry_check(*entry, gathered_));
+      sheet_.check(where, entry_check(*entry, gathered_, number_));
     } else if (const auto* typed = std::get_if<Typed>(&content)) {
       sheet_.entry(where.from, typed->words);
     } else if (const auto* button = std::get_if<Button>(&content)) {
@@ -230,6 +231,7 @@ class Layouter {
   Sheet& sheet_;
   const SheetDescription& description_;
   const Gathered& gathered_;
+  std::string_view number_;
 };
 
 }  // namespace
@@ -281,16 +283,17 @@ std::string formula_of(const Content& content) {
   return std::visit(Formulas{}, content);
 }
 
-EntryCheck entry_check(const Takes& entry, const Gathered& gathered) {
+EntryCheck entry_check(const Takes& entry, const Gathered& gathered, std::string_view number) {
   EntryCheck check = rule_of(entry.check, gathered);
   check.title = entry.title;
   check.help = help_of(entry);
-  check.refusal = refusal_of(entry);
+  check.refusal = refusal_of(entry, number);
   return check;
 }
 
-void lay_out(Sheet& sheet, const SheetDescription& description, const Gathered& gathered) {
-  Layouter(sheet, description, gathered).lay_out();
+void lay_out(Sheet& sheet, const SheetDescription& description, const Gathered& gathered,
+             std::string_view number) {
+  Layouter(sheet, description, gathered, number).lay_out();
 }
 
 void finish(Sheet& sheet, const SheetDescription& description) {

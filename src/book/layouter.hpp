@@ -13,7 +13,8 @@
 namespace shimwright::book {
 
 // The sheet is to be there and empty. Protects nothing: what is drawn on it comes first.
-void lay_out(Sheet& sheet, const SheetDescription& description, const Gathered& gathered);
+void lay_out(Sheet& sheet, const SheetDescription& description, const Gathered& gathered,
+             std::string_view number = {});
 
 // The last touch, once all is laid out and drawn; save hiding, which the views would undo.
 void finish(Sheet& sheet, const SheetDescription& description);
@@ -22,6 +23,6 @@ void finish(Sheet& sheet, const SheetDescription& description);
 std::string formula_of(const Content& content);
 
 // The check as the office takes it; bounds by plain references only.
-EntryCheck entry_check(const Takes& entry, const Gathered& gathered);
+EntryCheck entry_check(const Takes& entry, const Gathered& gathered, std::string_view number = {});
 
 }  // namespace shimwright::book

@@ -14,6 +14,7 @@
 #include "commands/draw_drift.hpp"
 #include "commands/log_range.hpp"
 #include "commands/service_book.hpp"
+#include "commands/undo_step.hpp"
 
 namespace shimwright::builder {
 namespace {
@@ -47,10 +48,13 @@ class BookBuilder : public cppu::WeakImplHelper1<css::task::XJob> {
     const auto log = commands::LogRange::in(made);
     if (!book || !log) return;
     log->print_used();
+    commands::UndoStep step(made, {});
     std::list<commands::Lock> locks;
     for (const auto& sheet : commands::sheets_of_drift(*book)) locks.emplace_back(sheet).unlock();
-    commands::draw_drift_in(context_, *book);
+    commands::draw_drift_in(context_, *book, step);
+    step.end_cells();
     for (commands::Lock& lock : locks) lock.relock();
+    step.done();
   }
 
   book::Ref<css::uno::XComponentContext> context_;

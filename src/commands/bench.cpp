@@ -29,13 +29,13 @@ class BenchCommand : public BookCommand {
     if (steps > map.rows)
       return inform(say(Say::bench_too_long, {std::int64_t{steps}, std::int64_t{map.rows}}));
     if (ask_all(question_before_taking(service(), found())) != Answer::yes) return;
-    const bool done = change({fit_}, [&] {
-      write_all(new_gaps_to_clear(service()));
-      list.empty();
+    const bool done = change({fit_}, [&](UndoStep& step) {
+      write_all(step, new_gaps_to_clear(service()));
+      list.empty(step);
       for (int row = 0; row < steps; ++row)
-        write_row(list, row, rows[static_cast<std::size_t>(row)]);
-      write(book().place_of("taken", "list", 0), time_now());
-      write({fit_, FitMap::gaps_taken}, gaps_as_taken(found()));
+        write_row(step, list, row, rows[static_cast<std::size_t>(row)]);
+      step.put(book().place_of("taken", "list", 0), time_now());
+      step.put({fit_, FitMap::gaps_taken}, gaps_as_taken(found()));
       list.print(steps);
     });
     if (done) show(fit_, map.at(0, FitMap::done));
@@ -54,10 +54,10 @@ class BenchCommand : public BookCommand {
     const auto arrival = std::ranges::find(shims, "arrival", &EntryWrite::kind);
     if (arrival != shims.end())
       sheets.push_back(book().place_of(arrival->kind, arrival->name, arrival->value).sheet);
-    const bool done = change(sheets, [&] {
-      write_all(shims);
-      write_all(new_gaps_to_clear(service()));
-      list.empty();
+    const bool done = change(sheets, [&](UndoStep& step) {
+      write_all(step, shims);
+      write_all(step, new_gaps_to_clear(service()));
+      list.empty(step);
       list.print(0);
     });
     if (done) show(fit_, list.map().at(0, FitMap::done));
@@ -80,9 +80,9 @@ class BenchCommand : public BookCommand {
 
   BenchList bench_list() const { return {fit_, static_cast<int>(service().valves.size())}; }
 
-  void write_row(const BenchList& list, int row, const BenchRow& from) {
+  void write_row(UndoStep& step, const BenchList& list, int row, const BenchRow& from) {
     const auto put = [&](FitMap::Column column, const Entry& what) {
-      write({fit_, list.map().at(row, column)}, what);
+      step.put({fit_, list.map().at(row, column)}, what);
     };
     put(FitMap::kind, from.step.kind);
     put(FitMap::step, static_cast<double>(row + 1));

@@ -10,10 +10,10 @@ namespace shimwright::commands {
 using book::as;
 using book::FitMap;
 
-void BenchList::empty() const {
-  clear(fit_, {map_.at(0, FitMap::kind), map_.at(map_.rows - 1, FitMap::done)});
-  write({fit_, FitMap::taken}, Entry());
-  write({fit_, FitMap::gaps_taken}, Entry());
+void BenchList::empty(UndoStep& step) const {
+  step.clear(fit_, {map_.at(0, FitMap::kind), map_.at(map_.rows - 1, FitMap::done)});
+  step.put({fit_, FitMap::taken}, Entry());
+  step.put({fit_, FitMap::gaps_taken}, Entry());
   height({map_.at(0, FitMap::kind), map_.at(map_.rows - 1, FitMap::kind)}, book::bench_row_mm);
 }
 

@@ -8,6 +8,7 @@
 #include "book/area.hpp"
 #include "book/fit_map.hpp"
 #include "commands/service_book.hpp"
+#include "commands/undo_step.hpp"
 
 namespace shimwright::commands {
 
@@ -20,7 +21,7 @@ class BenchList {
 
   // Contents and heights of all rows, and when and over which gaps the list was taken; the looks
   // stay.
-  void empty() const;
+  void empty(UndoStep& step) const;
   void height(const book::Area& rows, double mm) const;
   // So many steps, and what stands above them.
   void print(int steps) const;

@@ -5,49 +5,17 @@
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
-#include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <com/sun/star/view/XSelectionSupplier.hpp>
 #include <ctime>
 #include <list>
 
 #include "commands/reason.hpp"
+#include "commands/rest.hpp"
 
 namespace shimwright::commands {
 
 using book::as;
-
-namespace {
-
-// The book rests while a command writes: it is drawn and reckoned anew once, at the end, and not
-// after each of a few hundred cells.
-class Rest {
- public:
-  explicit Rest(const ServiceBook::Document& document)
-      : model_(as<css::frame::XModel>(document)),
-        calculation_(as<css::sheet::XCalculatable>(document)),
-        was_automatic_(calculation_->isAutomaticCalculationEnabled()) {
-    model_->lockControllers();
-    calculation_->enableAutomaticCalculation(false);
-  }
-  Rest(const Rest&) = delete;
-  Rest& operator=(const Rest&) = delete;
-  ~Rest() {
-    try {
-      calculation_->enableAutomaticCalculation(was_automatic_);
-      model_->unlockControllers();
-    } catch (const css::uno::Exception&) {
-      // The document is gone.
-    }
-  }
-
- private:
-  Ref<css::frame::XModel> model_;
-  Ref<css::sheet::XCalculatable> calculation_;
-  bool was_automatic_;
-};
-
-}  // namespace
 
 std::string time_now() {
   const std::time_t now = std::time(nullptr);
@@ -74,6 +42,8 @@ void BookCommand::tell_trouble(const std::string& reason) const noexcept {
 
 bool BookCommand::begin() {
   book_ = ServiceBook::in(document_);
+  // What a book gathers are formulas.
+  if (book_ && bring_up_to_date(document_)) book_ = ServiceBook::in(document_);
   if (!book_) {
     inform(say(Say::bench_no_book));
     return false;
@@ -87,7 +57,8 @@ bool BookCommand::begin() {
   return true;
 }
 
-bool BookCommand::change(const std::vector<SheetRef>& sheets, const std::function<void()>& work) {
+bool BookCommand::change(const std::vector<SheetRef>& sheets,
+                         const std::function<void(UndoStep&)>& work) {
   UndoStep step(document_, over_.title);
   std::list<Lock> locks;
   for (const SheetRef& sheet : sheets)
@@ -98,22 +69,26 @@ bool BookCommand::change(const std::vector<SheetRef>& sheets, const std::functio
     }
   {
     const Rest rest(document_);
-    work();
+    work(step);
+    step.end_cells();
   }
   for (Lock& lock : locks) lock.relock();
   step.done();
+  passing_ = step.passing();
   return true;
 }
 
-void BookCommand::write_all(const std::vector<EntryWrite>& writes) const {
+void BookCommand::write_all(UndoStep& step, const std::vector<EntryWrite>& writes) const {
   for (const EntryWrite& one : writes)
-    write(book_->place_of(one.kind, one.name, one.value), one.what);
+    step.put(book_->place_of(one.kind, one.name, one.value), one.what);
 }
 
 void BookCommand::show(const SheetRef& sheet, book::At at) const {
   as<css::sheet::XSpreadsheetView>(controller_)->setActiveSheet(sheet);
   as<css::view::XSelectionSupplier>(controller_)
       ->select(css::uno::Any(sheet->getCellRangeByPosition(at.column, at.row, at.column, at.row)));
+  if (passing_)
+    lead_to(*passing_, {office::from_office(as<css::container::XNamed>(sheet)->getName()), at});
   // Off the button, so that the keys go into the cell.
   as<css::awt::XWindow>(controller_->getFrame()->getComponentWindow())->setFocus();
 }

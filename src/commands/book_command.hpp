@@ -16,6 +16,7 @@
 #include "book/area.hpp"
 #include "commands/message.hpp"
 #include "commands/service_book.hpp"
+#include "commands/undo_step.hpp"
 #include "core/service/entry_write.hpp"
 #include "core/service/findings.hpp"
 
@@ -57,11 +58,11 @@ class BookCommand {
 
   // Lifts the protection of these sheets for the work. Where a password keeps one, nothing is
   // changed and the person is told: false.
-  bool change(const std::vector<SheetRef>& sheets, const std::function<void()>& work);
+  bool change(const std::vector<SheetRef>& sheets, const std::function<void(UndoStep&)>& work);
 
-  void write_all(const std::vector<EntryWrite>& writes) const;
+  void write_all(UndoStep& step, const std::vector<EntryWrite>& writes) const;
 
-  // Brings the sheet to the front with the cursor there.
+  // Brings the sheet to the front with the cursor there, and so does Redo of the last change.
   void show(const SheetRef& sheet, book::At at) const;
 
  private:
@@ -69,6 +70,7 @@ class BookCommand {
   Ref<css::frame::XController> controller_;
   ServiceBook::Document document_;
   std::optional<ServiceBook> book_;
+  std::shared_ptr<UndoStep::Passing> passing_;  // of the last change
   Service service_;
   Findings found_;
 };

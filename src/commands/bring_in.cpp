@@ -14,6 +14,7 @@
 #include "commands/draw_drift.hpp"
 #include "commands/log_range.hpp"
 #include "commands/owner_sheet.hpp"
+#include "commands/rest.hpp"
 #include "core/entries/entry_row.hpp"
 #include "core/log/bring_in/bring_in.hpp"
 
@@ -86,6 +87,7 @@ class BringInCommand : public BookCommand {
     if (selected->rows > most_rows)
       return inform(
           say(Say::bring_too_many, {std::int64_t{selected->rows}, std::int64_t{most_rows}}));
+    bring_up_to_date(model_in(front_));
     const OwnerSheet sheet = read_sheet(*selected, model_in(front_));
     const bool all_blank = std::ranges::all_of(sheet.table.rows, [](const auto& row) {
       return std::ranges::all_of(row, [](const OwnerCell& cell) { return is_blank(cell.value); });
@@ -123,9 +125,9 @@ class BringInCommand : public BookCommand {
     const int first = log.last_used_row() + 1;
     std::vector<SheetRef> sheets{log.sheet()};
     for (const SheetRef& sheet : sheets_of_drift(book())) sheets.push_back(sheet);
-    const bool done = change(sheets, [&] {
-      log.append(rows, found().teller.unit());
-      draw_drift_in(over().context, book());
+    const bool done = change(sheets, [&](UndoStep& step) {
+      log.append(step, rows, found().teller.unit());
+      draw_drift_in(over().context, book(), step);
     });
     if (!done) return;
     show(log.sheet(), {book::log_place::first.column, first});

@@ -57,12 +57,12 @@ class CloseCommand : public BookCommand {
       add(book().place_of(one.kind, one.name, one.value).sheet);
     for (const SheetRef& sheet : sheets_of_drift(book())) add(sheet);
     const int first_row = log.last_used_row() + 1;
-    const bool done = change(sheets, [&] {
-      write_all(closing.writes);
-      list.empty();
+    const bool done = change(sheets, [&](UndoStep& step) {
+      write_all(step, closing.writes);
+      list.empty(step);
       list.print(0);
-      log.append(closing.rows, found().teller.unit());
-      draw_drift_in(over().context, book());
+      log.append(step, closing.rows, found().teller.unit());
+      draw_drift_in(over().context, book(), step);
     });
     if (done) show(log.sheet(), {book::log_place::first.column, first_row});
   }

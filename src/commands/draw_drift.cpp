@@ -79,15 +79,17 @@ XySeries look_of(const ChartSeries& series, double plot_mm) {
 
 class Drawing {
  public:
-  Drawing(const Ref<css::uno::XComponentContext>& context, const ServiceBook& book)
+  Drawing(const Ref<css::uno::XComponentContext>& context, const ServiceBook& book, UndoStep& step)
       : context_(context),
         book_(book),
+        step_(step),
         sheet_(book.document(), book::sheet_name::drift),
         data_(book.document(), book::sheet_name::workings) {}
 
   void draw(const DriftCharts& charts, const DriftMap& map, const std::string& mark) {
     book::remove_charts(sheet_);
-    clear(data_.sheet(), book::block(DriftMap::data, DriftMap::data_columns, DriftMap::data_rows));
+    step_.clear(data_.sheet(),
+                book::block(DriftMap::data, DriftMap::data_columns, DriftMap::data_rows));
     std::vector<XySeries> bands;
     const double plot_mm = book::plot_width_mm(sheet_.size_mm(map.chart(0)).width);
     for (const ChartSeries& band : charts.bands) bands.push_back(write(band, plot_mm));
@@ -103,7 +105,7 @@ class Drawing {
       chart.series.insert(chart.series.end(), bands.begin(), bands.end());
       book::add_chart(context_, sheet_, data_, chart);
     }
-    commands::write(book_.place_of("drawn", "drift", 0), mark);
+    step_.put(book_.place_of("drawn", "drift", 0), mark);
     // Until there are charts, their empty page stays off paper.
     print_down_to(sheet_.sheet(), map.last_row());
   }
@@ -111,12 +113,12 @@ class Drawing {
  private:
   XySeries write(const ChartSeries& series, double plot_mm) {
     const At name = book::right_of(DriftMap::data, column_);
-    commands::write({data_.sheet(), name}, series.name);
+    step_.put({data_.sheet(), name}, series.name);
     At at = book::below(name);
     for (const auto& point : series.points) {
       if (point) {
-        commands::write({data_.sheet(), at}, point->x);
-        commands::write({data_.sheet(), book::right_of(at)}, point->y);
+        step_.put({data_.sheet(), at}, point->x);
+        step_.put({data_.sheet(), book::right_of(at)}, point->y);
       }
       at = book::below(at);
     }
@@ -129,6 +131,7 @@ class Drawing {
 
   Ref<css::uno::XComponentContext> context_;
   const ServiceBook& book_;
+  UndoStep& step_;
   Sheet sheet_;
   Sheet data_;
   int column_ = 0;
@@ -145,7 +148,8 @@ class DrawCommand : public BookCommand {
     const auto sheets = sheets_of_drift(book());
     if (sheets.empty()) return inform(say(Say::drift_no_sheet));
     bool drawn = false;
-    if (!change(sheets, [&] { drawn = draw_drift_in(context_, book()); })) return;
+    if (!change(sheets, [&](UndoStep& step) { drawn = draw_drift_in(context_, book(), step); }))
+      return;
     if (!drawn) return inform(say(Say::drift_nothing_to_draw));
     show(sheets.front(), {DriftMap::valve, DriftMap::next_row});
   }
@@ -162,7 +166,8 @@ std::vector<Ref<css::sheet::XSpreadsheet>> sheets_of_drift(const ServiceBook& bo
           Sheet(book.document(), book::sheet_name::workings).sheet()};
 }
 
-bool draw_drift_in(const Ref<css::uno::XComponentContext>& context, const ServiceBook& book) {
+bool draw_drift_in(const Ref<css::uno::XComponentContext>& context, const ServiceBook& book,
+                   UndoStep& step) {
   const auto log = LogRange::in(book.document());
   if (!log || !has_drift(book)) return false;
   const Service service = service_of(book.entries());
@@ -171,7 +176,7 @@ bool draw_drift_in(const Ref<css::uno::XComponentContext>& context, const Servic
   if (!charts) return false;
   const DriftMap map{static_cast<int>(service.valves.size()),
                      static_cast<int>(charts->charts.size())};
-  Drawing(context, book).draw(*charts, map, drawing_mark(found));
+  Drawing(context, book, step).draw(*charts, map, drawing_mark(found));
   return true;
 }
 

@@ -8,6 +8,7 @@
 #include <com/sun/star/uno/XComponentContext.hpp>
 
 #include "commands/service_book.hpp"
+#include "commands/undo_step.hpp"
 
 namespace shimwright::commands {
 
@@ -20,6 +21,7 @@ std::vector<Ref<css::sheet::XSpreadsheet>> sheets_of_drift(const ServiceBook& bo
 // For commands that write into the log: the drawing from the log as it stands now, within the
 // caller's UndoStep and with those sheets unlocked. Where there is nothing to draw, or no Drift, it
 // does nothing: false.
-bool draw_drift_in(const Ref<css::uno::XComponentContext>& context, const ServiceBook& book);
+bool draw_drift_in(const Ref<css::uno::XComponentContext>& context, const ServiceBook& book,
+                   UndoStep& step);
 
 }  // namespace shimwright::commands

@@ -63,16 +63,13 @@ EntryTable LogRange::rows() const {
   return table;
 }
 
-void LogRange::append(std::span<const LogRow> rows, Unit unit) const {
-  int row = last_used_row() + 1;
-  for (const LogRow& one : rows) {
-    const std::vector<Entry> cells = cells_of(one, unit);
-    for (int column = 0; column < log_columns; ++column)
-      write({sheet_, {first_.column + column, row}}, cells[static_cast<std::size_t>(column)]);
-    ++row;
-  }
-  const int used = row - first_.row;
-  if (used + place::least_blank > rows_) grow_to(used + place::rows);
+void LogRange::append(UndoStep& step, std::span<const LogRow> rows, Unit unit) const {
+  const int first = last_used_row() + 1;
+  EntryTable cells;
+  for (const LogRow& one : rows) cells.push_back(cells_of(one, unit));
+  step.fill({sheet_, {first_.column, first}}, cells);
+  const int used = first + static_cast<int>(rows.size()) - first_.row;
+  if (used + place::least_blank > rows_) grow_to(step, used + place::rows);
   print(std::max(used, place::printed_rows));
 }
 
@@ -80,14 +77,12 @@ void LogRange::print_used() const {
   print(std::max(last_used_row() + 1 - first_.row, place::printed_rows));
 }
 
-void LogRange::grow_to(int rows) const {
+void LogRange::grow_to(UndoStep& step, int rows) const {
   const book::Area area = book::block(first_, log_columns, rows);
   const auto name = office::from_office(as<css::container::XNamed>(sheet_)->getName());
   named_in(document_)->setContent(to_office(book::on(name, area)));
-  for (int row = 0; row < rows; ++row) {
-    const auto cell = sheet_->getCellByPosition(place::number_column, first_.row + row);
-    if (cell->getValue() != row + 1) cell->setValue(row + 1);
-  }
+  for (int row = 0; row < rows; ++row)
+    step.put({sheet_, {place::number_column, first_.row + row}}, static_cast<double>(row + 1));
 }
 
 void LogRange::print(int rows) const { print_down_to(sheet_, first_.row + rows - 1); }

@@ -7,6 +7,7 @@
 #include <span>
 
 #include "commands/service_book.hpp"
+#include "commands/undo_step.hpp"
 #include "core/log/log_row.hpp"
 
 namespace shimwright::commands {
@@ -20,10 +21,9 @@ class LogRange {
   // named range as well, where a person typed on. In the order of LogColumn.
   EntryTable rows() const;
 
-  // Below the last row that holds anything, cell by cell, so that Undo takes them back; the named
-  // range, and what is printed, grow so that blank rows remain. Within the caller's UndoStep, and
-  // with the sheet unlocked.
-  void append(std::span<const LogRow> rows, Unit unit) const;
+  // Below the last row that holds anything; the named range, and what is printed, grow so that
+  // blank rows remain. With the sheet unlocked.
+  void append(UndoStep& step, std::span<const LogRow> rows, Unit unit) const;
 
   // Has all rows printed that hold anything, also those that were not appended here.
   void print_used() const;
@@ -37,7 +37,7 @@ class LogRange {
            int rows)
       : document_(std::move(document)), sheet_(std::move(sheet)), first_(first), rows_(rows) {}
 
-  void grow_to(int rows) const;
+  void grow_to(UndoStep& step, int rows) const;
   void print(int rows) const;
 
   ServiceBook::Document document_;

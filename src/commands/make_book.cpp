@@ -49,7 +49,8 @@ void fill(const Document& document, const BookRequest& request) {
 }  // namespace
 
 Document make_book(const Ref<css::uno::XComponentContext>& context, const BookRequest& request) {
-  const Document document = book::build_book(context, request.layout, request.title);
+  const Document document =
+      book::build_book(context, request.layout, request.title, book::For::this_office);
   try {
     fill(document, request);
     as<css::sheet::XCalculatable>(document)->calculateAll();

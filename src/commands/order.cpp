@@ -22,7 +22,7 @@ class OrderCommand : public BookCommand {
     const auto writes = order_to_write(service(), found(), time_now().substr(0, letters_of_a_day));
     const EntryWrite& first = writes.front();
     const auto row = book().place_of(first.kind, first.name, first.value);
-    if (!change({row.sheet}, [&] { write_all(writes); })) return;
+    if (!change({row.sheet}, [&](UndoStep& step) { write_all(step, writes); })) return;
     show(row.sheet, {book::arrivals_place::arrived, row.at.row});
     inform(order_in_words(found()));
   }

@@ -4,17 +4,13 @@
 #include <algorithm>
 #include <com/sun/star/container/XIndexAccess.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
-#include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/lang/IllegalArgumentException.hpp>
-#include <com/sun/star/sheet/CellFlags.hpp>
 #include <com/sun/star/sheet/FormulaToken.hpp>
 #include <com/sun/star/sheet/SingleReference.hpp>
 #include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XCellRangeReferrer.hpp>
 #include <com/sun/star/sheet/XFormulaTokens.hpp>
 #include <com/sun/star/sheet/XPrintAreas.hpp>
-#include <com/sun/star/sheet/XSheetOperation.hpp>
-#include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
 
 #include "core/entries/entry_row.hpp"
@@ -87,49 +83,12 @@ ServiceBook::Place ServiceBook::place_of(std::string_view kind, std::string_view
   throw css::uno::RuntimeException(to_office("an entry of the book refers to no cell."));
 }
 
-void write(const ServiceBook::Place& place, const Entry& what) {
-  const auto cell = place.sheet->getCellByPosition(place.at.column, place.at.row);
-  if (const auto* number = std::get_if<double>(&what))
-    cell->setValue(*number);
-  else if (const auto* text = std::get_if<std::string>(&what); text != nullptr && !text->empty())
-    as<css::text::XText>(cell)->setString(to_office(*text));
-  else if (cell->getType() != css::table::CellContentType_EMPTY)
-    clear(place.sheet, place.at);
-}
-
-void clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area) {
-  namespace flag = css::sheet::CellFlags;
-  as<css::sheet::XSheetOperation>(
-      sheet->getCellRangeByPosition(area.from.column, area.from.row, area.to.column, area.to.row))
-      ->clearContents(flag::VALUE | flag::DATETIME | flag::STRING | flag::FORMULA);
-}
-
 void print_down_to(const Ref<css::sheet::XSpreadsheet>& sheet, int row) {
   const auto areas = as<css::sheet::XPrintAreas>(sheet);
   auto printed = areas->getPrintAreas();
   if (printed.getLength() != 1) return;
   printed.getArray()[0].EndRow = row;
   areas->setPrintAreas(printed);
-}
-
-UndoStep::UndoStep(const ServiceBook::Document& document, std::string_view title)
-    : manager_(as<css::document::XUndoManagerSupplier>(document)->getUndoManager()) {
-  manager_->enterUndoContext(to_office(title));
-}
-
-UndoStep::~UndoStep() {
-  if (!open_) return;
-  try {
-    manager_->leaveUndoContext();
-    manager_->undo();
-  } catch (const css::uno::Exception&) {
-    // Nothing was written yet.
-  }
-}
-
-void UndoStep::done() {
-  open_ = false;
-  manager_->leaveUndoContext();
 }
 
 bool Lock::unlock() {

@@ -4,7 +4,6 @@
 // them in, and written back to where a person sees them.
 #pragma once
 
-#include <com/sun/star/document/XUndoManager.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <com/sun/star/table/XCell.hpp>
@@ -55,28 +54,8 @@ class ServiceBook {
 // to an error, as blank.
 EntryTable table_in(const Ref<css::table::XCellRange>& range);
 
-// Nothing clears the cell.
-void write(const ServiceBook::Place& place, const Entry& what);
-
-// Contents, not looks.
-void clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area);
-
 // What is printed of the sheet ends with that row. Where a person has parted it, it stays so.
 void print_down_to(const Ref<css::sheet::XSpreadsheet>& sheet, int row);
-
-// All that is written while it lives is one step of Undo; without done() it is taken back.
-class UndoStep {
- public:
-  UndoStep(const ServiceBook::Document& document, std::string_view title);
-  UndoStep(const UndoStep&) = delete;
-  UndoStep& operator=(const UndoStep&) = delete;
-  ~UndoStep();
-  void done();
-
- private:
-  Ref<css::document::XUndoManager> manager_;
-  bool open_ = true;
-};
 
 // Lifts the protection of a sheet, if it has any, until relock(). False from unlock() where a
 // password keeps it.

@@ -71,10 +71,13 @@ std::size_t letters(std::string_view words) {
 
 // As long as .xlsx holds them.
 TEST(Entries, have_a_title_a_help_and_a_refusal_no_longer_than_a_file_holds) {
-  const int count = for_each_entry([](const auto&, const Field&, const Takes& entry) {
+  const int count = for_each_entry([](const auto& sheet, const Field& field, const Takes& entry) {
     EXPECT_FALSE(entry.title.empty());
     EXPECT_LE(letters(entry.title), 32U) << entry.title;
-    EXPECT_FALSE(entry.help.empty());
+    // There it would cover the verdict.
+    const bool covers =
+        field.name.starts_with("arrivals.mark.") || field.name.starts_with("arrivals.micrometer.");
+    EXPECT_EQ(entry.help.empty(), covers) << sheet.name << " " << field.name;
     EXPECT_LE(letters(entry.help), 255U) << entry.help;
     EXPECT_FALSE(entry.due.empty());
     EXPECT_LE(letters(refusal_of(entry)), 255U) << refusal_of(entry);
@@ -109,6 +112,27 @@ TEST(Refusals, name_the_row_or_the_side) {
             std::string::npos);
   EXPECT_NE(refusal("Shims", "singles.quantity.22").find("go back to row 22 of the single sizes."),
             std::string::npos);
+}
+
+TEST(Refusals, name_the_decimal_mark_of_the_office_where_that_is_known) {
+  const auto entry = std::get<Takes>(field_named("Head", "1 EX L.gap").content);
+  EXPECT_NE(refusal_of(entry, "0,24").find("with your office\u2019s decimal mark (0,24). The cell"),
+            std::string::npos)
+      << refusal_of(entry, "0,24");
+}
+
+// As wide as the columns between it and the verdict, in the office's own letters, of 1.8 mm.
+TEST(Help, of_what_has_arrived_covers_no_verdict) {
+  const auto entry = std::get<Takes>(field_named("Arrivals", "arrivals.arrived.1").content);
+  std::string line;
+  for (const char c : help_of(entry) + "\n") {
+    if (c == '\n') {
+      EXPECT_LE(1.8 * static_cast<double>(letters(line)), 17.0 + 22.0) << line;
+      line.clear();
+    } else {
+      line += c;
+    }
+  }
 }
 
 TEST(Fields, have_each_a_name_of_their_own_and_cells_of_their_own) {

@@ -63,7 +63,7 @@ class DriftInBook : public testing::Test {
 
   void append(const std::vector<LogRow>& rows) const {
     commands::UndoStep step(book.document(), "rows of a test");
-    LogRange::in(book.document())->append(rows, Unit::mm);
+    LogRange::in(book.document())->append(step, rows, Unit::mm);
     step.done();
   }
 

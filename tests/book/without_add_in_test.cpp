@@ -39,7 +39,9 @@ TEST_F(WithoutAddIn, the_demo_says_what_is_missing_as_soon_as_it_is_opened) {
   OpenBook demo(*bare, demo_file());
   for (const std::string_view sheet : faces)
     EXPECT_EQ(banners(demo, sheet), sheet == book::sheet_name::shims ? 0 : 1) << sheet;
-  EXPECT_TRUE(demo.tells(book::sheet_name::head, "figures are those of the last calculation"));
+  for (const char* words :
+       {"figures are those of the last calculation", "Buttons and menu need it: install it"})
+    EXPECT_TRUE(demo.tells(book::sheet_name::head, words)) << words;
 }
 
 // Every cell that a person sees, on every sheet.

@@ -72,6 +72,24 @@ TEST_F(ArrivalsAtTheDesk, take_the_order_by_the_button_on_plan_and_a_size_by_key
   screen_->picture(PICTURES "/arrivals-send-back.png");
 }
 
+TEST_F(ArrivalsAtTheDesk,
+       show_a_mark_that_is_not_what_the_micrometer_reads_and_a_shim_not_ordered) {
+  place_order();
+  cell(on_arrivals, place::at(0, place::mark))->setValue(263);
+  cell(on_arrivals, place::at(2, place::micrometer))->setValue(2.9);
+  go_to(*office_, document_, on_arrivals, place::at(0, place::micrometer));
+  screen_->type("2.6");
+  screen_->press("Return");
+  EXPECT_TRUE(comes_to_show(0, place::verdict, "as ordered"));
+  EXPECT_TRUE(comes_to_show(2, place::verdict, "no use here: send back"));
+  EXPECT_THAT(
+      text_in(document_, on_arrivals, {place::first.column, place::box_row}),
+      testing::StartsWith("\u2022 Row 1: micrometer 2.60 mm and mark 2.63 mm are 0.03 mm "));
+  EXPECT_EQ(text_in(document_, on_arrivals, {place::verdict, place::heading_row}),
+            "1 of 1 arrived, 1 not ordered");
+  screen_->picture(PICTURES "/arrivals-mark-differs.png");
+}
+
 TEST_F(ArrivalsAtTheDesk, are_asked_about_before_more_is_ordered) {
   place_order();
   dispatch(document_, book::command::order_placed);

@@ -5,6 +5,7 @@
 #include <chrono>
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/XController.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/util/XNumberFormats.hpp>
@@ -263,6 +264,21 @@ TEST_F(OldLog, what_is_in_log_already_is_left_out) {
   screen_->picture(PICTURES "/bring-in-again.png");
 }
 
+TEST_F(OldLog, older_than_the_log_gets_the_next_numbers_and_is_told_so) {
+  take_all(ask_for(one_row_a_valve));
+  const Window window =
+      ask_for({{"Datum", "km-Stand", "Ventil", "Spiel", "Shim", "Shim neu", "Bemerkungen"},
+               {"3.5.2017", "2 500", "1 EX L", 0.20, 2.70, {}, "Nocken matt"},
+               {"3.4.2016", "1 500", "1 EX L", 0.22, 2.70, {}, {}},
+               {{}, {}, {}, {}, {}, {}, {}},
+               {{}, {}, {}, {}, {}, {}, {}},
+               {{}, {}, {}, {}, {}, {}, {}},
+               {{}, {}, {}, {}, {}, {}, {}}});
+  EXPECT_THAT(status(window), testing::HasSubstr("Some checks are older than those in Log"));
+  EXPECT_THAT(window.labels_cut(), testing::IsEmpty());
+  screen_->picture(PICTURES "/bring-in-older.png");
+}
+
 TEST_F(OldLog, may_stand_on_a_sheet_of_the_book_but_not_be_the_books_own) {
   const auto sheets = document_->getSheets();
   sheets->insertNewByName(to_office("mine"), 0);
@@ -291,6 +307,23 @@ TEST_F(OldLog, needs_a_selection_and_one_book) {
   dispatch(owner_, book::command::bring_in_log);
   EXPECT_THAT(box(title).words(), testing::StartsWith("No service book is open"));
   answer(title, "OK");
+}
+
+// Data > Calculate > AutoCalculate, in either document.
+TEST_F(OldLog, comes_in_without_autocalculate_by_fresh_figures_and_leaves_that_off) {
+  for (const Document& document : {document_, owner_})
+    Reference<css::sheet::XCalculatable>(document, UNO_QUERY_THROW)
+        ->enableAutomaticCalculation(false);
+  const Rows rows{{"Date", "km", "Valve", "Gap"}, {"2019-05-04", "12500", "1 EX L", "=0.1+E2"}};
+  const auto range = put(first_sheet(owner_), rows);
+  first_sheet(owner_)->getCellByPosition(4, 1)->setValue(0.05);
+  select(owner_, range);
+  dispatch(owner_, book::command::bring_in_log);
+  take_all(opened());
+  EXPECT_NEAR(logged_number(0, LogColumn::gap_found), 0.15, 1e-12);
+  for (const Document& document : {document_, owner_})
+    EXPECT_FALSE(Reference<css::sheet::XCalculatable>(document, UNO_QUERY_THROW)
+                     ->isAutomaticCalculationEnabled());
 }
 
 TEST_F(OldLog, of_five_thousand_rows_stays_usable) {

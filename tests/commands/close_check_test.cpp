@@ -2,10 +2,16 @@
 //
 // Close this check at the desk: a whole check, another round of it, what is refused and what is
 // asked, with Undo, and the log after saving.
+#include <chrono>
+#include <com/sun/star/container/XNamed.hpp>
+#include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
+#include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/sheet/XCellRangeFormula.hpp>
 #include <com/sun/star/sheet/XNamedRanges.hpp>
+#include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <filesystem>
+#include <iostream>
 
 #include "bench_desk.hpp"
 #include "core/log/log_row.hpp"
@@ -42,6 +48,13 @@ class CloseAtTheDesk : public BenchAtTheDesk {
     BenchAtTheDesk::TearDown();
   }
 
+  std::string sheet_in_sight() const {
+    const Reference<css::sheet::XSpreadsheetView> view(
+        Reference<css::frame::XModel>(document_, UNO_QUERY_THROW)->getCurrentController(),
+        UNO_QUERY_THROW);
+    return office::from_office(
+        Reference<css::container::XNamed>(view->getActiveSheet(), UNO_QUERY_THROW)->getName());
+  }
   int row_of(std::string_view valve) const {
     for (std::size_t i = 0; i < places.valves.size(); ++i)
       if (name_of(places.valves[i], places.layout) == valve) return static_cast<int>(i);
@@ -150,6 +163,72 @@ TEST_F(CloseAtTheDesk, puts_a_whole_check_on_record_and_gives_it_back_by_undo) {
   EXPECT_TRUE(comes_true([&] { return all_entries() == before; })) << "one step";
   screen_->press("ctrl+y");
   EXPECT_TRUE(comes_true([&] { return all_entries() == after; }));
+}
+
+TEST_F(CloseAtTheDesk, is_undone_and_done_again_without_a_wait) {
+  do_the_work(0.25);
+  show_sheet(document_, on_recheck);
+  const Window dialog = ask_to_close();
+  dialog.enter("Distance, km", 0, "48 250");
+  auto seconds = [start = std::chrono::steady_clock::now()]() mutable {
+    const auto now = std::chrono::steady_clock::now();
+    const std::chrono::duration<double> took = now - start;
+    start = now;
+    return took.count();
+  };
+  seconds();
+  close(dialog);
+  ASSERT_TRUE(comes_true([this] { return !logged(15, LogColumn::valve).empty(); }));
+  const double closing = seconds();
+  const auto undo =
+      Reference<css::document::XUndoManagerSupplier>(document_, UNO_QUERY_THROW)->getUndoManager();
+  undo->undo();
+  const double undoing = seconds();
+  EXPECT_EQ(logged(0, LogColumn::valve), "");
+  EXPECT_EQ(cell(on_log, log_place::first)->getType(), css::table::CellContentType_EMPTY);
+  EXPECT_EQ(cell(on_fit, FitMap::taken)->getType(), css::table::CellContentType_TEXT);
+  EXPECT_EQ(sheet_in_sight(), on_recheck) << "where the person stood";
+  seconds();
+  undo->redo();
+  const double redoing = seconds();
+  EXPECT_NE(logged(0, LogColumn::valve), "");
+  EXPECT_EQ(cell(on_fit, FitMap::taken)->getType(), css::table::CellContentType_EMPTY);
+  EXPECT_EQ(sheet_in_sight(), on_log) << "as after the command";
+  EXPECT_LT(undoing, 5);
+  EXPECT_LT(redoing, 5);
+  std::cout << "a check of 16 valves: closed in " << closing << " s, undone in " << undoing
+            << " s, redone in " << redoing << " s\n";
+}
+
+// Data > Calculate > AutoCalculate.
+TEST_F(CloseAtTheDesk, without_autocalculate_goes_by_what_is_entered_and_leaves_that_off) {
+  const Reference<css::sheet::XCalculatable> calculation(document_, UNO_QUERY_THROW);
+  calculation->enableAutomaticCalculation(false);
+  cell(on_head, card("1 EX L").value(book::card::gap))->setValue(0.15);
+  dispatch(document_, book::command::order_placed);
+  EXPECT_THAT(box(order_title).words(), testing::HasSubstr("1 of 2."));
+  answer(order_title, "OK");
+  EXPECT_FALSE(calculation->isAutomaticCalculationEnabled());
+  cell(on_arrivals, book::arrivals_place::at(0, book::arrivals_place::micrometer))->setValue(2.6);
+  dispatch(document_, book::command::take_to_bench);
+  ASSERT_TRUE(comes_to_the_bench()) << "the shim has come";
+  EXPECT_FALSE(calculation->isAutomaticCalculationEnabled());
+  for (int row = 0; !in_row(row, FitMap::step).empty(); ++row) tick(row);
+  recheck_reads("1 EX L", 0.25);
+  const Window dialog = ask_to_close();
+  dialog.enter("Distance, km", 0, "48250");
+  EXPECT_TRUE(comes_true([&] { return dialog.can_press(close_button); })) << told(dialog);
+  close(dialog);
+  ASSERT_TRUE(comes_true([this] { return !logged(15, LogColumn::valve).empty(); }));
+  EXPECT_EQ(logged(row_of("1 EX L"), LogColumn::gap_found), "0.150");
+  EXPECT_EQ(logged(row_of("1 EX L"), LogColumn::shim_fitted), "2.600");
+  EXPECT_EQ(logged(row_of("1 EX L"), LogColumn::gap_left), "0.250");
+  EXPECT_FALSE(calculation->isAutomaticCalculationEnabled());
+  const auto undo =
+      Reference<css::document::XUndoManagerSupplier>(document_, UNO_QUERY_THROW)->getUndoManager();
+  undo->undo();
+  EXPECT_EQ(logged(0, LogColumn::valve), "");
+  EXPECT_FALSE(calculation->isAutomaticCalculationEnabled());
 }
 
 TEST_F(CloseAtTheDesk, begins_another_round_of_a_valve_that_is_off_and_closes_that) {

@@ -6,7 +6,9 @@
 
 #include <chrono>
 #include <clocale>
+#include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XIndexAccess.hpp>
+#include <com/sun/star/table/XCellRange.hpp>
 #include <string_view>
 #include <thread>
 
@@ -17,6 +19,10 @@
 
 namespace shimwright::tests {
 namespace {
+
+using book::At;
+using css::uno::Reference;
+using css::uno::UNO_QUERY_THROW;
 
 constexpr const char* locale = "de_DE.UTF-8";
 
@@ -81,6 +87,19 @@ TEST_F(CommaLocale, a_book_from_the_menu_takes_its_entries_and_refuses_slips) {
        })
     EXPECT_EQ(typed(entry.sheet, entry.at, entry.keys, entry.shown), entry.shown)
         << entry.sheet << ", typed " << entry.keys;
+  // What a refusal says, too.
+  rtl::OUString refusal;
+  const At gap = card.value(book::card::gap);
+  const Reference<css::beans::XPropertySet> of_cell(
+      Reference<css::table::XCellRange>(
+          document_->getSheets()->getByName(office::to_office(book::sheet_name::head)),
+          UNO_QUERY_THROW)
+          ->getCellByPosition(gap.column, gap.row),
+      UNO_QUERY_THROW);
+  Reference<css::beans::XPropertySet>(of_cell->getPropertyValue("Validation"), UNO_QUERY_THROW)
+      ->getPropertyValue("ErrorMessage") >>= refusal;
+  EXPECT_NE(office::from_office(refusal).find("decimal mark (0,24)."), std::string::npos)
+      << office::from_office(refusal);
   screen_->picture(PICTURES "/comma-locale.png");
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/entries/entry_row.hpp"
 #include "core/log/bring_in/lines.hpp"
 #include "core/log/bring_in/preview.hpp"
 #include "owner_log.hpp"
@@ -55,6 +56,49 @@ TEST(BringIn, a_table_with_headings_in_any_order_is_understood) {
   EXPECT_EQ(rows[1].note, "dull");
   EXPECT_EQ(rows[1].check, 1);
   EXPECT_EQ(rows[1].round, 1);
+}
+
+TEST(BringIn, headings_in_other_languages_are_understood) {
+  using enum LogColumn;
+  const std::initializer_list<std::initializer_list<Typed>> tables[] = {
+      {{"Datum", "Kilometerstand", "Ventil", "Spiel", "Pl\u00e4ttchen", "Neues Pl\u00e4ttchen",
+        "Bemerkungen"},
+       {"4.5.2019", "12 500", "1 EX L", 0.15, 2.70, 2.65, "Nocken matt"}},
+      {{"Tag", "Betriebsstunden", "Zylinder", "Ventilspiel in mm", "Shim alt", "Shim neu",
+        "Bemerkung"},
+       {"4.5.2019", 12500, "1 EX L", 0.15, 2.70, 2.65, "x"}},
+      {{"Jour", "Kilom\u00e9trage", "Soupape", "Jeu", "Pastille", "Nouvelle pastille", "Remarques"},
+       {"04/05/2019", "12 500", "1 EX L", 0.15, 2.70, 2.65, "x"}},
+      {{"Fecha", "Kil\u00f3metros", "V\u00e1lvula", "Holgura", "Pastilla", "Pastilla nueva",
+        "Observaciones"},
+       {"04/05/2019", "12 500", "1 EX L", 0.15, 2.70, 2.65, "x"}},
+      {{"DATA", "Chilometri", "Valvola", "Gioco", "Spessore", "Spessore nuovo", "Note"},
+       {"04/05/2019", "12 500", "1 EX L", 0.15, 2.70, 2.65, "x"}},
+  };
+  for (const auto& rows : tables) {
+    const OwnerTable table = sheet(rows);
+    EXPECT_EQ(meanings(guessed(table, invented_log_book())),
+              (Columns{date, distance, valve, gap_found, shim_found, shim_fitted, note}))
+        << word_in(table.at(0, 0).value);
+    if (word_in(table.at(0, 1).value) == "Betriebsstunden") continue;  // the book counts km
+    const auto read = taken(table);
+    ASSERT_EQ(read.size(), 1U) << word_in(table.at(0, 0).value);
+    EXPECT_EQ(read[0].gap_found, 0.15_mm);
+    EXPECT_EQ(read[0].distance, 12500);
+  }
+}
+
+TEST(BringIn, in_is_a_unit_only_where_no_other_is_named) {
+  const auto unit = [](const char* heading) {
+    return guessed(sheet({{"Date", "Valve", heading}, {"2019-05-04", "1 EX L", 0.15}}),
+                   invented_log_book())
+        .columns[2]
+        .unit;
+  };
+  EXPECT_EQ(unit("Gap in mm"), ColumnUnit::mm);
+  EXPECT_EQ(unit("Gap in thou"), ColumnUnit::thou);
+  EXPECT_EQ(unit("Gap (in)"), ColumnUnit::inch);
+  EXPECT_EQ(unit("Gap mm in"), ColumnUnit::mm);
 }
 
 TEST(BringIn, a_table_without_headings_is_told_apart_by_what_stands_in_it) {

@@ -279,6 +279,71 @@ TEST_F(Arrivals, are_told_of_where_mark_and_micrometer_are_far_apart) {
   EXPECT_TRUE(tells(box(), "Marks that stand for no size: Row 2 (5).")) << box();
 }
 
+TEST_F(Arrivals, are_asked_about_where_the_mark_is_not_what_the_micrometer_reads) {
+  place_order();
+  set(1, mark, 255.0);
+  set(1, micrometer, 2.565);
+  EXPECT_FALSE(tells(box(), "mark of another size")) << "the ends of what may differ belong to it";
+  set(1, micrometer, 2.566);
+  EXPECT_TRUE(tells(box(),
+                    "Row 1: micrometer 2.566 mm and mark 2.55 mm are 0.016 mm apart. Is that the "
+                    "mark of another size? Measure this shim again; the size measured counts."))
+      << box();
+  EXPECT_TRUE(tells(box_of(book.view(), "plan"), "Arrivals, Row 1: micrometer 2.566 mm"));
+  EXPECT_EQ(book.view()["arrivals"].at("look", 1), "look here");
+  set(2, mark, 265.0);
+  set(2, micrometer, 2.68);
+  EXPECT_TRUE(tells(box(), "Likewise Row 2.")) << box();
+  EXPECT_EQ(verdict(2), "will do for 1 EX L") << "by what it measures";
+  set(1, arrived, "no");
+  EXPECT_TRUE(tells(box(), "Row 2: micrometer 2.68 mm and mark 2.65 mm")) << box();
+  EXPECT_FALSE(tells(box(), "Row 1: ")) << "what goes back matters no more";
+  book.setting("allowed difference", 0.04);
+  EXPECT_FALSE(tells(box(), "mark of another size")) << box();
+}
+
+TEST_F(Arrivals, far_from_their_mark_are_told_of_once) {
+  place_order();
+  set(1, mark, 250.0);
+  set(1, micrometer, 2.60);
+  EXPECT_TRUE(tells(box(), "Row 1: micrometer 2.60 mm and mark 2.50 mm are 0.10 mm apart."));
+  EXPECT_FALSE(tells(box(), "mark of another size")) << box();
+  EXPECT_EQ(book.view()["arrivals"].at("look", 1), "look here");
+}
+
+TEST_F(Arrivals, have_a_box_of_one_ground) {
+  place_order();
+  set(1, micrometer, 2.55);
+  set(1, mark, 258.0);
+  set(2, micrometer, 2.65);
+  const ShownTable boxes = book.view()["boxes"];
+  std::size_t lines = 0;
+  for (std::size_t row = 1; row <= boxes.rows.size(); ++row) {
+    if (boxes.at("arrivals", row).empty()) continue;
+    ++lines;
+    EXPECT_EQ(boxes.at("mood arrivals", row), "remark") << boxes.at("arrivals", row);
+  }
+  EXPECT_GT(lines, 1U);
+  EXPECT_TRUE(tells(box(), "Every shim that the plan needs is in hand")) << "a calm line too";
+}
+
+TEST_F(Arrivals, are_counted_apart_from_what_nobody_ordered) {
+  const auto tally = [this] { return book.view()["book"].at("arrivals tally"); };
+  place_order();
+  set(5, micrometer, 2.70);
+  EXPECT_EQ(tally(), "0 of 2 arrived, 1 not ordered");
+  set(1, arrived, "x");
+  set(2, arrived, "x");
+  EXPECT_EQ(tally(), "2 of 2 arrived, 1 not ordered");
+  set(5, micrometer, Entry());
+  EXPECT_EQ(tally(), "2 of 2 arrived");
+}
+
+TEST_F(Arrivals, that_nobody_ordered_are_counted_where_there_is_no_order_too) {
+  set(5, micrometer, 2.70);
+  EXPECT_EQ(book.view()["book"].at("arrivals tally"), "1 not ordered");
+}
+
 TEST_F(Arrivals, take_a_second_order_in_the_rows_below_and_ask_what_has_not_come) {
   place_order();
   EXPECT_EQ(why_no_order(service(), found()),

@@ -172,6 +172,21 @@ TEST(DriftShown, of_a_valve_that_may_be_at_its_limit_says_so_aloud) {
   EXPECT_EQ(shown["next check"].at("mood", 1), "loud");
 }
 
+// So that the office need not make their letters smaller: 90 mm less the edge, at most 1.85 mm
+// each.
+TEST(DriftShown, has_no_words_on_a_valve_that_are_wider_than_their_column) {
+  constexpr double most_letters = 86 / 1.85;
+  const Teller teller(Language::english, Unit::inch, ".", Terms::book);
+  for (const Say words :
+       {Say::drift_no_check, Say::drift_one_check, Say::drift_two_checks, Say::drift_no_limits,
+        Say::drift_no_shim, Say::drift_still, Say::drift_now_tight, Say::drift_now_loose,
+        Say::drift_means_closing, Say::drift_means_opening, Say::drift_means_steady,
+        Say::drift_unlike_closing, Say::drift_unlike_opening}) {
+    const std::string said = teller.say(words, {Length::nanometres(30'480)});
+    EXPECT_LE(static_cast<double>(said.size()), most_letters) << said;
+  }
+}
+
 TEST(DriftShown, of_gaps_that_are_all_equal_asks_whether_they_were_measured) {
   const auto entries = engine();
   const View shown =

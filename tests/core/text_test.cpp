@@ -27,6 +27,17 @@ TEST(LowerCase, changes_ascii_letters_only) {
   EXPECT_EQ(lower_case("@[`{"), "@[`{") << "the neighbours of the letters";
 }
 
+TEST(Text, plain_letters_have_no_accents_and_no_capitals) {
+  EXPECT_EQ(plain_letters("Pl\u00e4ttchen, \u00c9PAISSEUR"), "plattchen, epaisseur");
+  EXPECT_EQ(plain_letters("Spaltma\u00df"), "spaltmass");
+  EXPECT_EQ(plain_letters("\u00c0\u00cf\u00d1\u00d6\u00dc\u00dd\u00ff"), "ainouyy");
+  EXPECT_EQ(plain_letters("e\u0301tat"), "etat") << "the accent as a letter of its own";
+  EXPECT_EQ(plain_letters("12 \u00b5m \u00d7 2 \u00f7 3, 5 \u20ac"),
+            "12 \u00b5m \u00d7 2 \u00f7 3, 5 \u20ac")
+      << "signs stay";
+  for (const char* cut : {"\xC3", "a\xC3z", "\xCC", "\xC3\xFF"}) EXPECT_EQ(plain_letters(cut), cut);
+}
+
 TEST(SameWord, does_not_mind_case_and_outer_spaces) {
   EXPECT_TRUE(same_word(" Spare\u00a0", "spare"));
   EXPECT_TRUE(same_word("", "  "));

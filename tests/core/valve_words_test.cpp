@@ -25,6 +25,18 @@ TEST(ValveWords, a_valve_is_known_by_any_of_its_names) {
   EXPECT_EQ(names.fitting("4INL"), Fits{14}) << "not short for inlet";
 }
 
+TEST(ValveWords, a_valve_is_known_in_other_languages) {
+  const ValveNames names(invented_log_book().valves);
+  for (const char* text : {"Auslass 1 links", "Zyl. 1 Ausla\u00df links",
+                           "\u00c9chappement 1 gauche", "cylindre 1, echappement gauche",
+                           "V\u00e1lvula 1 escape izquierda", "valvola 1 scarico sinistra"})
+    EXPECT_EQ(names.fitting(text), Fits{0}) << text;
+  for (const char* text :
+       {"Einlass 4 rechts", "Einla\u00df 4R", "Admission 4 droite", "admisi\u00f3n 4 derecha",
+        "ADMISI\u00d3N 4 derecha", "aspirazione 4 destra"})
+    EXPECT_EQ(names.fitting(text), Fits{15}) << text;
+}
+
 TEST(ValveWords, what_says_too_little_may_be_several) {
   const ValveNames names(invented_log_book().valves);
   EXPECT_EQ(names.fitting("1 EX"), (Fits{0, 1}));

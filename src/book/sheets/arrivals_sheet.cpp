@@ -51,6 +51,17 @@ Takes entry(int value, Check check, Say title, Say help, Say due) {
           .place = said(Say::arrivals_row, {"{0}"})};
 }
 
+// The office shows help to the right of the cell, where the verdict stands. So it is no wider than
+// mark and micrometer, which are blank at that time; and those have none: Head has the same help.
+Takes narrow(Takes entry) {
+  entry.help_letters = 16;
+  return entry;
+}
+Takes silent(Takes entry) {
+  entry.help.clear();
+  return entry;
+}
+
 Column verdicts() {
   Column made = column(Say::arrivals_verdict, style::table_text, Shows{"arrivals", "verdict"},
                        style::table_head_left);
@@ -71,15 +82,16 @@ Table shims(int rows) {
       column(Say::shims_price, style::table_money, held(arrival_price), style::table_head),
       column(Say::arrivals_when, style::table_centre, held(arrival_when)),
       column(Say::arrivals_arrived, style::entry_words,
-             entry(arrival_arrived, Letters{most_letters_of_a_mark}, Say::arrivals_arrived_title,
-                   Say::arrivals_arrived_help, Say::arrivals_arrived_due)),
+             narrow(entry(arrival_arrived, Letters{most_letters_of_a_mark},
+                          Say::arrivals_arrived_title, Say::arrivals_arrived_help,
+                          Say::arrivals_arrived_due))),
       column(Say::name_of_mark, style::entry_mark,
-             entry(arrival_mark, etched, Say::arrivals_mark_title, Say::head_mark_help,
-                   Say::head_mark_due),
+             silent(entry(arrival_mark, etched, Say::arrivals_mark_title, Say::head_mark_help,
+                          Say::head_mark_due)),
              style::table_head),
       column(Say::name_of_micrometer, style::entry_length,
-             entry(arrival_micrometer, shim_mm, Say::arrivals_micrometer_title,
-                   Say::head_micrometer_help, Say::head_micrometer_due),
+             silent(entry(arrival_micrometer, shim_mm, Say::arrivals_micrometer_title,
+                          Say::head_micrometer_help, Say::head_micrometer_due)),
              style::table_head),
       column(Say::arrivals_for, style::table_strong_centre, Shows{"arrivals", "valve"}),
       verdicts()};

@@ -10,6 +10,7 @@
 #include "core/service/entered.hpp"
 #include "core/service/rules.hpp"
 #include "core/values/bad_input.hpp"
+#include "core/values/mark.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -146,6 +147,12 @@ ArrivalVerdict arrival_verdict(const ArrivalFindings& shim, bool has_plan, Lengt
   if (!shim.valve) return send_back;
   const bool is_as_ordered = shim.ordered && abs(*shim.size - *shim.ordered) <= allowed;
   return is_as_ordered ? as_ordered : will_do;
+}
+
+bool differs_from_its_mark(const ArrivalFindings& shim, Length allowed) {
+  if (shim.state != ArrivalState::arrived) return false;
+  const auto trust = trust_in(shim.marked, shim.measured, allowed);
+  return trust == Trust::thinner || trust == Trust::thicker;
 }
 
 bool is_anything_ordered(const Findings& found) {

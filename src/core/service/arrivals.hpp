@@ -52,6 +52,10 @@ enum class ArrivalVerdict {
 // ends included.
 ArrivalVerdict arrival_verdict(const ArrivalFindings& shim, bool has_plan, Length allowed);
 
+// It has arrived, and its mark says another size than it measures, by more than `allowed`
+// (trust_in).
+bool differs_from_its_mark(const ArrivalFindings& shim, Length allowed);
+
 // Something stands on Arrivals.
 bool is_anything_ordered(const Findings& found);
 

@@ -37,6 +37,8 @@ std::string with_sheet(Page page, const std::string& words, const Teller& teller
   return words;
 }
 
+bool is_calm(const BoxLine& line) { return line.mood == Mood::calm; }
+
 void add(Lines& lines, const Findings& found, Mood mood, const Told& told) {
   lines.push_back({in_words(told, found.teller), mood});
 }
@@ -388,12 +390,15 @@ std::vector<std::string> all_remarks(const Findings& found) {
 
 std::vector<BoxLine> fitted_into(const Service::Room& room, const std::vector<BoxLine>& sentences,
                                  const Teller& teller) {
+  // Calm words below a remark stand on its ground: it is one box.
+  const bool all_calm = std::ranges::all_of(sentences, is_calm);
   Lines lines;
   for (const BoxLine& sentence : sentences) {
+    const Mood mood = is_calm(sentence) && !all_calm ? Mood::remark : sentence.mood;
     const std::string words =
         sentences.size() > 1 ? teller.say(Say::bullet, {sentence.words}) : sentence.words;
     for (std::string& line : broken_into_lines(words, static_cast<std::size_t>(room.letters)))
-      lines.push_back({std::move(line), sentence.mood});
+      lines.push_back({std::move(line), mood});
   }
   const auto most = static_cast<std::size_t>(room.lines);
   if (lines.size() <= most) return lines;

@@ -30,26 +30,42 @@ std::string unit_of_distance(const Service& service) {
   return "km";
 }
 
-// Rows in the order in which they were made: by the day of their check, by its number and round.
-// One without a day has that of another row of its check.
+// Rows in the order in which they were made: by the day of their check. One without a day has that
+// of another row of its check; a check without any comes before the others, by its distance.
+// Numbers of checks decide only where those are the same: what is brought in later may well be
+// older.
 class TimeOrder {
  public:
   explicit TimeOrder(const ReadLog& log) {
-    for (const LoggedRow& one : log.rows)
-      if (one.row.check > 0 && one.row.date) {
-        double& day = days_[one.row.check];
-        day = std::max(day, *one.row.date);
-      }
+    for (const LoggedRow& one : log.rows) {
+      if (one.row.check <= 0) continue;
+      if (one.row.date) keep_largest(days_, one.row.check, *one.row.date);
+      if (one.row.distance) keep_largest(distances_, one.row.check, *one.row.distance);
+    }
   }
 
   auto key(const LoggedRow& one) const {
-    const auto known = days_.find(one.row.check);
-    const double day = one.row.date.value_or(known == days_.end() ? 0 : known->second);
-    return std::tuple(day, one.row.check, one.row.round, one.row.distance.value_or(0), one.number);
+    const std::int64_t check = one.row.check;
+    const double own_distance = one.row.distance.value_or(0);
+    const auto day = one.row.date ? one.row.date : known_in(days_, check);
+    const double distance = day ? 0 : known_in(distances_, check).value_or(own_distance);
+    return std::tuple(day.value_or(0), distance, check, one.row.round, own_distance, one.number);
   }
 
  private:
-  std::map<std::int64_t, double> days_;
+  using OfChecks = std::map<std::int64_t, double>;
+
+  static void keep_largest(OfChecks& all, std::int64_t check, double value) {
+    double& largest = all.try_emplace(check, value).first->second;
+    largest = std::max(largest, value);
+  }
+  static std::optional<double> known_in(const OfChecks& all, std::int64_t check) {
+    const auto known = all.find(check);
+    return known == all.end() ? std::nullopt : std::optional(known->second);
+  }
+
+  OfChecks days_;
+  OfChecks distances_;
 };
 
 class DriftFinder {

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "core/entries/entry_row.hpp"
+#include "core/service/arrivals.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/rules.hpp"
 #include "core/values/choice.hpp"
@@ -298,6 +299,31 @@ void tell_remarks_on_shims(const Service& service, Findings& found,
   }
 }
 
+namespace {
+
+// The first in full, of the others the rows.
+void tell_of_marks_that_differ(const Service& service, Findings& found) {
+  std::vector<std::string> likewise;
+  bool told = false;
+  for (std::size_t i = 0; i < service.arrivals.size(); ++i) {
+    const ArrivalFindings& shim = found.arrivals[i];
+    if (!differs_from_its_mark(shim, found.allowed) ||
+        are_far_apart(shim.marked, shim.measured, found.allowed))
+      continue;
+    std::string name = found.teller.say(Say::name_of_row, {std::int64_t{service.arrivals[i].row}});
+    if (std::exchange(told, true))
+      likewise.push_back(std::move(name));
+    else
+      add(found, Page::arrivals,
+          {Say::arrival_mark_differs,
+           {std::move(name), *shim.measured, *shim.marked, abs(*shim.measured - *shim.marked)}});
+  }
+  if (!likewise.empty())
+    add(found, Page::arrivals, {Say::far_apart_likewise, {std::move(likewise)}});
+}
+
+}  // namespace
+
 void tell_remarks_on_arrivals(const Service& service, Findings& found) {
   using Arrival = Service::ArrivalEntries;
   std::vector<std::string> unknown;
@@ -315,6 +341,7 @@ void tell_remarks_on_arrivals(const Service& service, Findings& found) {
           {Say::far_apart,
            {name, *shim.measured, *shim.marked, abs(*shim.measured - *shim.marked)}});
   }
+  tell_of_marks_that_differ(service, found);
   if (!unknown.empty()) add(found, Page::arrivals, {Say::marks_unknown, {std::move(unknown)}});
 }
 

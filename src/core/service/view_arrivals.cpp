@@ -33,12 +33,14 @@ std::string verdict_in_words(ArrivalVerdict verdict, const std::string& valve,
   return {};
 }
 
+constexpr std::string_view look_here = "look here";
+
 // How the verdict is to look: `look here` where something is to be done, `gone`, or as any text.
 std::string_view look_of(ArrivalVerdict verdict) {
   using enum ArrivalVerdict;
   if (verdict == not_coming) return "gone";
   const bool asks = verdict == send_back || verdict == not_needed || verdict == unmeasured;
-  return asks ? "look here" : "";
+  return asks ? look_here : "";
 }
 
 }  // namespace
@@ -48,8 +50,9 @@ ShownTable show_arrivals(const Service& service, const Findings& found) {
   for (const ArrivalFindings& shim : found.arrivals) {
     const ArrivalVerdict verdict = arrival_verdict(shim, found.plan.has_value(), found.allowed);
     const std::string valve = shim.valve ? service.valves[*shim.valve].name : std::string();
-    table.rows.push_back(
-        {verdict_in_words(verdict, valve, found.teller), std::string(look_of(verdict)), valve});
+    const bool differs = differs_from_its_mark(shim, found.allowed);
+    table.rows.push_back({verdict_in_words(verdict, valve, found.teller),
+                          std::string(differs ? look_here : look_of(verdict)), valve});
   }
   return table;
 }

@@ -183,14 +183,22 @@ class Shower {
 
   void show_arrivals_heading() {
     put("arrivals heading", tell(Say::arrivals_heading, {unit_long()}));
-    const auto rows_in = [this](ArrivalState state) {
-      return static_cast<std::size_t>(
-          std::ranges::count(found_.arrivals, state, &ArrivalFindings::state));
+    const auto rows_where = [this](auto condition) {
+      return static_cast<std::size_t>(std::ranges::count_if(found_.arrivals, condition));
     };
-    const std::size_t arrived = rows_in(ArrivalState::arrived);
-    const std::size_t all = arrived + rows_in(ArrivalState::on_order);
-    put("arrivals tally",
-        all == 0 ? std::string() : tell(Say::arrivals_tally, {count(arrived), count(all)}));
+    const auto has_come = [](const auto& shim) { return shim.state == ArrivalState::arrived; };
+    const std::size_t arrived =
+        rows_where([&](const auto& shim) { return has_come(shim) && shim.ordered; });
+    const std::size_t unordered =
+        rows_where([&](const auto& shim) { return has_come(shim) && !shim.ordered; });
+    const std::size_t all =
+        arrived + rows_where([](const auto& shim) { return shim.state == ArrivalState::on_order; });
+    std::string tally = all == 0 ? "" : tell(Say::arrivals_tally, {count(arrived), count(all)});
+    if (unordered > 0) {
+      const std::string more = tell(Say::arrivals_unordered, {count(unordered)});
+      tally = tally.empty() ? more : tell(Say::arrivals_tallies, {tally, more});
+    }
+    put("arrivals tally", tally);
   }
 
   void show_fit() {

@@ -151,13 +151,14 @@ class DriftShower {
     if (!own.line)
       return tell(Say::drift_two_checks,
                   {Length::nanometres(static_cast<std::int64_t>(own.moved))});
+    // The gravest first; the box names the valve for the other as well.
+    if (judged.limits && judged.fitted && is_at_a_limit(valve))
+      return tell(towards_tight(valve) ? Say::drift_now_tight : Say::drift_now_loose);
     if (own.kinship != Kinship::alike)
       return tell(own.kinship == Kinship::closes_faster ? Say::drift_unlike_closing
                                                         : Say::drift_unlike_opening);
     if (!judged.limits) return tell(Say::drift_no_limits);
     if (!judged.fitted) return tell(Say::drift_no_shim);
-    if (is_at_a_limit(valve))
-      return tell(towards_tight(valve) ? Say::drift_now_tight : Say::drift_now_loose);
     if (own.stood_still) return tell(Say::drift_still);
     switch (own.due->course) {
       case Course::tight:

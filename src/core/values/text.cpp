@@ -8,6 +8,8 @@
 namespace shimwright {
 namespace {
 
+using namespace std::string_view_literals;
+
 constexpr std::string_view no_break_space = "\u00a0";
 
 }  // namespace
@@ -34,6 +36,33 @@ std::string lower_case(std::string_view text) {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
   });
   return lower;
+}
+
+// In UTF-8 the letters from U+00C0 to U+00FF are the byte C3 and one from 80 to BF; the accents
+// that may follow a letter, U+0300 to U+036F, are two bytes from CC 80 to CD AF.
+std::string plain_letters(std::string_view text) {
+  constexpr std::string_view latin =
+      "aaaaaaaceeeeiiii"
+      "dnooooo\0ouuuuy\0s"
+      "aaaaaaaceeeeiiii"
+      "dnooooo\0ouuuuy\0y"sv;
+  constexpr unsigned char first_latin = 0x80;
+  std::string plain;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const auto byte = static_cast<unsigned char>(text[i]);
+    const auto next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0U;
+    const bool is_accent = (byte == 0xCC && next >= 0x80) || (byte == 0xCD && next <= 0xAF);
+    if (byte == 0xC3 && next >= first_latin && next <= 0xBF && latin[next - first_latin] != '\0') {
+      plain += latin[next - first_latin];
+      if (next == 0x9F) plain += 's';  // sharp s
+      ++i;
+    } else if (is_accent) {
+      ++i;
+    } else {
+      plain += text[i];
+    }
+  }
+  return lower_case(plain);
 }
 
 bool same_word(std::string_view a, std::string_view b) {

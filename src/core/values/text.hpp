@@ -19,6 +19,10 @@ std::string_view trimmed(std::string_view text);
 std::string lower_case(std::string_view text);
 
 // Equal once trimmed and in lower case.
+// In lower case and without accents, as far as Western European letters go: `Épaisseur` is
+// `epaisseur`, `Maß` is `mass`. Grows with the length of the text.
+std::string plain_letters(std::string_view text);
+
 bool same_word(std::string_view a, std::string_view b);
 
 // A number as a person writes it: 275, not 275.000000.

@@ -107,4 +107,18 @@ std::vector<LogRow> rows_taken(const Preview& preview, const std::vector<bool>& 
   return rows;
 }
 
+bool is_any_older_than_its_number(const std::vector<LogRow>& rows, const std::vector<LogRow>& log) {
+  // Of the log's check with the latest date: no other can be later for it.
+  std::optional<double> latest;
+  std::int64_t number = 0;
+  for (const LogRow& row : log)
+    if (row.check > 0 && row.date && (!latest || *row.date > *latest)) {
+      latest = row.date;
+      number = row.check;
+    }
+  return latest && std::ranges::any_of(rows, [&](const LogRow& row) {
+           return row.date && *row.date < *latest && row.check > number;
+         });
+}
+
 }  // namespace shimwright

@@ -12,4 +12,7 @@ namespace shimwright {
 // to the preview's notes.
 bool settle_own_numbers(Preview& preview, const BringInBook& book);
 
+// Whether the log holds a later check with a smaller number than one of these rows has.
+bool is_any_older_than_its_number(const std::vector<LogRow>& rows, const std::vector<LogRow>& log);
+
 }  // namespace shimwright

@@ -27,101 +27,117 @@ enum class Hint {
   state
 };
 
-struct HintWord {
-  std::string_view word;
+// The words of a heading that give a hint, with a blank between them: English, then German, French,
+// Spanish and Italian, all in plain letters (common practice, no source).
+struct HintWords {
   Hint hint;
+  std::string_view words;
 };
 constexpr std::array hint_words{
-    HintWord{"gap", Hint::gap},
-    HintWord{"gaps", Hint::gap},
-    HintWord{"clearance", Hint::gap},
-    HintWord{"clearances", Hint::gap},
-    HintWord{"lash", Hint::gap},
-    HintWord{"shim", Hint::shim},
-    HintWord{"shims", Hint::shim},
-    HintWord{"thickness", Hint::shim},
-    HintWord{"after", Hint::after},
-    HintWord{"left", Hint::after},
-    HintWord{"new", Hint::after},
-    HintWord{"fitted", Hint::after},
-    HintWord{"final", Hint::after},
-    HintWord{"set", Hint::after},
-    HintWord{"before", Hint::before},
-    HintWord{"found", Hint::before},
-    HintWord{"old", Hint::before},
-    HintWord{"measured", Hint::before},
-    HintWord{"present", Hint::before},
-    HintWord{"predicted", Hint::predicted},
-    HintWord{"expected", Hint::predicted},
-    HintWord{"date", Hint::date},
-    HintWord{"day", Hint::date},
-    HintWord{"when", Hint::date},
-    HintWord{"valve", Hint::valve},
-    HintWord{"valves", Hint::valve},
-    HintWord{"position", Hint::valve},
-    HintWord{"cylinder", Hint::valve},
-    HintWord{"cyl", Hint::valve},
-    HintWord{"side", Hint::valve},
-    HintWord{"distance", Hint::distance},
-    HintWord{"odometer", Hint::distance},
-    HintWord{"odo", Hint::distance},
-    HintWord{"mileage", Hint::distance},
-    HintWord{"km", Hint::distance},
-    HintWord{"kms", Hint::distance},
-    HintWord{"kilometres", Hint::distance},
-    HintWord{"kilometers", Hint::distance},
-    HintWord{"miles", Hint::distance},
-    HintWord{"mi", Hint::distance},
-    HintWord{"hours", Hint::distance},
-    HintWord{"hrs", Hint::distance},
-    HintWord{"h", Hint::distance},
-    HintWord{"temperature", Hint::temperature},
-    HintWord{"temp", Hint::temperature},
-    HintWord{"who", Hint::who},
-    HintWord{"by", Hint::who},
-    HintWord{"mechanic", Hint::who},
-    HintWord{"note", Hint::note},
-    HintWord{"notes", Hint::note},
-    HintWord{"remark", Hint::note},
-    HintWord{"remarks", Hint::note},
-    HintWord{"comment", Hint::note},
-    HintWord{"comments", Hint::note},
-    HintWord{"check", Hint::check},
-    HintWord{"service", Hint::check},
-    HintWord{"no", Hint::check},
-    HintWord{"nr", Hint::check},
-    HintWord{"round", Hint::round},
-    HintWord{"state", Hint::state},
-    HintWord{"verdict", Hint::state},
+    HintWords{Hint::gap,
+              "gap gaps clearance clearances lash "
+              "spiel spiele ventilspiel ventilspiele spalt spaltmass "
+              "jeu jeux juego juegos holgura holguras huelgo gioco giochi"},
+    HintWords{Hint::shim,
+              "shim shims thickness "
+              "scheibe scheiben plattchen plaettchen einstellscheibe einstellscheiben "
+              "einstellplattchen einstellplaettchen shimdicke shimstarke shimstaerke dicke starke "
+              "staerke pastille pastilles cale cales epaisseur pastilla pastillas calce calces "
+              "espesor grosor spessore spessori pastiglia pastiglie"},
+    HintWords{Hint::after,
+              "after left new fitted final set "
+              "nach nachher danach neu neue neues neuer eingebaut "
+              "apres nouveau nouvelle neuf pose monte montee despues nuevo nueva montado montada "
+              "colocado colocada dopo nuovo nuova montato montata"},
+    HintWords{Hint::before,
+              "before found old measured present "
+              "vor vorher alt alte altes gefunden gemessen "
+              "avant ancien ancienne trouve mesure releve antes viejo vieja medido medida "
+              "encontrado prima vecchio vecchia misurato trovato attuale"},
+    HintWords{Hint::predicted,
+              "predicted expected erwartet berechnet vorhergesagt "
+              "prevu calcule attendu previsto calculado esperado calcolato atteso"},
+    HintWords{Hint::date, "date day when datum tag wann jour fecha dia data giorno"},
+    HintWords{Hint::valve,
+              "valve valves position cylinder cyl side "
+              "ventil ventile zylinder zyl seite lage "
+              "soupape soupapes cylindre cote valvula valvulas cilindro posicion lado "
+              "valvola valvole posizione lato"},
+    HintWords{Hint::distance,
+              "distance odometer odo mileage km kms kilometres kilometers miles mi hours hrs h "
+              "kilometer kilometerstand tachostand tacho laufleistung meilen stunden "
+              "betriebsstunden std kilometrage compteur heures kilometraje odometro kilometros "
+              "distancia millas horas chilometri chilometraggio contachilometri distanza miglia "
+              "ore"},
+    HintWords{Hint::temperature, "temperature temp temperatur temperatura"},
+    HintWords{Hint::who,
+              "who by mechanic wer von mechaniker monteur "
+              "qui par mecanicien quien por mecanico chi da meccanico"},
+    HintWords{Hint::note,
+              "note notes remark remarks comment comments "
+              "bemerkung bemerkungen notiz notizen anmerkung anmerkungen kommentar kommentare "
+              "hinweis hinweise remarque remarques commentaire commentaires observation "
+              "observations nota notas observacion observaciones comentario comentarios "
+              "osservazione osservazioni commento commenti"},
+    HintWords{Hint::check,
+              "check service no nr inspection "
+              "prufung pruefung kontrolle wartung nummer "
+              "controle revision entretien numero control controllo revisione tagliando"},
+    HintWords{Hint::round, "round runde durchgang ronda"},
+    HintWords{Hint::state,
+              "state verdict status zustand befund urteil etat estado veredicto stato esito "
+              "giudizio"},
 };
 
-struct UnitWord {
-  std::string_view word;
+struct UnitWords {
   ColumnUnit unit;
+  std::string_view words;
 };
 constexpr std::array unit_words{
-    UnitWord{"mm", ColumnUnit::mm},         UnitWord{"in", ColumnUnit::inch},
-    UnitWord{"inch", ColumnUnit::inch},     UnitWord{"inches", ColumnUnit::inch},
-    UnitWord{"\"", ColumnUnit::inch},       UnitWord{"thou", ColumnUnit::thou},
-    UnitWord{"mark", ColumnUnit::mark},     UnitWord{"marks", ColumnUnit::mark},
-    UnitWord{"marked", ColumnUnit::mark},   UnitWord{"hundredths", ColumnUnit::hundredths},
-    UnitWord{"km", ColumnUnit::km},         UnitWord{"kms", ColumnUnit::km},
-    UnitWord{"kilometres", ColumnUnit::km}, UnitWord{"kilometers", ColumnUnit::km},
-    UnitWord{"miles", ColumnUnit::miles},   UnitWord{"mi", ColumnUnit::miles},
-    UnitWord{"mileage", ColumnUnit::miles}, UnitWord{"hours", ColumnUnit::hours},
-    UnitWord{"hrs", ColumnUnit::hours},     UnitWord{"h", ColumnUnit::hours},
+    UnitWords{ColumnUnit::mm, "mm millimeter millimetre millimetres milimetros millimetri"},
+    UnitWords{ColumnUnit::inch,
+              "in inch inches \" zoll pouce pouces pulgada pulgadas pollice pollici"},
+    UnitWords{ColumnUnit::thou, "thou"},
+    UnitWords{ColumnUnit::mark,
+              "mark marks marked markierung kennzeichnung aufdruck marquage marque marca marcado "
+              "marcatura sigla"},
+    UnitWords{ColumnUnit::hundredths, "hundredths hundertstel centiemes centesimas centesimi"},
+    UnitWords{ColumnUnit::km,
+              "km kms kilometres kilometers kilometer kilometerstand kilometrage kilometraje "
+              "kilometros chilometri chilometraggio"},
+    UnitWords{ColumnUnit::miles, "miles mi mileage meilen millas miglia"},
+    UnitWords{ColumnUnit::hours, "hours hrs h stunden betriebsstunden std heures horas ore"},
 };
 
+// `word` as a whole, among words with a blank between them.
+constexpr bool is_among(std::string_view words, std::string_view word) {
+  while (!words.empty()) {
+    const std::size_t end = std::min(words.find(' '), words.size());
+    if (words.substr(0, end) == word) return true;
+    words.remove_prefix(std::min(end + 1, words.size()));
+  }
+  return false;
+}
+
 ColumnUnit unit_named_by(std::string_view word) {
-  const auto found = std::ranges::find(unit_words, word, &UnitWord::word);
+  const auto found = std::ranges::find_if(
+      unit_words, [word](const UnitWords& unit) { return is_among(unit.words, word); });
   return found == unit_words.end() ? ColumnUnit::none : found->unit;
+}
+
+// `in` is a unit only where no other follows it: `clearance in mm`.
+void hear_unit(ColumnUnit& unit, bool& by_in, std::string_view word) {
+  const ColumnUnit named = unit_named_by(word);
+  if (named == ColumnUnit::none || (unit != ColumnUnit::none && !by_in)) return;
+  unit = named;
+  by_in = word == "in";
 }
 
 class Hints {
  public:
   void add(std::string_view word) {
-    const auto found = std::ranges::find(hint_words, word, &HintWord::word);
-    if (found != hint_words.end()) given_[static_cast<std::size_t>(found->hint)] = true;
+    for (const HintWords& some : hint_words)
+      if (is_among(some.words, word)) given_[static_cast<std::size_t>(some.hint)] = true;
   }
   bool has(Hint hint) const { return given_[static_cast<std::size_t>(hint)]; }
 
@@ -149,11 +165,11 @@ class Hints {
   std::array<bool, 14> given_{};
 };
 
-// Words of letters, and `"`, in lower case.
+// Words of letters, and `"`, in plain letters.
 std::vector<std::string> words_in(std::string_view text) {
   std::vector<std::string> words;
   bool open = false;
-  for (const char c : lower_case(text)) {
+  for (const char c : plain_letters(text)) {
     const bool letter = (c >= 'a' && c <= 'z') || (static_cast<unsigned char>(c) & 0x80) != 0;
     if (c == '"') words.emplace_back(1, c);
     if (letter && !open) words.emplace_back();
@@ -179,8 +195,9 @@ HeadingWords heading_words_in(std::string_view heading, const ValveNames& names)
   HeadingWords said;
   std::string open(heading);
   Hints hints;
+  bool by_in = false;
   for (const std::string& word : words_in(bracketed_in(open))) {
-    if (said.unit == ColumnUnit::none) said.unit = unit_named_by(word);
+    hear_unit(said.unit, by_in, word);
     hints.add(word);
   }
   // A valve has a number, or is the only one of its side; without either `in` is a unit and `left`
@@ -190,7 +207,7 @@ HeadingWords heading_words_in(std::string_view heading, const ValveNames& names)
     if (const auto fits = names.fitting(valve); fits.size() == 1) said.valve = fits.front();
   for (const std::string& word : said.valve ? valve.rest : words_in(open)) {
     hints.add(word);
-    if (said.unit == ColumnUnit::none) said.unit = unit_named_by(word);
+    hear_unit(said.unit, by_in, word);
   }
   said.what = hints.what();
   said.after = hints.has(Hint::after);

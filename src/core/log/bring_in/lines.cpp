@@ -5,6 +5,7 @@
 #include <cmath>
 #include <set>
 
+#include "core/log/bring_in/check_numbers.hpp"
 #include "core/log/bring_in/read_cell.hpp"
 #include "core/values/text.hpp"
 
@@ -167,6 +168,7 @@ std::string outcome_in_words(const Preview& preview, const std::vector<bool>& ti
   std::vector<Told> look;
   if (mapping.order_asked) look.push_back({Say::bring_ask_order});
   look.insert(look.end(), preview.notes.begin(), preview.notes.end());
+  if (is_any_older_than_its_number(rows, book.log)) look.push_back({Say::bring_older});
   if (!look.empty()) words += "\n" + in_words(look, teller);
   return words;
 }

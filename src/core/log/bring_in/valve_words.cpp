@@ -24,22 +24,50 @@ struct Known {
   char place = '\0';
 };
 
-// Longer words first, so that letters written together are taken apart rightly.
+// Longer words first, so that letters written together are taken apart rightly. English, German,
+// French, Spanish and Italian, in plain letters (common practice, no source).
 constexpr std::array known_words{
+    Known{"aspirazione", Kind::side, Side::inlet},
+    Known{"echappement", Kind::side, Side::exhaust},
+    Known{"admission", Kind::side, Side::inlet},
+    Known{"izquierda", Kind::place, {}, 'L'},
     Known{"cylinder", Kind::filler},
+    Known{"admision", Kind::side, Side::inlet},
+    Known{"cilindro", Kind::filler},
+    Known{"cylindre", Kind::filler},
+    Known{"sinistra", Kind::place, {}, 'L'},
+    Known{"zylinder", Kind::filler},
     Known{"exhaust", Kind::side, Side::exhaust},
+    Known{"auslass", Kind::side, Side::exhaust},
+    Known{"derecha", Kind::place, {}, 'R'},
+    Known{"einlass", Kind::side, Side::inlet},
+    Known{"scarico", Kind::side, Side::exhaust},
+    Known{"soupape", Kind::filler},
+    Known{"valvola", Kind::filler},
+    Known{"valvula", Kind::filler},
     Known{"intake", Kind::side, Side::inlet},
     Known{"centre", Kind::place, {}, 'M'},
     Known{"center", Kind::place, {}, 'M'},
     Known{"middle", Kind::place, {}, 'M'},
+    Known{"centro", Kind::place, {}, 'M'},
+    Known{"destra", Kind::place, {}, 'R'},
+    Known{"droite", Kind::place, {}, 'R'},
+    Known{"escape", Kind::side, Side::exhaust},
+    Known{"gauche", Kind::place, {}, 'L'},
+    Known{"milieu", Kind::place, {}, 'M'},
+    Known{"rechts", Kind::place, {}, 'R'},
+    Known{"ventil", Kind::filler},
     Known{"inlet", Kind::side, Side::inlet},
     Known{"right", Kind::place, {}, 'R'},
     Known{"valve", Kind::filler},
+    Known{"links", Kind::place, {}, 'L'},
+    Known{"mitte", Kind::place, {}, 'M'},
     Known{"left", Kind::place, {}, 'L'},
     Known{"cyl", Kind::filler},
     Known{"exh", Kind::side, Side::exhaust},
     Known{"int", Kind::side, Side::inlet},
     Known{"mid", Kind::place, {}, 'M'},
+    Known{"zyl", Kind::filler},
     Known{"ex", Kind::side, Side::exhaust},
     Known{"in", Kind::side, Side::inlet},
     Known{"no", Kind::filler},
@@ -88,7 +116,7 @@ bool take_letters(std::string_view letters, ValveWords& into) {
 }  // namespace
 
 ValveWords valve_words_in(std::string_view text) {
-  const std::string lower = lower_case(text);
+  const std::string lower = plain_letters(text);
   ValveWords words;
   for (std::size_t i = 0; i < lower.size();) {
     const bool digits = is_digit(lower[i]);

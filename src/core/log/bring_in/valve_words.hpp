@@ -19,7 +19,7 @@ struct ValveWords {
   std::optional<int> cylinder;
   std::optional<Side> side;
   char place = '\0';              // L, M, R
-  std::vector<std::string> rest;  // in lower case, in order; signs but letters left off
+  std::vector<std::string> rest;  // in plain letters, in order; signs left off
 };
 
 // Of the two meanings of `in` and `left` that of a valve is taken, but once only: `1 EX L left` has

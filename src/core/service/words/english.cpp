@@ -272,6 +272,12 @@ constexpr Text texts[]{
     Text{Say::arrival_not_coming, "not coming"},
     Text{Say::arrivals_heading, "What is on order and what came, a row a shim; sizes in {0}"},
     Text{Say::arrivals_tally, "{0} of {1} arrived"},
+    Text{Say::arrivals_unordered, "{0} not ordered"},
+    Text{Say::arrivals_tallies, "{0}, {1}"},
+    Text{
+        Say::arrival_mark_differs,
+        "{0}: micrometer {1} and mark {2} are {3} apart. Is that the mark of another size? Measure "
+        "this shim again; the size measured counts."},
     Text{Say::arrivals_none,
          "Nothing is on order. Order placed, in the menu and on Plan, writes the plan\u2019s order "
          "here."},
@@ -300,9 +306,7 @@ constexpr Text texts[]{
     Text{Say::arrivals_verdict, "verdict"},
     Text{Say::arrivals_row, "row {0} of Arrivals"},
     Text{Say::arrivals_arrived_title, "Arrived"},
-    Text{Say::arrivals_arrived_help,
-         "Any mark when the shim is there: x, yes or the date. no: it is not coming. Blank: it is "
-         "on order."},
+    Text{Say::arrivals_arrived_help, "x, yes or a date when it is here. no: not coming."},
     Text{Say::arrivals_arrived_due, "This is any mark of up to 20 letters."},
     Text{Say::arrivals_mark_title, "Mark on this shim"},
     Text{Say::arrivals_micrometer_title, "Micrometer, this shim"},
@@ -376,6 +380,10 @@ constexpr Text texts[]{
          "Your numbers of checks are in Log for other checks: the rows get new ones."},
     Text{Say::bring_numbers_unclear,
          "Your numbers do not stand for one check each: the rows get new ones."},
+    Text{Say::bring_older,
+         "Some checks are older than those in Log, whose rows are never rewritten: they get the "
+         "next "
+         "numbers, and what counts is the date."},
     Text{Say::bring_row, "row {0}"},
     Text{Say::bring_row_at, "row {0}, {1}"},
     Text{Say::bring_held_as, "{0}, {1}"},
@@ -710,12 +718,14 @@ constexpr Text texts[]{
     // Cells that take entries, on any sheet.
     Text{Say::entry_refused, "{0} The cell keeps what it held: go back to {1}."},
     Text{Say::number_refused,
-         "{0} Type the number alone, with your office\u2019s decimal mark (0.24 or 0,24). The "
-         "cell keeps what it held: go back to {1}."},
+         "{0} Type the number alone, with your office\u2019s decimal mark ({2}). The cell keeps "
+         "what it held: go back to {1}."},
+    Text{Say::either_decimal_mark, "0.24 or 0,24"},
     Text{Say::choice_due, "Enter {0}, or choose from the list."},
     Text{Say::add_in_missing,
          "The Shimwright add-in is missing: figures are those of the last calculation, and blank "
-         "once an entry is changed. Install it, then open this book again."},
+         "once an entry is changed. Buttons and menu need it: install it, and open this book "
+         "again."},
     // The hidden sheet that gathers the entries.
     Text{Say::entries_title, "Entries"},
     Text{Say::entries_note,
@@ -947,27 +957,26 @@ constexpr Text texts[]{
     Text{Say::drift_loose_at, "loose at {0}"},
     Text{Say::drift_no_check, "Not in the log."},
     Text{Say::drift_one_check, "One check: nothing to hold it against yet."},
-    Text{Say::drift_two_checks,
-         "Moved by {0} between two checks; a third shows whether that goes on."},
+    Text{Say::drift_two_checks, "Moved by {0}; a third check shows more."},
     Text{Say::drift_no_limits, "Its limits are not entered on Engine."},
     Text{Say::drift_no_shim, "The log has no shim for it."},
-    Text{Say::drift_still, "The same at every check: was it measured each time?"},
+    Text{Say::drift_still, "The same at every check: was it measured?"},
     Text{Say::drift_now_tight, "May be tight already: measure it again first."},
     Text{Say::drift_now_loose, "May be loose already: measure it again first."},
     Text{Say::drift_means_closing, "Closes up, as most valves do with use."},
     Text{Say::drift_means_opening, "Opens: cam, bucket or shim is wearing."},
     Text{Say::drift_means_steady, "Its checks prove no drift."},
-    Text{Say::drift_unlike_closing,
-         "Closes faster than its siblings: have valve and seat looked at."},
-    Text{Say::drift_unlike_opening,
-         "Opens faster than its siblings: have cam and bucket looked at."},
+    Text{Say::drift_unlike_closing, "Unlike its siblings: see to valve and seat."},
+    Text{Say::drift_unlike_opening, "Unlike its siblings: see to cam and bucket."},
     Text{Say::drift_box_now,
          "Do not rely on the distance for {0}: the checks cannot prove that {0?it is inside "
          "its|they are inside their} "
          "limits even now. Measure {0?it|them} again."},
-    Text{Say::drift_box_unlike,
-         "{0} {0?moves|move} unlike the other valves of that side. See the engine\u2019s manual, "
-         "or ask a licensed mechanic, before the engine runs much further."},
+    Text{
+        Say::drift_box_unlike,
+        "{0} {0?moves|move} unlike the other valves of that side: have valve and seat looked at "
+        "where the gap closes, cam and bucket where it opens. See the engine\u2019s manual, or ask "
+        "a licensed mechanic, before the engine runs much further."},
     Text{Say::drift_changed,
          "The log or the limits have changed since the charts were drawn: press Draw the drift."},
     Text{Say::drift_undrawn, "For the charts press Draw the drift."},

@@ -221,8 +221,11 @@ enum class Say {
   arrival_send_back,
   arrival_unmeasured,
   arrival_not_coming,
-  arrivals_heading,  // unit
-  arrivals_tally,    // arrived, all
+  arrivals_heading,      // unit
+  arrivals_tally,        // arrived, all; of what was ordered
+  arrivals_unordered,    // count
+  arrivals_tallies,      // the one, the other
+  arrival_mark_differs,  // row, micrometer, mark, difference
   arrivals_none,
   arrivals_back,        // rows
   arrivals_back_money,  // rows, sum
@@ -301,6 +304,7 @@ enum class Say {
   bring_column_twice,   // of which column
   bring_numbers_taken,
   bring_numbers_unclear,
+  bring_older,
   bring_row,            // its number
   bring_row_at,         // its number, the column's letters
   bring_held_as,        // what, unit
@@ -501,7 +505,8 @@ enum class Say {
 
   // Cells that take entries, on any sheet.
   entry_refused,
-  number_refused,
+  number_refused,  // what is due, where to go back to, a number with this office's mark
+  either_decimal_mark,
   choice_due,
   add_in_missing,
 
