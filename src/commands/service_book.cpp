@@ -70,7 +70,9 @@ std::optional<ServiceBook> ServiceBook::in(const Document& document) {
 // references.
 ServiceBook::Place ServiceBook::place_of(std::string_view kind, std::string_view name,
                                          int value) const {
-  const auto row = row_of(entries_, kind, name);
+  // A gap is a value of its valve, which a book keeps in a row of its own; an earlier one does not.
+  auto row = same_word(kind, "valve") && value == 0 ? row_of(entries_, "gap", name) : std::nullopt;
+  if (!row) row = row_of(entries_, kind, name);
   if (!row) throw css::uno::RuntimeException(to_office("the book has no such entry."));
   const auto copy = gathered_->getCellByPosition(2 + value, *row);
   css::sheet::SingleReference at;
