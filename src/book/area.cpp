@@ -4,7 +4,7 @@
 namespace shimwright::book {
 namespace {
 
-std::string quoted(std::string_view sheet) { return "$'" + std::string(sheet) + "'."; }
+std::string in_quotes(std::string_view sheet) { return "$'" + std::string(sheet) + "'."; }
 
 }  // namespace
 
@@ -26,8 +26,10 @@ std::string absolute(const Area& area) {
   return absolute(area.from) + ":" + absolute(area.to);
 }
 
-std::string on(std::string_view sheet, At at) { return quoted(sheet) + absolute(at); }
+std::string on(std::string_view sheet, At at) { return in_quotes(sheet) + absolute(at); }
 
-std::string on(std::string_view sheet, const Area& area) { return quoted(sheet) + absolute(area); }
+std::string on(std::string_view sheet, const Area& area) {
+  return in_quotes(sheet) + absolute(area);
+}
 
 }  // namespace shimwright::book

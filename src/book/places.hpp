@@ -12,6 +12,7 @@
 #include "book/area.hpp"
 #include "book/head/head_map.hpp"
 #include "core/engine/layout.hpp"
+#include "core/service/entry_value.hpp"
 
 namespace shimwright::book {
 
@@ -29,27 +30,6 @@ inline constexpr std::string_view log = "Log";
 inline constexpr std::string_view drift = "Drift";
 inline constexpr std::string_view workings = "Workings";  // hidden: entries and answers
 }  // namespace sheet_name
-
-// Which value of its row an entry is (service.hpp): of a side, a valve, a spare, a row of sizes, a
-// size on sale by itself, a shim of Arrivals, a new gap, a step on the bench.
-namespace entry_value {
-enum Side { min, max, bias, series, opens, closes };
-enum Valve { gap, mark, micrometer, exception, cylinder, side };
-enum Spare { spare_series, spare_size, spare_count };
-enum Sizes { sizes_series, from, to, step, sizes_price };
-enum Single { single_series, single_size, single_count, single_price };
-enum Arrival {
-  arrival_series,
-  arrival_ordered,
-  arrival_price,
-  arrival_when,
-  arrival_arrived,
-  arrival_mark,
-  arrival_micrometer
-};
-enum Recheck { recheck_gap, recheck_left };
-enum Bench { bench_kind, bench_stop, bench_valve, bench_out, bench_in, bench_from, bench_done };
-}  // namespace entry_value
 
 namespace engine_place {
 inline constexpr int box_lines = 4;

@@ -57,7 +57,7 @@ std::size_t column_of(Answer& answer, const rtl::OUString& name) {
 
 rtl::OUString told(const View& view, std::string_view table) {
   const ShownTable* found = view.table(table);
-  if (!found) throw BadInput("the book has no table " + quoted(table));
+  if (!found) throw BadInput("the book has no table " + in_quotes(table));
   return office::to_office(as_text(*found));
 }
 

@@ -15,7 +15,7 @@ namespace {
 using com::sun::star::uno::Any;
 using com::sun::star::uno::Sequence;
 
-rtl::OUString text_in(const Entry& answer) {
+rtl::OUString as_cell_text(const Entry& answer) {
   const std::string* text = std::get_if<std::string>(&answer);
   return text == nullptr ? rtl::OUString() : office::to_office(*text);
 }
@@ -45,7 +45,7 @@ std::string names_of(const std::vector<Column>& columns) {
 
 Any single_result(const Entry& answer) {
   if (const double* number = std::get_if<double>(&answer)) return Any(*number);
-  if (std::holds_alternative<std::string>(answer)) return Any(text_in(answer));
+  if (std::holds_alternative<std::string>(answer)) return Any(as_cell_text(answer));
   return Any();
 }
 
@@ -56,7 +56,7 @@ Any number_range(const EntryTable& answers) {
   });
 }
 
-Any text_range(const EntryTable& answers) { return range_of<rtl::OUString>(answers, text_in); }
+Any text_range(const EntryTable& answers) { return range_of<rtl::OUString>(answers, as_cell_text); }
 
 Any table_result(const std::vector<Column>& columns, EntryTable rows, std::string_view part) {
   if (rows.empty()) rows.emplace_back(columns.size(), Entry(std::string()));

@@ -13,7 +13,6 @@
 namespace shimwright::commands {
 namespace {
 
-constexpr std::string_view figures = "0123456789";
 constexpr std::size_t longest_name = 12;  // finds room beside the bank
 
 std::vector<std::string_view> parted(std::string_view text) {
@@ -28,11 +27,11 @@ std::vector<std::string_view> parted(std::string_view text) {
 
 Bank bank_in(std::string_view text) {
   Bank bank;
-  const std::size_t first = std::min(text.find_first_of(figures), text.size());
+  const std::size_t first = std::min(text.find_first_of(all_figures), text.size());
   bank.name = trimmed(text.substr(0, first));
   if (bank.name.size() > longest_name)
-    throw BadInput("a bank's name is a short word, such as left: " + shimwright::quoted(bank.name) +
-                   " is too long");
+    throw BadInput("a bank's name is a short word, such as left: " +
+                   shimwright::in_quotes(bank.name) + " is too long");
   // It stands in the book's formulas, where a quotation mark would end the text.
   if (bank.name.find('"') != std::string::npos)
     throw BadInput(
@@ -44,12 +43,12 @@ Bank bank_in(std::string_view text) {
     const auto [after, error] = std::from_chars(at, end, cylinder);
     if (error != std::errc{})
       throw BadInput("a bank is its cylinders' numbers with hyphens between, such as 1-3: " +
-                     shimwright::quoted(text) + " is none");
+                     shimwright::in_quotes(text) + " is none");
     bank.cylinders.push_back(cylinder);
     at = std::find_if_not(after, end, [](char c) { return c == '-' || c == ',' || c == ' '; });
   }
   if (bank.cylinders.empty())
-    throw BadInput("the bank " + shimwright::quoted(text) + " has no cylinders in it");
+    throw BadInput("the bank " + shimwright::in_quotes(text) + " has no cylinders in it");
   return bank;
 }
 

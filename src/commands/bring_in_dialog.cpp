@@ -2,7 +2,6 @@
 #include "commands/bring_in_dialog.hpp"
 
 #include <algorithm>
-#include <cppuhelper/implbase2.hxx>
 #include <functional>
 
 #include "book/area.hpp"
@@ -31,18 +30,6 @@ constexpr std::string_view tick_all = "TickAll";
 constexpr std::string_view tick_none = "TickNone";
 constexpr std::string_view status = "Status";
 constexpr std::string_view accept = "Accept";
-
-class Listener : public cppu::WeakImplHelper2<css::awt::XItemListener, css::awt::XActionListener> {
- public:
-  explicit Listener(std::function<void()> work) : work_(std::move(work)) {}
-
-  void SAL_CALL itemStateChanged(const css::awt::ItemEvent&) override { work_(); }
-  void SAL_CALL actionPerformed(const css::awt::ActionEvent&) override { work_(); }
-  void SAL_CALL disposing(const css::lang::EventObject&) override {}
-
- private:
-  std::function<void()> work_;
-};
 
 // The order in which a list offers what a column may hold: none, then as Log has it.
 std::vector<std::optional<LogColumn>> meanings() {
@@ -80,8 +67,7 @@ class BringInDialog {
     column_ = form_.chosen(columns);
     show_column();
     show_rows();
-    const Ref<Listener> listener(new Listener([this] { settle([this] { changed(); }); }));
-    form_.listen({}, listener.get());
+    form_.on_change([this] { settle([this] { changed(); }); });
     listen(turn, [this] { turn_tick(); });
     listen(rows, [this] { turn_tick(); });
     listen(tick_all, [this] { set_ticks(true); });
@@ -103,9 +89,7 @@ class BringInDialog {
   }
 
   void listen(std::string_view control, std::function<void()> work) {
-    const Ref<css::awt::XActionListener> listener(
-        new Listener([this, work = std::move(work)] { settle(work); }));
-    form_.on_press(control, listener);
+    form_.on_press(control, [this, work = std::move(work)] { settle(work); });
   }
 
   // What could not be read cannot be taken.

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "commands/close_dialog.hpp"
 
-#include <cppuhelper/implbase2.hxx>
 #include <functional>
 #include <utility>
 
@@ -24,18 +23,6 @@ constexpr std::pair<std::string_view, std::string ClosingEntries::*> fields[] = 
     {"Who", &ClosingEntries::who},
     {"Note", &ClosingEntries::note}};
 
-class Listener : public cppu::WeakImplHelper2<css::awt::XTextListener, css::awt::XItemListener> {
- public:
-  explicit Listener(std::function<void()> changed) : changed_(std::move(changed)) {}
-
-  void SAL_CALL textChanged(const css::awt::TextEvent&) override { changed_(); }
-  void SAL_CALL itemStateChanged(const css::awt::ItemEvent&) override { changed_(); }
-  void SAL_CALL disposing(const css::lang::EventObject&) override {}
-
- private:
-  std::function<void()> changed_;
-};
-
 class CloseDialog {
  public:
   CloseDialog(const Over& over, const Service& service, const Findings& found,
@@ -51,10 +38,9 @@ class CloseDialog {
     form_.enter(what, say(Say::close_check));
     form_.enter("Date", today_);
     judge();
-    const Ref<Listener> listener(new Listener([this] {
+    form_.on_change([this] {
       if (const auto trouble = settling_.trouble_in([this] { judge(); })) tell_trouble(*trouble);
-    }));
-    form_.listen(listener.get(), listener.get());
+    });
     form_.accept_by_enter(accept);
     open_ = this;
   }

@@ -5,20 +5,25 @@
 #include <com/sun/star/awt/FontWeight.hpp>
 #include <com/sun/star/awt/Key.hpp>
 #include <com/sun/star/awt/PosSize.hpp>
+#include <com/sun/star/awt/XActionListener.hpp>
 #include <com/sun/star/awt/XButton.hpp>
 #include <com/sun/star/awt/XDialog.hpp>
 #include <com/sun/star/awt/XDialogProvider2.hpp>
 #include <com/sun/star/awt/XFocusListener.hpp>
 #include <com/sun/star/awt/XItemList.hpp>
+#include <com/sun/star/awt/XItemListener.hpp>
 #include <com/sun/star/awt/XKeyListener.hpp>
 #include <com/sun/star/awt/XListBox.hpp>
 #include <com/sun/star/awt/XTextComponent.hpp>
+#include <com/sun/star/awt/XTextListener.hpp>
 #include <com/sun/star/awt/XTopWindow.hpp>
 #include <com/sun/star/awt/XWindowPeer.hpp>
 #include <com/sun/star/beans/NamedValue.hpp>
 #include <com/sun/star/deployment/PackageInformationProvider.hpp>
 #include <com/sun/star/lang/XComponent.hpp>
 #include <cppuhelper/implbase1.hxx>
+#include <cppuhelper/implbase3.hxx>
+#include <utility>
 
 namespace shimwright::commands {
 namespace {
@@ -27,6 +32,20 @@ using book::as;
 using book::set;
 using book::to_office;
 using office::from_office;
+
+class Listener : public cppu::WeakImplHelper3<css::awt::XTextListener, css::awt::XItemListener,
+                                              css::awt::XActionListener> {
+ public:
+  explicit Listener(std::function<void()> work) : work_(std::move(work)) {}
+
+  void SAL_CALL textChanged(const css::awt::TextEvent&) override { work_(); }
+  void SAL_CALL itemStateChanged(const css::awt::ItemEvent&) override { work_(); }
+  void SAL_CALL actionPerformed(const css::awt::ActionEvent&) override { work_(); }
+  void SAL_CALL disposing(const css::lang::EventObject&) override {}
+
+ private:
+  std::function<void()> work_;
+};
 
 // The button is Enter's only while a control listened to has the focus: should the office miss a
 // change of focus, as it may while a window comes up, Enter does too little and not too much.
@@ -181,17 +200,18 @@ void Form::accept_by_enter(std::string_view button) {
       as<css::awt::XWindow>(control)->addFocusListener(giver);
 }
 
-void Form::listen(const Ref<css::awt::XTextListener>& to_fields,
-                  const Ref<css::awt::XItemListener>& to_lists) {
+void Form::on_change(std::function<void()> work) {
+  const Ref<Listener> listener(new Listener(std::move(work)));
   for (const auto& control : dialog_->getControls()) {
     const Ref<css::awt::XTextComponent> field(control, css::uno::UNO_QUERY);
     const Ref<css::awt::XListBox> list(control, css::uno::UNO_QUERY);
-    if (field.is()) field->addTextListener(to_fields);
-    if (list.is()) list->addItemListener(to_lists);
+    if (field.is()) field->addTextListener(listener.get());
+    if (list.is()) list->addItemListener(listener.get());
   }
 }
 
-void Form::on_press(std::string_view control, const Ref<css::awt::XActionListener>& listener) {
+void Form::on_press(std::string_view control, std::function<void()> work) {
+  const Ref<css::awt::XActionListener> listener(new Listener(std::move(work)));
   const auto one = dialog_->getControl(to_office(control));
   const Ref<css::awt::XListBox> list(one, css::uno::UNO_QUERY);
   if (!list.is()) return as<css::awt::XButton>(one)->addActionListener(listener);

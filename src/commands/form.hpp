@@ -5,15 +5,13 @@
 // office shows them by type: what takes text is a field, what offers choices a list.
 #pragma once
 
-#include <com/sun/star/awt/XActionListener.hpp>
 #include <com/sun/star/awt/XControl.hpp>
 #include <com/sun/star/awt/XControlContainer.hpp>
-#include <com/sun/star/awt/XItemListener.hpp>
-#include <com/sun/star/awt/XTextListener.hpp>
 #include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/beans/XPropertySet.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/uno/XComponentContext.hpp>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -54,12 +52,12 @@ class Form {
   // Enter in a field presses `button`; in a list it belongs to the choice.
   void accept_by_enter(std::string_view button);
 
-  // Listeners to every field, and every list.
-  void listen(const Ref<css::awt::XTextListener>& to_fields,
-              const Ref<css::awt::XItemListener>& to_lists);
+  // What is done when any field or list changes; nothing may leave it.
+  void on_change(std::function<void()> work);
 
-  // A listener to one button; to a double click or the space bar on a line of one list.
-  void on_press(std::string_view control, const Ref<css::awt::XActionListener>& listener);
+  // What one button does; a double click or the space bar on a line of one list. Nothing may leave
+  // it.
+  void on_press(std::string_view control, std::function<void()> work);
 
   // Shown until accepted (true) or cancelled.
   bool run();

@@ -2,7 +2,6 @@
 #include "commands/new_book_dialog.hpp"
 
 #include <algorithm>
-#include <cppuhelper/implbase2.hxx>
 #include <functional>
 #include <vector>
 
@@ -36,18 +35,6 @@ std::vector<std::string> ways_to_change_shims() {
           std::string(book::engine_place::cams_out)};
 }
 
-class Listener : public cppu::WeakImplHelper2<css::awt::XTextListener, css::awt::XItemListener> {
- public:
-  explicit Listener(std::function<void()> changed) : changed_(std::move(changed)) {}
-
-  void SAL_CALL textChanged(const css::awt::TextEvent&) override { changed_(); }
-  void SAL_CALL itemStateChanged(const css::awt::ItemEvent&) override { changed_(); }
-  void SAL_CALL disposing(const css::lang::EventObject&) override {}
-
- private:
-  std::function<void()> changed_;
-};
-
 class NewBookDialog {
  public:
   NewBookDialog(const Ref<css::uno::XComponentContext>& context,
@@ -57,10 +44,9 @@ class NewBookDialog {
     form_.offer(key_of(Field::arrangement), arrangement_words());
     form_.offer(key_of(Field::shims_changed), ways_to_change_shims());
     show_entries();
-    const Ref<Listener> listener(new Listener([this] {
+    form_.on_change([this] {
       if (const auto trouble = settling_.trouble_in([this] { changed(); })) tell_trouble(*trouble);
-    }));
-    form_.listen(listener.get(), listener.get());
+    });
     form_.accept_by_enter(accept);
     open_ = this;
   }

@@ -7,11 +7,10 @@ namespace shimwright::commands {
 namespace {
 
 constexpr std::string_view place_begins = "at ";  // `at ./sc/source/ui/docuno.cxx:3682`
-constexpr std::string_view figures = "0123456789";
 
 // Whether the words name a line of a source file, and nothing else.
 bool is_place(std::string_view words) {
-  const std::size_t line = words.find_last_not_of(figures);
+  const std::size_t line = words.find_last_not_of(all_figures);
   return line != std::string_view::npos && line + 1 < words.size() &&
          words.substr(0, line + 1).ends_with("xx:") &&
          words.find_first_of(" \n", place_begins.size()) == std::string_view::npos;

@@ -92,7 +92,7 @@ class RequestReader {
   std::string word(Field field, const std::string& what) {
     const std::string typed = text(field);
     if (typed.size() > longest_word)
-      refuse(field, what + " is a short word: " + shimwright::quoted(typed) + " is too long");
+      refuse(field, what + " is a short word: " + shimwright::in_quotes(typed) + " is too long");
     return typed;
   }
 
@@ -118,7 +118,7 @@ class RequestReader {
               text(Field::cylinders).empty()
                   ? "how many cylinders has the engine? It may have 1 to 16"
                   : "an engine may have 1 to 16 cylinders: " +
-                        shimwright::quoted(text(Field::cylinders)) + " is no such number");
+                        shimwright::in_quotes(text(Field::cylinders)) + " is no such number");
     valves(cylinders);
     if (cylinders)
       reading(Field::banks, [&] {
@@ -170,9 +170,9 @@ class RequestReader {
     }
     if (!found && !cannot_be)
       refuse(field, what + " is not a number of " + (unit() == Unit::inch ? "inches: " : "mm: ") +
-                        shimwright::quoted(typed));
+                        shimwright::in_quotes(typed));
     else if (cannot_be || *found < least || *found > most)
-      refuse(field, what + " is " + shimwright::quoted(typed) + ": it can only lie between " +
+      refuse(field, what + " is " + shimwright::in_quotes(typed) + ": it can only lie between " +
                         told_in(unit(), least) + " and " + told_in(unit(), most));
     else
       return found;
@@ -262,7 +262,8 @@ class RequestReader {
     if (typed.empty()) return;
     const auto amount = number_written(typed);
     if (!amount)
-      return refuse(field, "the " + whose + "price is not a number: " + shimwright::quoted(typed) +
+      return refuse(field, "the " + whose +
+                               "price is not a number: " + shimwright::in_quotes(typed) +
                                "; the currency has a field of its own");
     reading(
         field, [&] { Money::of(*amount); }, whose.empty() ? "" : "the " + whose + "shims: ");
@@ -272,7 +273,7 @@ class RequestReader {
     request_.currency = word(Field::currency, "the currency");
     if (number_written(request_.currency))
       refuse(Field::currency, "the currency is a word or a sign, and " +
-                                  shimwright::quoted(request_.currency) + " is a number");
+                                  shimwright::in_quotes(request_.currency) + " is a number");
   }
 
   const NewBookEntries& entries_;

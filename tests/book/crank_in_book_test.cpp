@@ -6,12 +6,12 @@
 #include <string>
 
 #include "fit_cells.hpp"
+#include "on_sheets.hpp"
 
 namespace shimwright::tests {
 namespace {
 
 namespace engine = book::engine_place;
-constexpr auto on_engine = book::sheet_name::engine;
 
 // Common practice, no source: an inline four is measured at two stops one full turn apart.
 TEST(CrankInTheBook, of_an_inline_four_stops_twice_one_full_turn_apart) {

@@ -174,10 +174,10 @@ TEST(Head, tells_of_each_valve_its_cylinder_and_side) {
         if (one.kind == "valve" && one.name == valve && one.value == value) return one.what;
       return {};
     };
-    EXPECT_EQ(constant("1 EX L", book::entry_value::cylinder), "1");
-    EXPECT_EQ(constant("1 EX L", book::entry_value::side), "exhaust");
-    EXPECT_EQ(constant("4 IN R", book::entry_value::cylinder), "4");
-    EXPECT_EQ(constant("4 IN R", book::entry_value::side), "inlet");
+    EXPECT_EQ(constant("1 EX L", entry_value::cylinder), "1");
+    EXPECT_EQ(constant("1 EX L", entry_value::side), "exhaust");
+    EXPECT_EQ(constant("4 IN R", entry_value::cylinder), "4");
+    EXPECT_EQ(constant("4 IN R", entry_value::side), "inlet");
   }
 }
 
@@ -289,7 +289,7 @@ TEST(Gathered, what_lasts_holds_every_entry_but_the_gaps) {
   ASSERT_NE(lasting, names.end());
   for_each_entry([&](const auto&, const Field&, const Takes& entry) {
     const At at = gathered().entry(entry.kind, entry.name, entry.value);
-    const bool is_gap = entry.kind == "valve" && entry.value == book::entry_value::gap;
+    const bool is_gap = entry.kind == "valve" && entry.value == entry_value::gap;
     const int last = std::stoi(lasting->second.substr(lasting->second.rfind('$') + 1));
     EXPECT_EQ(at.row + 1 > last, is_gap) << entry.kind << " " << entry.name;
     EXPECT_EQ(at.row > half.to.row, is_gap) << entry.kind << " " << entry.name;

@@ -23,6 +23,7 @@
 #include "book/command_urls.hpp"
 #include "book/drift_map.hpp"
 #include "commands/log_range.hpp"
+#include "on_sheets.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
 
@@ -34,9 +35,7 @@ using book::DriftMap;
 using book::to_office;
 using commands::LogRange;
 
-constexpr auto on_log = book::sheet_name::log;
-constexpr auto on_drift = book::sheet_name::drift;
-namespace place = book::log_place;
+namespace in_log = book::log_place;
 
 const std::vector<std::string>& names() {
   static const std::vector<std::string> all = [] {
@@ -71,7 +70,7 @@ class DriftInBook : public testing::Test {
     const auto all = as<css::container::XNameAccess>(
         as<css::beans::XPropertySet>(book.document())->getPropertyValue("NamedRanges"));
     return as<css::sheet::XCellRangeAddressable>(
-               as<css::sheet::XCellRangeReferrer>(all->getByName(to_office(place::range_name)))
+               as<css::sheet::XCellRangeReferrer>(all->getByName(to_office(in_log::range_name)))
                    ->getReferredCells())
         ->getRangeAddress();
   }
@@ -121,9 +120,9 @@ TEST_F(DriftInBook, rows_go_below_the_last_one_and_come_back_as_they_were) {
   const auto rows = invented_log(names(), 2);
   append(rows);
   EXPECT_EQ(LogRange::in(book.document())->rows(), table_of(rows));
-  EXPECT_EQ(book.shown(on_log, right_of(place::first, 2)), "2016-05-10");
-  EXPECT_EQ(book.shown(on_log, right_of(place::first, 5)), "0.250");
-  EXPECT_EQ(book.shown(on_log, {place::number_column, place::first.row}), "1");
+  EXPECT_EQ(book.shown(on_log, right_of(in_log::first, 2)), "2016-05-10");
+  EXPECT_EQ(book.shown(on_log, right_of(in_log::first, 5)), "0.250");
+  EXPECT_EQ(book.shown(on_log, {in_log::number_column, in_log::first.row}), "1");
   append(invented_log(names(), 1));
   EXPECT_EQ(LogRange::in(book.document())->rows().size(), 3 * names().size());
 }
@@ -132,9 +131,9 @@ TEST_F(DriftInBook, the_log_grows_before_it_is_full_and_shrinks_by_undo) {
   const auto before = named();
   append(invented_log(names(), 9));
   const auto after = named();
-  EXPECT_EQ(after.StartRow, place::first.row);
-  EXPECT_GE(after.EndRow + 1 - after.StartRow, 9 * 16 + place::least_blank);
-  EXPECT_EQ(book.number(on_log, {place::number_column, static_cast<int>(after.EndRow)}),
+  EXPECT_EQ(after.StartRow, in_log::first.row);
+  EXPECT_GE(after.EndRow + 1 - after.StartRow, 9 * 16 + in_log::least_blank);
+  EXPECT_EQ(book.number(on_log, {in_log::number_column, static_cast<int>(after.EndRow)}),
             after.EndRow - after.StartRow + 1);
   undo()->undo();
   EXPECT_TRUE(LogRange::in(book.document())->rows().empty());
@@ -152,7 +151,7 @@ TEST_F(DriftInBook, the_table_has_the_figures_of_the_public_functions) {
   int compared = 0;
   for (int valve = 0; valve < the_places().count(); ++valve) {
     const auto column = [&](LogColumn of) {
-      const At top = below(right_of(place::first, static_cast<int>(of)), valve * checks);
+      const At top = below(right_of(in_log::first, static_cast<int>(of)), valve * checks);
       return book::on(on_log, book::block(top, 1, checks));
     };
     const std::string history = column(LogColumn::distance) + ";" + column(LogColumn::gap_found) +
@@ -161,7 +160,7 @@ TEST_F(DriftInBook, the_table_has_the_figures_of_the_public_functions) {
                 book.value_of(on_drift, "=INDEX(CLEARANCE.DRIFT(" + history + ");1;1)"), 0.51e-5);
     const bool exhaust = the_places().valves[static_cast<std::size_t>(valve)].side == Side::exhaust;
     const std::string fitted =
-        book::on(on_log, below(right_of(place::first, static_cast<int>(LogColumn::shim_fitted)),
+        book::on(on_log, below(right_of(in_log::first, static_cast<int>(LogColumn::shim_fitted)),
                                (valve + 1) * checks - 1));
     const std::string due =
         "CLEARANCE.DUE(" + history + ";" + fitted + (exhaust ? ";0.2;0.28)" : ";0.14;0.22)");

@@ -10,6 +10,7 @@
 #include "book/book.hpp"
 #include "box_lines.hpp"
 #include "job.hpp"
+#include "on_sheets.hpp"
 #include "the_book.hpp"
 
 namespace shimwright::tests {
@@ -18,10 +19,6 @@ namespace {
 namespace engine = book::engine_place;
 namespace shims = book::shims_place;
 namespace card = book::card;
-constexpr auto on_engine = book::sheet_name::engine;
-constexpr auto on_head = book::sheet_name::head;
-constexpr auto on_shims = book::sheet_name::shims;
-constexpr auto on_plan = book::sheet_name::plan;
 
 void type_limits(OpenBook& book, double min, double max) {
   for (const Side side : {Side::exhaust, Side::inlet}) {

@@ -7,12 +7,11 @@
 #include <string_view>
 
 #include "book/fit_map.hpp"
+#include "on_sheets.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
 
 namespace shimwright::tests {
-
-constexpr auto on_fit = book::sheet_name::fit;
 
 inline const book::FitMap fit(the_places().count());
 

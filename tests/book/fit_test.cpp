@@ -13,6 +13,7 @@
 #include "core/fitting/steps.hpp"
 #include "fit_cells.hpp"
 #include "job.hpp"
+#include "on_sheets.hpp"
 
 namespace shimwright::tests {
 namespace {
@@ -21,7 +22,6 @@ namespace engine = book::engine_place;
 namespace style = book::style;
 using book::as;
 using book::FitMap;
-constexpr auto on_engine = book::sheet_name::engine;
 
 // The same question without a book. No firing: the camshafts are out.
 std::vector<Step> steps_told(const PlanQuestion& question, std::string_view firing) {

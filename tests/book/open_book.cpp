@@ -35,7 +35,7 @@ css::beans::PropertyValue property(std::string_view name, const Any& value) {
   return made;
 }
 
-std::string place(std::string_view sheet, At at) { return book::on(sheet, at); }
+std::string place_of(std::string_view sheet, At at) { return book::on(sheet, at); }
 
 }  // namespace
 
@@ -73,7 +73,7 @@ Ref<css::table::XCell> OpenBook::cell(std::string_view name, At at) const {
 }
 
 Ref<css::table::XCell> OpenBook::unlocked_cell(std::string_view name, At at) const {
-  if (locked(name, at)) throw std::logic_error("locked: " + place(name, at));
+  if (locked(name, at)) throw std::logic_error("locked: " + place_of(name, at));
   return cell(name, at);
 }
 

@@ -20,6 +20,7 @@
 #include "book/look/style_names.hpp"
 #include "core/engine/presets.hpp"
 #include "job.hpp"
+#include "on_sheets.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
 
@@ -31,8 +32,6 @@ using book::FitMap;
 using book::to_office;
 using book::recheck_place::at;
 using book::recheck_place::Column;
-constexpr auto on_fit = book::sheet_name::fit;
-constexpr auto on_recheck = book::sheet_name::recheck;
 
 // What a command prints. Throws where it fails.
 std::string printed_by(const std::vector<std::string>& command) {

@@ -8,19 +8,18 @@
 
 #include "box_lines.hpp"
 #include "fit_cells.hpp"
+#include "on_sheets.hpp"
 
 namespace shimwright::tests {
 namespace {
 
-namespace place = book::recheck_place;
-using place::Column;
-constexpr auto on_recheck = book::sheet_name::recheck;
-constexpr auto on_head = book::sheet_name::head;
+namespace in_recheck = book::recheck_place;
+using in_recheck::Column;
 
 class RecheckInBook : public ::testing::Test {
  protected:
   std::string shown(int row, Column column) const {
-    return demo.shown(on_recheck, place::at(row, column));
+    return demo.shown(on_recheck, in_recheck::at(row, column));
   }
   std::string shown(std::string_view sheet, At at) const { return demo.shown(sheet, at); }
   void fit_all() {
@@ -40,7 +39,7 @@ class RecheckInBook : public ::testing::Test {
     throw std::runtime_error("no valve was opened");
   }
   void type(int row, double gap) {
-    demo.type(on_recheck, place::at(row, Column::gap), gap);
+    demo.type(on_recheck, in_recheck::at(row, Column::gap), gap);
     demo.recalculate();
   }
   double predicted(int row) const { return std::stod(shown(row, Column::predicted)); }
@@ -78,7 +77,7 @@ TEST_F(RecheckInBook, judges_new_gaps_as_they_are_typed) {
   EXPECT_EQ(shown(row, Column::state), "\u25b2 loose");
   EXPECT_TRUE(told_by_box(demo, on_recheck).starts_with("\u2022 Do not call "))
       << told_by_box(demo, on_recheck);
-  demo.type(on_recheck, place::at(row, Column::left), "parts come in May");
+  demo.type(on_recheck, in_recheck::at(row, Column::left), "parts come in May");
   demo.recalculate();
   EXPECT_TRUE(demo.tells(on_recheck, "Left as it is, by what you entered"));
   EXPECT_TRUE(demo.tells(on_recheck, "1 of 16 measured again"));
@@ -106,11 +105,11 @@ TEST_F(RecheckInBook, tells_of_a_new_gap_that_was_typed_on_head) {
 TEST_F(RecheckInBook, takes_new_gaps_and_reasons_and_nothing_else) {
   for (int column = Column::valve; column <= Column::left; ++column) {
     const bool is_entry = column == Column::gap || column == Column::left;
-    EXPECT_EQ(demo.locked(on_recheck, place::at(0, static_cast<Column>(column))), !is_entry)
+    EXPECT_EQ(demo.locked(on_recheck, in_recheck::at(0, static_cast<Column>(column))), !is_entry)
         << column;
   }
-  EXPECT_TRUE(demo.locked(on_recheck, place::check));
-  EXPECT_TRUE(demo.locked(on_recheck, place::round));
+  EXPECT_TRUE(demo.locked(on_recheck, in_recheck::check));
+  EXPECT_TRUE(demo.locked(on_recheck, in_recheck::round));
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 
 #include "book/layouter.hpp"
 #include "job.hpp"
+#include "on_sheets.hpp"
 #include "the_book.hpp"
 
 namespace shimwright::tests {
@@ -14,11 +15,6 @@ namespace {
 namespace engine = book::engine_place;
 namespace shims = book::shims_place;
 namespace card = book::card;
-constexpr auto on_engine = book::sheet_name::engine;
-constexpr auto on_head = book::sheet_name::head;
-constexpr auto on_shims = book::sheet_name::shims;
-constexpr auto on_plan = book::sheet_name::plan;
-constexpr auto on_read_me = book::sheet_name::read_me;
 
 class ToldBook : public ::testing::Test {
  protected:

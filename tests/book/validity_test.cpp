@@ -18,6 +18,7 @@
 #include "core/entries/entries.hpp"
 #include "core/values/mark.hpp"
 #include "entry_cells.hpp"
+#include "on_sheets.hpp"
 #include "open_book.hpp"
 #include "the_book.hpp"
 
@@ -29,8 +30,6 @@ namespace shims = book::shims_place;
 namespace card = book::card;
 using book::as;
 using office::from_office;
-
-constexpr auto on_engine = book::sheet_name::engine;
 
 class Rule {
  public:
@@ -186,7 +185,6 @@ const At micrometer = the_places().head.cards.front().value(card::micrometer);
 const At mark = the_places().head.cards.front().value(card::mark);
 const At bias = engine::of(Side::inlet, engine::bias_row);
 constexpr auto head = book::sheet_name::head;
-constexpr auto on_shims = book::sheet_name::shims;
 
 const Typed typed[] = {
     {"a gap", head, first_gap, 0.18, true},

@@ -23,6 +23,7 @@
 #include <utility>
 #include <vector>
 
+#include "../book/on_sheets.hpp"
 #include "book/command_urls.hpp"
 #include "book/fit_map.hpp"
 #include "book/places.hpp"
@@ -39,13 +40,11 @@ using css::uno::UNO_QUERY;
 using css::uno::UNO_QUERY_THROW;
 using office::to_office;
 
-inline constexpr auto on_fit = book::sheet_name::fit;
-inline constexpr auto on_head = book::sheet_name::head;
-inline constexpr auto on_plan = book::sheet_name::plan;
-inline constexpr auto on_arrivals = book::sheet_name::arrivals;
 inline constexpr const char* take_title = "Take to the bench";
 inline constexpr const char* clear_title = "Clear the bench";
 inline constexpr const char* order_title = "Order placed";
+inline constexpr const char* close_title = "Close this check";
+inline constexpr const char* close_button = "Put on record";
 
 class BenchAtTheDesk : public NewBook {
  protected:

@@ -14,6 +14,7 @@
 #include <iostream>
 #include <variant>
 
+#include "../book/on_sheets.hpp"
 #include "bench_desk.hpp"
 #include "core/engine/layout.hpp"
 #include "core/log/log_row.hpp"
@@ -21,11 +22,10 @@
 namespace shimwright::tests {
 namespace {
 
-namespace place = book::log_place;
+namespace in_log = book::log_place;
 
-constexpr const char* title = "Bring in a log";
+constexpr const char* bring_in_title = "Bring in a log";
 constexpr const char* bring_button = "Bring in";
-constexpr auto on_log = book::sheet_name::log;
 
 // A formula begins with =.
 using Cell = std::variant<std::monostate, double, const char*>;
@@ -38,7 +38,7 @@ class OldLog : public BenchAtTheDesk {
     owner_ = open_sheet(*office_);
   }
   void TearDown() override {
-    while (const auto box = window_titled(*office_, title)) {
+    while (const auto box = window_titled(*office_, bring_in_title)) {
       box->press(box->has_button("Cancel") ? "Cancel" : "OK");
       wait_for_turn();
     }
@@ -93,7 +93,7 @@ class OldLog : public BenchAtTheDesk {
     return opened();
   }
   Window opened() {
-    const Window window = box(title);
+    const Window window = box(bring_in_title);
     if (!window.has_button(bring_button))
       throw std::runtime_error("in place of the dialog: " + window.words());
     return window;
@@ -103,21 +103,22 @@ class OldLog : public BenchAtTheDesk {
     window.press(bring_button);
     wait_for_turn();
     EXPECT_TRUE(comes_true([&] {
-      const auto box = window_titled(*office_, title);
+      const auto box = window_titled(*office_, bring_in_title);
       return box && !box->has_button(bring_button);
     }));
-    done_ = box(title).words();
-    answer(title, "OK");
+    done_ = box(bring_in_title).words();
+    answer(bring_in_title, "OK");
   }
 
   std::string logged(int row, LogColumn column) const {
-    return text_in(document_, on_log, right_of(below(place::first, row), static_cast<int>(column)));
+    return text_in(document_, on_log,
+                   right_of(below(in_log::first, row), static_cast<int>(column)));
   }
   double logged_number(int row, LogColumn column) const {
-    return cell(on_log, right_of(below(place::first, row), static_cast<int>(column)))->getValue();
+    return cell(on_log, right_of(below(in_log::first, row), static_cast<int>(column)))->getValue();
   }
   std::vector<std::string> whole_log(int rows = 40) const {
-    return contents(on_log, book::block(place::first, log_columns, rows));
+    return contents(on_log, book::block(in_log::first, log_columns, rows));
   }
   static std::string status(const Window& window) { return window.labels().back(); }
   // The label before the list of columns, or of rows.
@@ -241,7 +242,7 @@ TEST_F(OldLog, rows_have_ticks_that_keys_and_a_double_click_set_and_take_away) {
   const auto comes_to = [&](const char* words) {
     return comes_true([&] { return status(window).starts_with(words); }, std::chrono::seconds(5));
   };
-  screen_->focus(title);
+  screen_->focus(bring_in_title);
   window.select_line(rows, 1);
   window.focus(rows);
   wait_for_turn();
@@ -292,21 +293,21 @@ TEST_F(OldLog, may_stand_on_a_sheet_of_the_book_but_not_be_the_books_own) {
   EXPECT_EQ(logged(2, LogColumn::check), "2");
   show_sheet(document_, on_log);
   dispatch(document_, book::command::bring_in_log);
-  EXPECT_THAT(box(title).words(),
+  EXPECT_THAT(box(bring_in_title).words(),
               testing::StartsWith("What is selected is this book's own sheet."));
-  answer(title, "OK");
+  answer(bring_in_title, "OK");
 }
 
 TEST_F(OldLog, needs_a_selection_and_one_book) {
   dispatch(owner_, book::command::bring_in_log);
-  EXPECT_THAT(box(title).words(),
+  EXPECT_THAT(box(bring_in_title).words(),
               testing::StartsWith("Open the sheet that holds your old log, select its rows"));
-  answer(title, "OK");
+  answer(bring_in_title, "OK");
   close(document_);
   document_.clear();
   dispatch(owner_, book::command::bring_in_log);
-  EXPECT_THAT(box(title).words(), testing::StartsWith("No service book is open"));
-  answer(title, "OK");
+  EXPECT_THAT(box(bring_in_title).words(), testing::StartsWith("No service book is open"));
+  answer(bring_in_title, "OK");
 }
 
 // Data > Calculate > AutoCalculate, in either document.
@@ -352,11 +353,11 @@ TEST_F(OldLog, of_five_thousand_rows_stays_usable) {
   const double changing = seconds();
   window.press(bring_button);
   EXPECT_TRUE(comes_true([&] {
-    const auto box = window_titled(*office_, title);
+    const auto box = window_titled(*office_, bring_in_title);
     return box && !box->has_button(bring_button);
   }));
   const double writing = seconds();
-  answer(title, "OK");
+  answer(bring_in_title, "OK");
   std::cout << "5 000 rows: shown in " << opening << " s, read anew in " << changing
             << " s, written in " << writing << " s\n";
   EXPECT_EQ(logged(static_cast<int>(rows.size()) - 2, LogColumn::valve), names.back());

@@ -13,6 +13,7 @@
 #include <filesystem>
 #include <iostream>
 
+#include "../book/on_sheets.hpp"
 #include "bench_desk.hpp"
 #include "core/log/log_row.hpp"
 
@@ -22,11 +23,6 @@ namespace {
 namespace recheck = book::recheck_place;
 namespace log_place = book::log_place;
 
-constexpr auto on_recheck = book::sheet_name::recheck;
-constexpr auto on_log = book::sheet_name::log;
-constexpr auto on_shims = book::sheet_name::shims;
-constexpr const char* close_title = "Close this check";
-constexpr const char* close_button = "Put on record";
 constexpr const char* what_to_do = "What to do";
 
 class CloseAtTheDesk : public BenchAtTheDesk {

@@ -21,12 +21,12 @@ using css::uno::UNO_QUERY_THROW;
 using office::from_office;
 using office::to_office;
 
-constexpr const char* title = "Measuring sheet";
+constexpr const char* measuring_title = "Measuring sheet";
 
 class MeasuringSheet : public NewBook {
  protected:
   void TearDown() override {
-    while (const auto box = window_titled(*office_, title)) {
+    while (const auto box = window_titled(*office_, measuring_title)) {
       box->press("OK");
       wait_for_turn();
     }
@@ -73,8 +73,8 @@ TEST_F(MeasuringSheet, comes_in_sight_by_the_menu_with_the_print_dialog_over_it)
 
 TEST_F(MeasuringSheet, of_no_service_book_is_refused_in_a_sentence) {
   dispatch(sheet_, book::command::measuring_sheet);
-  ASSERT_TRUE(comes_true([] { return window_titled(*office_, title).has_value(); }));
-  EXPECT_EQ(window_titled(*office_, title)->words(),
+  ASSERT_TRUE(comes_true([] { return window_titled(*office_, measuring_title).has_value(); }));
+  EXPECT_EQ(window_titled(*office_, measuring_title)->words(),
             "This document is no service book. Valve service, New service book makes one.");
   EXPECT_FALSE(is_print_dialog_open());
 }
@@ -87,8 +87,8 @@ TEST_F(MeasuringSheet, of_a_book_without_that_sheet_says_so) {
       document->getSheets()->getByName(to_office(book::sheet_name::measure)), UNO_QUERY_THROW)
       ->setName(to_office("Mine"));
   dispatch(document, book::command::measuring_sheet);
-  ASSERT_TRUE(comes_true([] { return window_titled(*office_, title).has_value(); }));
-  EXPECT_THAT(window_titled(*office_, title)->words(),
+  ASSERT_TRUE(comes_true([] { return window_titled(*office_, measuring_title).has_value(); }));
+  EXPECT_THAT(window_titled(*office_, measuring_title)->words(),
               testing::StartsWith("This book has no sheet of the name Measure:"));
   EXPECT_FALSE(is_print_dialog_open());
 }

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <map>
 
+#include "../book/on_sheets.hpp"
 #include "bench_desk.hpp"
 #include "core/engine/presets.hpp"
 #include "core/log/log_row.hpp"
@@ -19,12 +20,6 @@ namespace arrivals = book::arrivals_place;
 namespace recheck = book::recheck_place;
 namespace log_place = book::log_place;
 namespace shims = book::shims_place;
-
-constexpr auto on_recheck = book::sheet_name::recheck;
-constexpr auto on_log = book::sheet_name::log;
-constexpr auto on_shims = book::sheet_name::shims;
-constexpr const char* close_title = "Close this check";
-constexpr const char* close_button = "Put on record";
 
 // Limits as fill_in() enters them; every shim by micrometer, some by their mark as well.
 std::vector<PaperValve> twin_valves() {

@@ -17,7 +17,7 @@ namespace {
 constexpr Limits limits{0.16_mm, 0.20_mm};
 
 template <typename Action>
-std::string refusal(const Action& action) {
+std::string refusal_by(const Action& action) {
   try {
     action();
   } catch (const BadInput& bad) {
@@ -88,14 +88,14 @@ TEST(Aim, grows_with_the_bias_and_stays_inside) {
 }
 
 TEST(Aim, what_cannot_be_is_refused) {
-  EXPECT_EQ(refusal([] { aim_between(limits, 1.5); }), "a bias of 1.5 is not between 0 and 1");
-  EXPECT_EQ(refusal([] { aim_between(limits, -0.1); }), "a bias of -0.1 is not between 0 and 1");
+  EXPECT_EQ(refusal_by([] { aim_between(limits, 1.5); }), "a bias of 1.5 is not between 0 and 1");
+  EXPECT_EQ(refusal_by([] { aim_between(limits, -0.1); }), "a bias of -0.1 is not between 0 and 1");
   EXPECT_THROW(aim_between(limits, std::numeric_limits<double>::quiet_NaN()), BadInput);
   EXPECT_THROW(aim_between({0.3_mm, 0.2_mm}), BadInput);
-  EXPECT_EQ(refusal([] { check_aim(0.21_mm, limits); }),
+  EXPECT_EQ(refusal_by([] { check_aim(0.21_mm, limits); }),
             "the aim, 0.21 mm, is outside the limits 0.16 mm to 0.20 mm");
-  EXPECT_EQ(refusal([] { check_aim(0.16_mm, limits); }), "");
-  EXPECT_EQ(refusal([] { check_aim(0.20_mm, limits); }), "");
+  EXPECT_EQ(refusal_by([] { check_aim(0.16_mm, limits); }), "");
+  EXPECT_EQ(refusal_by([] { check_aim(0.20_mm, limits); }), "");
 }
 
 TEST(Ladder, has_both_ends_and_no_drift) {
@@ -112,18 +112,18 @@ TEST(Ladder, a_top_that_no_step_reaches_is_left_out) {
 
 TEST(Ladder, ten_thousand_sizes_are_the_most) {
   EXPECT_EQ(ladder(1.0_mm, 10.999_mm, 0.001_mm).size(), longest_ladder);
-  EXPECT_EQ(refusal([] { ladder(1.0_mm, 11.0_mm, 0.001_mm); }),
+  EXPECT_EQ(refusal_by([] { ladder(1.0_mm, 11.0_mm, 0.001_mm); }),
             "from 1.00 mm to 11.00 mm by 0.001 mm makes 10001 sizes; at most 10000 are allowed");
-  EXPECT_EQ(refusal([] { ladder(0.000001_mm, 100.0_mm, 0.000001_mm); }),
+  EXPECT_EQ(refusal_by([] { ladder(0.000001_mm, 100.0_mm, 0.000001_mm); }),
             "from 0.000001 mm to 100.00 mm by 0.000001 mm makes 100000000 sizes; at most 10000 are "
             "allowed");
 }
 
 TEST(Ladder, what_leads_nowhere_is_refused) {
-  EXPECT_EQ(refusal([] { ladder(1.0_mm, 2.0_mm, Length()); }),
+  EXPECT_EQ(refusal_by([] { ladder(1.0_mm, 2.0_mm, Length()); }),
             "a step of 0.00 mm leads nowhere: it must be above zero");
   EXPECT_THROW(ladder(1.0_mm, 2.0_mm, -(0.05_mm)), BadInput);
-  EXPECT_EQ(refusal([] { ladder(2.0_mm, 1.0_mm, 0.05_mm); }),
+  EXPECT_EQ(refusal_by([] { ladder(2.0_mm, 1.0_mm, 0.05_mm); }),
             "the smallest size, 2.00 mm, is above the largest, 1.00 mm");
   EXPECT_THROW(ladder(Length(), 1.0_mm, 0.05_mm), BadInput);
 }
@@ -225,7 +225,7 @@ TEST(PickShim, agrees_with_trying_every_size) {
 }
 
 TEST(Choice, a_thickness_of_nothing_or_less_is_refused) {
-  EXPECT_EQ(refusal([] { check_thickness(Length()); }),
+  EXPECT_EQ(refusal_by([] { check_thickness(Length()); }),
             "a shim of 0.00 mm cannot be: a thickness is above zero");
   EXPECT_THROW(clearance_after(0.1_mm, Length(), 2.0_mm), BadInput);
   EXPECT_THROW(clearance_after(0.1_mm, 2.0_mm, -(2.0_mm)), BadInput);

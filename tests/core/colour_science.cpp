@@ -26,9 +26,9 @@ double luminance(const LinearRgb& colour) {
   return 0.2126 * colour.red + 0.7152 * colour.green + 0.0722 * colour.blue;
 }
 
-using Matrix = std::array<std::array<double, 3>, 3>;
+using ColourMatrix = std::array<std::array<double, 3>, 3>;
 
-LinearRgb applied(const Matrix& m, const LinearRgb& c) {
+LinearRgb applied(const ColourMatrix& m, const LinearRgb& c) {
   const auto row = [&](std::size_t i) {
     return std::clamp(m[i][0] * c.red + m[i][1] * c.green + m[i][2] * c.blue, 0.0, 1.0);
   };
@@ -37,15 +37,15 @@ LinearRgb applied(const Matrix& m, const LinearRgb& c) {
 
 // Machado, Oliveira & Fernandes 2009, severity 1.0: read in public programs that quote them and
 // agree to every figure, not in the paper itself.
-constexpr Matrix protanopia{{{0.152286, 1.052583, -0.204868},
-                             {0.114503, 0.786281, 0.099216},
-                             {-0.003882, -0.048116, 1.051998}}};
-constexpr Matrix deuteranopia{{{0.367322, 0.860646, -0.227968},
-                               {0.280085, 0.672501, 0.047413},
-                               {-0.011820, 0.042940, 0.968881}}};
-constexpr Matrix tritanopia{{{1.255528, -0.076749, -0.178779},
-                             {-0.078411, 0.930809, 0.147602},
-                             {0.004733, 0.691367, 0.303900}}};
+constexpr ColourMatrix protanopia{{{0.152286, 1.052583, -0.204868},
+                                   {0.114503, 0.786281, 0.099216},
+                                   {-0.003882, -0.048116, 1.051998}}};
+constexpr ColourMatrix deuteranopia{{{0.367322, 0.860646, -0.227968},
+                                     {0.280085, 0.672501, 0.047413},
+                                     {-0.011820, 0.042940, 0.968881}}};
+constexpr ColourMatrix tritanopia{{{1.255528, -0.076749, -0.178779},
+                                   {-0.078411, 0.930809, 0.147602},
+                                   {0.004733, 0.691367, 0.303900}}};
 
 // In degrees, 0 to 360; a neutral has hue 0.
 double hue_of(double a, double b) {

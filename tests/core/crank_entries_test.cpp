@@ -8,12 +8,11 @@
 #include <string>
 #include <vector>
 
+#include "blank.hpp"
 #include "core/values/bad_input.hpp"
 
 namespace shimwright {
 namespace {
-
-const Entry blank;
 
 std::vector<double> angles_of(const EntryTable& table) {
   const auto firing = read_firing(table);

@@ -9,11 +9,11 @@
 namespace shimwright {
 namespace {
 
-constexpr Limits limits{0.10_mm, 0.20_mm};
+constexpr Limits shared_limits{0.10_mm, 0.20_mm};
 
 // Clearance + shim in mm at every 12 000, over a shim of 2.70.
 ValveToJudge valve_of(const std::vector<double>& followed, Side side = Side::exhaust) {
-  ValveToJudge valve{.side = side, .fitted = 2.70_mm, .limits = limits};
+  ValveToJudge valve{.side = side, .fitted = 2.70_mm, .limits = shared_limits};
   for (std::size_t i = 0; i < followed.size(); ++i)
     valve.points.push_back(
         {12e3 * static_cast<double>(i), static_cast<double>(Length::of(followed[i]).nanometres())});
@@ -41,7 +41,7 @@ TEST(EngineDrift, draws_the_line_of_clearance_drift_through_a_valve) {
   // One valve, whose scatter is beyond that of a reading: as CLEARANCE.DUE has it.
   History history;
   for (const Point& point : valves[0].points) history.add(point.x, point.y / 1e6 - 2.7, 2.7);
-  const auto alone = due_after(history, 2.70_mm, limits);
+  const auto alone = due_after(history, 2.70_mm, shared_limits);
   EXPECT_EQ(drift.valves[0].due->distance, alone->distance);
   EXPECT_EQ(drift.valves[0].due->cautious, alone->cautious);
 }

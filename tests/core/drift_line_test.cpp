@@ -15,19 +15,14 @@
 
 #include "core/drift/sum.hpp"
 #include "nist_data.hpp"
+#include "points.hpp"
 
 namespace shimwright {
 namespace {
 
 constexpr double digits_wanted = 9;
 
-std::vector<Point> points_of(const std::vector<double>& x, const std::vector<double>& y) {
-  std::vector<Point> points;
-  for (std::size_t i = 0; i < x.size(); ++i) points.push_back({x[i], y.at(i)});
-  return points;
-}
-
-std::vector<Point> points_of(const NistData& data) {
+std::vector<Point> points_from(const NistData& data) {
   std::vector<Point> points;
   for (const auto& row : data.rows) points.push_back({row.at(1), row.at(0)});
   return points;
@@ -48,7 +43,7 @@ void expect_digits(const std::string& what, double value, double certified) {
 TEST(DriftLine, has_nine_digits_of_nist_norris) {
   const NistData data = nist_data("Norris");
   ASSERT_EQ(data.rows.size(), 36U);
-  const auto line = fit_line(points_of(data));
+  const auto line = fit_line(points_from(data));
   ASSERT_TRUE(line);
   EXPECT_EQ(line->n, 36U);
   expect_digits("intercept", line->intercept(), data.certified.at(0).estimate);
@@ -64,8 +59,8 @@ TEST(DriftLine, has_nine_digits_of_nist_norris) {
 TEST(DriftLine, through_mirrored_points_has_nine_digits_of_nist_noint1) {
   const NistData data = nist_data("NoInt1");
   ASSERT_EQ(data.rows.size(), 11U);
-  auto points = points_of(data);
-  for (const Point& point : points_of(data)) points.push_back({-point.x, -point.y});
+  auto points = points_from(data);
+  for (const Point& point : points_from(data)) points.push_back({-point.x, -point.y});
   const auto line = fit_line(points);
   ASSERT_TRUE(line);
   EXPECT_NEAR(line->intercept(), 0, 1e-12);
@@ -76,12 +71,12 @@ TEST(DriftLine, through_mirrored_points_has_nine_digits_of_nist_noint1) {
   expect_digits("r2", line->r2.value(), data.r2);
 }
 
-using Column = std::vector<double>;
+using NistColumn = std::vector<double>;
 
 // What of y the line on x leaves.
-Column residuals(const Column& y, const Column& x) {
+NistColumn residuals(const NistColumn& y, const NistColumn& x) {
   const Line line = fit_line(points_of(x, y)).value();
-  Column left;
+  NistColumn left;
   for (std::size_t i = 0; i < y.size(); ++i) left.push_back(y[i] - line.at(x[i]));
   return left;
 }
@@ -94,7 +89,7 @@ struct Partial {
 // A coefficient of a model with several predictors is the slope of a straight line: of what the
 // others leave of y on what they leave of its own (R. Frisch & F. V. Waugh, Econometrica 1, 1933).
 // Each column is swept out of all that follow it; `last` is the coefficient's.
-Partial partial_line(Column y, std::vector<Column> predictors, std::size_t last) {
+Partial partial_line(NistColumn y, std::vector<NistColumn> predictors, std::size_t last) {
   std::swap(predictors.at(last), predictors.back());
   const auto n = static_cast<double>(y.size());
   const auto parameters = static_cast<double>(predictors.size()) + 1;
@@ -106,8 +101,9 @@ Partial partial_line(Column y, std::vector<Column> predictors, std::size_t last)
   return {fit_line(points_of(predictors.back(), y)).value(), std::sqrt((n - 2) / (n - parameters))};
 }
 
-void expect_model(const NistData& data, const Column& y, const std::vector<Column>& predictors) {
-  const auto mean = [](const Column& column) {
+void expect_model(const NistData& data, const NistColumn& y,
+                  const std::vector<NistColumn>& predictors) {
+  const auto mean = [](const NistColumn& column) {
     return std::accumulate(column.begin(), column.end(), 0.0) / static_cast<double>(column.size());
   };
   double intercept = mean(y);
@@ -123,8 +119,8 @@ void expect_model(const NistData& data, const Column& y, const std::vector<Colum
   expect_digits("b0", intercept, data.certified.at(0).estimate);
 }
 
-Column column_of(const NistData& data, std::size_t index) {
-  Column column;
+NistColumn column_of(const NistData& data, std::size_t index) {
+  NistColumn column;
   for (const auto& row : data.rows) column.push_back(row.at(index));
   return column;
 }
@@ -133,8 +129,8 @@ Column column_of(const NistData& data, std::size_t index) {
 TEST(DriftLine, of_what_other_predictors_leave_has_nine_digits_of_nist_pontius) {
   const NistData data = nist_data("Pontius");
   ASSERT_EQ(data.rows.size(), 40U);
-  const Column x = column_of(data, 1);
-  Column squares;
+  const NistColumn x = column_of(data, 1);
+  NistColumn squares;
   for (const double value : x) squares.push_back(value * value);
   expect_model(data, column_of(data, 0), {x, squares});
 }
@@ -143,14 +139,15 @@ TEST(DriftLine, of_what_other_predictors_leave_has_nine_digits_of_nist_pontius) 
 TEST(DriftLine, of_what_other_predictors_leave_has_nine_digits_of_nist_longley) {
   const NistData data = nist_data("Longley");
   ASSERT_EQ(data.rows.size(), 16U);
-  std::vector<Column> predictors;
+  std::vector<NistColumn> predictors;
   for (std::size_t i = 1; i <= 6; ++i) predictors.push_back(column_of(data, i));
   expect_model(data, column_of(data, 0), predictors);
 }
 
 // JCGM 100:2008, H.3: calibration of a thermometer; the long figures from the documentation of GTC.
 TEST(DriftLine, is_that_of_gum_h3) {
-  Column x{21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.010, 26.511};
+  NistColumn x{21.521, 22.012, 22.512, 23.003, 23.507, 23.999,
+               24.513, 25.002, 25.503, 26.010, 26.511};
   for (double& t : x) t -= 20;
   const auto line = fit_line(
       points_of(x, {-.171, -.169, -.166, -.159, -.164, -.165, -.156, -.157, -.159, -.161, -.160}));

@@ -14,15 +14,10 @@
 
 #include "core/drift/pair_slopes.hpp"
 #include "core/values/bad_input.hpp"
+#include "points.hpp"
 
 namespace shimwright {
 namespace {
-
-std::vector<Point> points_of(const std::vector<double>& x, const std::vector<double>& y) {
-  std::vector<Point> points;
-  for (std::size_t i = 0; i < x.size(); ++i) points.push_back({x[i], y.at(i)});
-  return points;
-}
 
 // P. K. Sen 1968, example: slope 4, 93 % interval from 3.71 to 4.38, that is 26/7 and 35/8; the
 // intercept by his text. z for 93 % by the normal table.

@@ -11,17 +11,10 @@
 #include <vector>
 
 #include "core/drift/student_t.hpp"
+#include "points.hpp"
 
 namespace shimwright {
 namespace {
-
-using Side = Bound::Side;
-
-std::vector<Point> points_of(const std::vector<double>& x, const std::vector<double>& y) {
-  std::vector<Point> points;
-  for (std::size_t i = 0; i < x.size(); ++i) points.push_back({x[i], y.at(i)});
-  return points;
-}
 
 // NIST TN 1297, table B.1, two-sided: 90, 95 and 99 %.
 TEST(StudentT, is_that_of_nist_s_table) {
@@ -52,8 +45,9 @@ TEST(Prediction, is_that_of_gum_h3) {
                 {-.171, -.169, -.166, -.159, -.164, -.165, -.156, -.157, -.159, -.161, -.160}));
   ASSERT_TRUE(line);
   EXPECT_NEAR(line->at(10), -0.1494, 5e-5);
-  EXPECT_NEAR(distance_from_line(*line, {Side::below, 1, Scatter::of_the_line}, 10), 0.0041, 5e-5);
-  EXPECT_NEAR(distance_from_line(*line, {Side::above, 1}, 10), .0054186, 5e-8);
+  EXPECT_NEAR(distance_from_line(*line, {Bound::Side::below, 1, Scatter::of_the_line}, 10), 0.0041,
+              5e-5);
+  EXPECT_NEAR(distance_from_line(*line, {Bound::Side::above, 1}, 10), .0054186, 5e-8);
   EXPECT_EQ(line->degrees(), 9);
 }
 
@@ -67,11 +61,12 @@ TEST(Prediction, is_that_of_walpole_and_myers) {
                           34, 36, 38, 37, 36, 45, 39, 41, 40, 44, 37, 44, 46, 46, 49, 51}));
   ASSERT_TRUE(line);
   const double t = student_t(0.025, line->degrees());
-  EXPECT_NEAR(distance_from_line(*line, {Side::below, 1, Scatter::of_the_line}, 20), .877939, 5e-7);
-  EXPECT_NEAR(bound_at(*line, {Side::below, t, Scatter::of_the_line}, 20), 20.1119, 5e-5);
-  EXPECT_NEAR(bound_at(*line, {Side::above, t, Scatter::of_the_line}, 20), 23.6931, 5e-5);
-  EXPECT_NEAR(bound_at(*line, {Side::below, t}, 20), 15.0768, 5e-5);
-  EXPECT_NEAR(bound_at(*line, {Side::above, t}, 20), 28.7282, 5e-5);
+  EXPECT_NEAR(distance_from_line(*line, {Bound::Side::below, 1, Scatter::of_the_line}, 20), .877939,
+              5e-7);
+  EXPECT_NEAR(bound_at(*line, {Bound::Side::below, t, Scatter::of_the_line}, 20), 20.1119, 5e-5);
+  EXPECT_NEAR(bound_at(*line, {Bound::Side::above, t, Scatter::of_the_line}, 20), 23.6931, 5e-5);
+  EXPECT_NEAR(bound_at(*line, {Bound::Side::below, t}, 20), 15.0768, 5e-5);
+  EXPECT_NEAR(bound_at(*line, {Bound::Side::above, t}, 20), 28.7282, 5e-5);
 }
 
 struct Interval {
@@ -82,14 +77,14 @@ struct Interval {
 // Between which x a line that rises may meet the level: from below with its upper bound, and, seen
 // from the other end, with its lower one.
 Interval inverse(std::vector<Point> points, double level, double confidence, Scatter scatter) {
-  const auto meeting = [&](Side side) {
+  const auto meeting = [&](Bound::Side side) {
     const auto line = fit_line(points);
     const double t = student_t((1 - confidence) / 2, line->degrees());
     return first_meeting(*line, {side, t, scatter}, level, -1000).value();
   };
-  const double low = meeting(Side::above);
+  const double low = meeting(Bound::Side::above);
   for (Point& point : points) point.x = -point.x;
-  return {low, -meeting(Side::below)};
+  return {low, -meeting(Bound::Side::below)};
 }
 
 // Graybill & Iyer, Regression Analysis, chapter 6; answers as in the tests of investr (R).
@@ -160,9 +155,9 @@ TEST(Meeting, is_on_the_bound_for_any_certainty_of_the_slope) {
         const Line line = line_of(slope, of_errors);
         const double from = std::uniform_real_distribution(0.0, 1e5)(random);
         const double level = line.mean_y + std::uniform_real_distribution(-1e5, 1e5)(random);
-        for (const Side side : {Side::below, Side::above}) {
+        for (const Bound::Side side : {Bound::Side::below, Bound::Side::above}) {
           const Bound bound{side, 2};
-          const double sign = side == Side::below ? 1 : -1;
+          const double sign = side == Bound::Side::below ? 1 : -1;
           const auto room = [&](double x) { return sign * (bound_at(line, bound, x) - level); };
           const auto x = first_meeting(line, bound, level, from);
           if (!x) {
@@ -197,7 +192,7 @@ TEST(Meeting, keeps_its_digits_where_the_slope_is_barely_uncertain) {
     for (const double of_errors : {1.9999, 1.99999999, 2.00000001, 2.0001}) {
       const Line line = line_of(slope, of_errors);
       const double level = line.mean_y - 60'000;
-      const auto x = first_meeting(line, {Side::below, 2}, level, line.mean_x);
+      const auto x = first_meeting(line, {Bound::Side::below, 2}, level, line.mean_x);
       if (slope > 0 && of_errors > 2) {
         EXPECT_FALSE(x);
         continue;
@@ -229,7 +224,7 @@ TEST(Meeting, at_a_mere_touch_is_there_or_nowhere) {
     const double k_sxx = (1 + 1.0 / 12) * line.sxx;
     const double a = std::sqrt(k_sxx * opening) * (1 + 1e-15 * (round % 20 - 3));
     const double from = line.mean_x + a * line.slope / opening * (1 + 1e-9 * (round % 3 - 1));
-    const auto x = first_meeting(line, {Side::below, 2}, line.mean_y - a, from);
+    const auto x = first_meeting(line, {Bound::Side::below, 2}, line.mean_y - a, from);
     ASSERT_TRUE(x);  // it widens beyond
     ASSERT_GE(*x, from);
     ASSERT_NEAR(*x, from, 0.5);
@@ -242,11 +237,12 @@ TEST(Meeting, at_a_mere_touch_is_there_or_nowhere) {
 TEST(Meeting, of_the_line_itself_is_where_it_crosses) {
   const auto line = fit_line(points_of({0, 1, 2, 3}, {30, 29, 28, 27}));
   ASSERT_TRUE(line);
-  EXPECT_DOUBLE_EQ(first_meeting(*line, {Side::below, 0}, 10, 3).value(), 20);
-  EXPECT_DOUBLE_EQ(first_meeting(*line, {Side::below, 2.92}, 10, 3).value(), 20);  // no scatter
-  EXPECT_FALSE(first_meeting(*line, {Side::above, 0}, 40, 3));
-  EXPECT_EQ(first_meeting(*line, {Side::below, 0}, 28, 3), 3);  // it was there at 2
-  EXPECT_EQ(first_meeting(*line, {Side::below, 0}, 27, 3), 3);
+  EXPECT_DOUBLE_EQ(first_meeting(*line, {Bound::Side::below, 0}, 10, 3).value(), 20);
+  EXPECT_DOUBLE_EQ(first_meeting(*line, {Bound::Side::below, 2.92}, 10, 3).value(),
+                   20);  // no scatter
+  EXPECT_FALSE(first_meeting(*line, {Bound::Side::above, 0}, 40, 3));
+  EXPECT_EQ(first_meeting(*line, {Bound::Side::below, 0}, 28, 3), 3);  // it was there at 2
+  EXPECT_EQ(first_meeting(*line, {Bound::Side::below, 0}, 27, 3), 3);
 }
 
 // One reading in twenty falls below the bound of 95 %, wherever it is taken: simulated.
@@ -259,7 +255,7 @@ TEST(Prediction, leaves_one_reading_in_twenty_beyond_its_bound) {
     std::vector<Point> points;
     for (int i = 0; i < 6; ++i) points.push_back({12e3 * i, 2.9e6 - 9e3 * i + noise(random)});
     const auto line = fit_line(points);
-    const Bound bound{Side::below, student_t(0.05, line->degrees())};
+    const Bound bound{Bound::Side::below, student_t(0.05, line->degrees())};
     if (2.9e6 - 9e3 * 10 + noise(random) < bound_at(*line, bound, 12e4)) ++beyond;
   }
   EXPECT_NEAR(beyond, rounds / 20, 5 * std::sqrt(rounds * 0.05 * 0.95));

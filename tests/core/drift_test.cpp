@@ -17,13 +17,13 @@
 namespace shimwright {
 namespace {
 
-using Column = std::vector<std::optional<double>>;
+using Readings = std::vector<std::optional<double>>;
 
-constexpr std::nullopt_t blank = std::nullopt;
+constexpr std::nullopt_t not_read = std::nullopt;
 
 // A column of one stands for every check.
-History read_history(const Column& distance, const Column& clearance, const Column& shim) {
-  const auto entry = [](const Column& column, std::size_t check) {
+History read_history(const Readings& distance, const Readings& clearance, const Readings& shim) {
+  const auto entry = [](const Readings& column, std::size_t check) {
     return column.size() == 1 ? column[0] : column.at(check);
   };
   History history;
@@ -33,7 +33,7 @@ History read_history(const Column& distance, const Column& clearance, const Colu
   return history;
 }
 
-std::string refusal(const Column& distance, const Column& clearance, const Column& shim) {
+std::string refusal(const Readings& distance, const Readings& clearance, const Readings& shim) {
   try {
     read_history(distance, clearance, shim);
   } catch (const BadInput& bad) {
@@ -42,9 +42,9 @@ std::string refusal(const Column& distance, const Column& clearance, const Colum
   return "none";
 }
 
-const Column distances{0, 12e3, 24e3, 36e3};
-const Column gaps{0.20, 0.19, 0.20, 0.17};
-const Column shims{2.70, 2.70, 2.68, 2.68};
+const Readings distances{0, 12e3, 24e3, 36e3};
+const Readings gaps{0.20, 0.19, 0.20, 0.17};
+const Readings shims{2.70, 2.70, 2.68, 2.68};
 
 TEST(History, follows_clearance_and_shim_together) {
   const History history = read_history(distances, gaps, shims);
@@ -58,7 +58,7 @@ TEST(History, follows_clearance_and_shim_together) {
 
 TEST(History, leaves_out_a_check_with_a_blank) {
   const History history =
-      read_history({0, blank, 2, 3, 4}, {0.2, 0.2, blank, 0.2, 0.2}, {2, 2, 2, blank, 2});
+      read_history({0, not_read, 2, 3, 4}, {0.2, 0.2, not_read, 0.2, 0.2}, {2, 2, 2, not_read, 2});
   ASSERT_EQ(history.checks().size(), 2U);
   EXPECT_EQ(history.checks()[0].x, 0);
   EXPECT_EQ(history.checks()[1].x, 4);
@@ -66,7 +66,9 @@ TEST(History, leaves_out_a_check_with_a_blank) {
 
 TEST(History, of_blanks_alone_is_empty) {
   EXPECT_TRUE(History().checks().empty());
-  EXPECT_TRUE(read_history({blank, blank}, {blank, blank}, {blank, blank}).checks().empty());
+  EXPECT_TRUE(read_history({not_read, not_read}, {not_read, not_read}, {not_read, not_read})
+                  .checks()
+                  .empty());
 }
 
 TEST(History, keeps_checks_whose_distance_goes_backwards_or_stands_still) {
@@ -94,7 +96,7 @@ TEST(History, refuses_what_cannot_be_with_the_check_s_number) {
             "check 2: a shim of -2.70 mm cannot be: a thickness is above zero");
   EXPECT_NE(refusal({0, 1}, {150, 0.2}, {2.7}).find("check 1: a length of 150 mm"),
             std::string::npos);
-  EXPECT_EQ(refusal({0, blank, 2}, {0.2, 0.2, 0.2}, {2.7, 2.7, -1}),
+  EXPECT_EQ(refusal({0, not_read, 2}, {0.2, 0.2, 0.2}, {2.7, 2.7, -1}),
             "check 3: a shim of -1.00 mm cannot be: a thickness is above zero");
 }
 
@@ -140,8 +142,8 @@ TEST(Drift, by_medians_has_each_figure_in_its_place) {
 }
 
 TEST(Drift, does_not_see_a_change_of_shim) {
-  const Column other_gaps{0.20, 0.24, 0.08, 0.17};
-  const Column other_shims{2.70, 2.65, 2.80, 2.68};
+  const Readings other_gaps{0.20, 0.24, 0.08, 0.17};
+  const Readings other_shims{2.70, 2.65, 2.80, 2.68};
   for (const Method method : {Method::least, Method::median}) {
     const auto one = drift_of(read_history(distances, gaps, shims), method);
     const auto other = drift_of(read_history(distances, other_gaps, other_shims), method);
@@ -154,7 +156,7 @@ TEST(Drift, does_not_see_a_change_of_shim) {
 TEST(Drift, needs_three_checks_at_two_distances) {
   for (const Method method : {Method::least, Method::median}) {
     EXPECT_FALSE(drift_of({}, method));
-    EXPECT_FALSE(drift_of(read_history({0, 1, blank}, {0.2, 0.2, 0.2}, {2.7}), method));
+    EXPECT_FALSE(drift_of(read_history({0, 1, not_read}, {0.2, 0.2, 0.2}, {2.7}), method));
     EXPECT_FALSE(drift_of(read_history({5}, {0.2, 0.1, 0.2}, {2.7}), method));
     EXPECT_TRUE(drift_of(read_history({5, 5, 6}, {0.2, 0.1, 0.2}, {2.7}), method));
   }

@@ -11,6 +11,7 @@
 #include <tuple>
 #include <vector>
 
+#include "blank.hpp"
 #include "core/entries/entry_row.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/choice.hpp"
@@ -19,13 +20,12 @@
 namespace shimwright {
 namespace {
 
-using Cells = std::vector<Entry>;
+using TypedRow = std::vector<Entry>;
 
-const Entry blank;
-const Cells valves_header{"valve", "series", "clearance", "shim", "min", "max"};
-const Cells shims_header{"kind", "series", "size", "count", "price"};
+const TypedRow valves_header{"valve", "series", "clearance", "shim", "min", "max"};
+const TypedRow shims_header{"kind", "series", "size", "count", "price"};
 
-Cells sound_valve(const std::string& name) { return {name, "A", 0.12, 2.75, 0.16, 0.20}; }
+TypedRow sound_valve(const std::string& name) { return {name, "A", 0.12, 2.75, 0.16, 0.20}; }
 
 std::string told(const Trouble& trouble) {
   return trouble.table + "|" + std::to_string(trouble.row) + "|" + trouble.column + "|" +
@@ -38,16 +38,16 @@ std::vector<std::string> told(const Entries& entries) {
   return all;
 }
 
-using Told = std::vector<std::string>;
+using Sentences = std::vector<std::string>;
 
-Told troubles_of_valve(const Cells& row) { return told(read_entries({row}, {}, {})); }
+Sentences troubles_of_valve(const TypedRow& row) { return told(read_entries({row}, {}, {})); }
 
 // One row of shims beside a sound valve of series A.
-Told troubles_of_shim(const Cells& row) {
+Sentences troubles_of_shim(const TypedRow& row) {
   return told(read_entries({sound_valve("V")}, {row}, {}));
 }
 
-Told troubles_of_rule(const Cells& row) { return told(read_entries({}, {}, {row})); }
+Sentences troubles_of_rule(const TypedRow& row) { return told(read_entries({}, {}, {row})); }
 
 std::string no_blade_goes(const std::string& row, const std::string& valve) {
   return row + "|clearance|" + valve +
@@ -66,7 +66,7 @@ TEST(Entries, sound_tables_make_a_question_without_grave_trouble) {
                     {"Sale", "A", 2.65, blank, 4.5},
                     {"sale", 9.5, 2.60, 3.0, 4.25}},
                    {{"touch good", "yes"}, {"work", 2.5}, {"doubt", "no"}, {"first", "aim"}});
-  EXPECT_EQ(told(entries), Told{no_blade_goes("valves|4", "valve 3 inlet")});
+  EXPECT_EQ(told(entries), Sentences{no_blade_goes("valves|4", "valve 3 inlet")});
   const PlanQuestion& question = sound_question(entries);
   ASSERT_EQ(question.valves.size(), 3U);
   const Valve& first = question.valves[0];
@@ -108,7 +108,7 @@ TEST(Entries, tables_not_given_are_an_empty_question) {
        {EntryTable(), EntryTable{{blank}}, EntryTable{{0.0}}, EntryTable{{""}},
         EntryTable{{"  ", blank, "\u00a0"}, {"", "", ""}}}) {
     const Entries entries = read_entries(table, table, table);
-    EXPECT_EQ(told(entries), Told());
+    EXPECT_EQ(told(entries), Sentences());
     EXPECT_TRUE(entries.question.valves.empty());
     EXPECT_TRUE(entries.question.stock.empty());
     EXPECT_TRUE(entries.valve_rows.empty());
@@ -119,12 +119,12 @@ TEST(Entries, tables_not_given_are_an_empty_question) {
 }
 
 TEST(Entries, blank_rows_inside_keep_their_place_and_trailing_ones_are_left_off) {
-  const Cells nothing{blank, blank, blank, blank, blank, blank};
-  const Cells limits_only{blank, "A", "", 0.0, 0.16, 0.20};  // laid out, not yet filled in
+  const TypedRow nothing{blank, blank, blank, blank, blank, blank};
+  const TypedRow limits_only{blank, "A", "", 0.0, 0.16, 0.20};  // laid out, not yet filled in
   const Entries entries = read_entries({valves_header, nothing, sound_valve("V"), limits_only,
                                         sound_valve("W"), limits_only, nothing},
                                        {}, {});
-  EXPECT_EQ(told(entries), Told());
+  EXPECT_EQ(told(entries), Sentences());
   const std::vector<std::optional<std::size_t>> expected{std::nullopt, 0, std::nullopt, 1};
   EXPECT_EQ(entries.valve_rows, expected);
 }
@@ -132,14 +132,15 @@ TEST(Entries, blank_rows_inside_keep_their_place_and_trailing_ones_are_left_off)
 TEST(Entries, a_heading_is_known_by_text_in_every_number_column) {
   EXPECT_EQ(read_entries({valves_header}, {shims_header}, {}).question.valves.size(), 0U);
   EXPECT_EQ(read_entries({sound_valve("V")}, {}, {}).question.valves.size(), 1U);
-  EXPECT_EQ(told(read_entries({valves_header, sound_valve("V")}, {shims_header}, {})), Told());
+  EXPECT_EQ(told(read_entries({valves_header, sound_valve("V")}, {shims_header}, {})), Sentences());
 }
 
 TEST(Entries, a_first_row_that_holds_data_is_no_header_whatever_its_text) {
   EXPECT_EQ(
       troubles_of_valve({"V", "A", "stuck", 2.75, 0.16, 0.20}),
-      Told{"valves|1|clearance|valve V: the clearance, \"stuck\", is text where a number is due: "
-           "it does not count|note"});
+      Sentences{
+          "valves|1|clearance|valve V: the clearance, \"stuck\", is text where a number is due: "
+          "it does not count|note"});
   EXPECT_EQ(read_entries({{"V", "A", "0.10 mm", "", "", ""}}, {}, {}).valve_rows.size(), 1U);
   EXPECT_EQ(read_entries({{"V", "A", "900 mm", "", "", ""}}, {}, {}).valve_rows.size(), 1U);
   EXPECT_EQ(read_entries({{"V", "A", "0,10", "2,75", "0,16", "0,20"}}, {}, {}).valve_rows.size(),
@@ -156,8 +157,8 @@ TEST(Entries, text_in_the_first_gap_leaves_every_valve_in_its_row) {
                                         {"v3", blank, 0.25, 2.75, 0.16, 0.20}},
                                        {{"sale", blank, 2.70}, {"sale", blank, 2.80}}, {});
   EXPECT_EQ(told(entries),
-            Told{"valves|1|clearance|valve v1: the clearance, \"abc\", is text where a "
-                 "number is due: it does not count|note"});
+            Sentences{"valves|1|clearance|valve v1: the clearance, \"abc\", is text where a "
+                      "number is due: it does not count|note"});
   const std::vector<std::optional<std::size_t>> rows{0, 1, 2};
   EXPECT_EQ(entries.valve_rows, rows);
   const Plan plan = best_plan(sound_question(entries));
@@ -171,27 +172,27 @@ TEST(Entries, text_in_the_first_gap_leaves_every_valve_in_its_row) {
 
 TEST(Entries, one_number_column_without_text_makes_the_first_row_a_valve) {
   for (std::size_t column = 2; column < valves_header.size(); ++column) {
-    Cells row = valves_header;
+    TypedRow row = valves_header;
     row[column] = blank;
     EXPECT_EQ(read_entries({row}, {}, {}).question.valves.size(), 1U) << "column " << column;
   }
 }
 
 TEST(Entries, a_heading_of_shims_has_text_over_count_and_price_where_they_are_given) {
-  EXPECT_EQ(told(read_entries({sound_valve("V")}, {{"kind", "series", "size"}}, {})), Told());
+  EXPECT_EQ(told(read_entries({sound_valve("V")}, {{"kind", "series", "size"}}, {})), Sentences());
   EXPECT_EQ(told(read_entries({sound_valve("V")}, {{"kind", "series", "size", "count"}}, {})),
-            Told());
+            Sentences());
   EXPECT_EQ(told(read_entries({sound_valve("V")}, {{"spare", "A", "thin", blank, blank}}, {})),
-            Told{"shims|1|size|the size, \"thin\", is text where a number is due: it does not "
-                 "count|note"});
+            Sentences{"shims|1|size|the size, \"thin\", is text where a number is due: it does not "
+                      "count|note"});
 }
 
 TEST(Entries, a_first_row_that_says_spare_or_sale_is_a_shim_whatever_its_text) {
   for (const std::string kind : {"spare", " Sale "}) {
     EXPECT_EQ(
         told(read_entries({sound_valve("V")}, {{kind, "A", "thin"}, {"spare", "A", 2.7}}, {})),
-        Told{"shims|1|size|the size, \"thin\", is text where a number is due: it does not "
-             "count|note"});
+        Sentences{"shims|1|size|the size, \"thin\", is text where a number is due: it does not "
+                  "count|note"});
     EXPECT_EQ(
         told(read_entries({sound_valve("V")}, {{kind, "A", "thin", "some", "cheap"}}, {})).size(),
         3U);
@@ -202,12 +203,13 @@ TEST(Entries, text_counts_as_not_given_and_is_told_of) {
   const std::string is_text = ", is text where a number is due: it does not count|note";
   const Entries entries =
       read_entries({valves_header, {"V", "A", "abc", "2,75", "x", "y", "z", "w"}}, {}, {});
-  EXPECT_EQ(told(entries), (Told{"valves|2|clearance|valve V: the clearance, \"abc\"" + is_text,
-                                 "valves|2|shim|valve V: the shim, \"2,75\"" + is_text,
-                                 "valves|2|min|valve V: the minimum clearance, \"x\"" + is_text,
-                                 "valves|2|max|valve V: the maximum clearance, \"y\"" + is_text,
-                                 "valves|2|aim|valve V: the aim, \"z\"" + is_text,
-                                 "valves|2|doubt|valve V: the doubt, \"w\"" + is_text}));
+  EXPECT_EQ(told(entries),
+            (Sentences{"valves|2|clearance|valve V: the clearance, \"abc\"" + is_text,
+                       "valves|2|shim|valve V: the shim, \"2,75\"" + is_text,
+                       "valves|2|min|valve V: the minimum clearance, \"x\"" + is_text,
+                       "valves|2|max|valve V: the maximum clearance, \"y\"" + is_text,
+                       "valves|2|aim|valve V: the aim, \"z\"" + is_text,
+                       "valves|2|doubt|valve V: the doubt, \"w\"" + is_text}));
   ASSERT_EQ(entries.question.valves.size(), 1U);
   EXPECT_EQ(entries.question.valves[0].clearance, std::nullopt);
   EXPECT_EQ(entries.question.valves[0].shim, std::nullopt);
@@ -241,10 +243,11 @@ TEST(Entries, a_trouble_is_a_value) {
 }
 
 TEST(Entries, a_shim_of_neither_kind_is_called_a_shim) {
-  EXPECT_EQ(troubles_of_shim({"used", "B", 2.70}),
-            (Told{"shims|1|kind|the row is left out: \"used\" is neither spare nor sale|note",
-                  "shims|1|series|shim 2.70 mm: no valve takes series \"B\", so it is passed over: "
-                  "the valves have \"A\"|note"}));
+  EXPECT_EQ(
+      troubles_of_shim({"used", "B", 2.70}),
+      (Sentences{"shims|1|kind|the row is left out: \"used\" is neither spare nor sale|note",
+                 "shims|1|series|shim 2.70 mm: no valve takes series \"B\", so it is passed over: "
+                 "the valves have \"A\"|note"}));
 }
 
 TEST(Entries, in_the_book_troubles_are_told_in_its_nouns_and_unit) {
@@ -254,79 +257,85 @@ TEST(Entries, in_the_book_troubles_are_told_in_its_nouns_and_unit) {
                    {{"spare", "A", 2.54, 1.5}}, {{"touch good", "often"}});
   std::vector<std::string> sentences;
   for (const Trouble& trouble : entries.troubles) sentences.push_back(sentence(trouble, book));
-  EXPECT_EQ(sentences,
-            (Told{"Valve 1 EX L: the gap, 0,0354 in, is at least twice the largest allowed, 0,0091 "
-                  "in: measure it again",
-                  "Valve W: the smallest gap allowed, 0,0091 in, is above the largest, 0,0071 in",
-                  "spare 0,1000 in is left out: the quantity, 1,5, is not a whole number",
-                  "Change shims of good valves too: \"often\" is neither yes nor no"}));
+  EXPECT_EQ(
+      sentences,
+      (Sentences{"Valve 1 EX L: the gap, 0,0354 in, is at least twice the largest allowed, 0,0091 "
+                 "in: measure it again",
+                 "Valve W: the smallest gap allowed, 0,0091 in, is above the largest, 0,0071 in",
+                 "spare 0,1000 in is left out: the quantity, 1,5, is not a whole number",
+                 "Change shims of good valves too: \"often\" is neither yes nor no"}));
 }
 
 TEST(Entries, a_valve_not_fully_read_is_no_trouble) {
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, blank, blank, blank}), Told());
-  EXPECT_EQ(troubles_of_valve({"V", "A", blank, 2.75, blank, blank}), Told());
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 0.0, blank, 0.20}), Told());
-  EXPECT_EQ(troubles_of_valve({"V", "", "", "", "", ""}), Told());
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, blank, blank, blank}), Sentences());
+  EXPECT_EQ(troubles_of_valve({"V", "A", blank, 2.75, blank, blank}), Sentences());
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 0.0, blank, 0.20}), Sentences());
+  EXPECT_EQ(troubles_of_valve({"V", "", "", "", "", ""}), Sentences());
 }
 
 TEST(Entries, a_number_that_cannot_be_is_grave) {
   const double infinite = std::numeric_limits<double>::infinity();
   EXPECT_EQ(troubles_of_valve({"V", "A", -0.12, 2.75, 0.16, 0.20}),
-            Told{"valves|1|clearance|valve V: the clearance, -0.12 mm, is negative|grave"});
+            Sentences{"valves|1|clearance|valve V: the clearance, -0.12 mm, is negative|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 275.0, 0.16, 0.20}),
-            Told{"valves|1|shim|valve V: 275 mm is no shim size. Did you mean 2.75?|grave"});
+            Sentences{"valves|1|shim|valve V: 275 mm is no shim size. Did you mean 2.75?|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2425.0, 0.16, 0.20}),
-            Told{"valves|1|shim|valve V: 2425 mm is no shim size. Did you mean 2.425?|grave"});
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 275.5, 0.16, 0.20}),
-            Told{"valves|1|shim|valve V: 275.5 mm is no shim size: check the unit and the decimal "
-                 "mark|grave"});
+            Sentences{"valves|1|shim|valve V: 2425 mm is no shim size. Did you mean 2.425?|grave"});
+  EXPECT_EQ(
+      troubles_of_valve({"V", "A", 0.12, 275.5, 0.16, 0.20}),
+      Sentences{"valves|1|shim|valve V: 275.5 mm is no shim size: check the unit and the decimal "
+                "mark|grave"});
   EXPECT_EQ(
       troubles_of_valve({"V", "A", 275.0, 2.75, 0.16, 0.20}),
-      Told{"valves|1|clearance|valve V: the clearance, 275 mm, is too large to be true: check "
-           "the unit and the decimal mark|grave"});
+      Sentences{"valves|1|clearance|valve V: the clearance, 275 mm, is too large to be true: check "
+                "the unit and the decimal mark|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", -1e300, 2.75, 0.16, 0.20}),
-            Told{"valves|1|clearance|valve V: the clearance, -1e+300 mm, is negative|grave"});
+            Sentences{"valves|1|clearance|valve V: the clearance, -1e+300 mm, is negative|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, -0.16, 0.20}),
-            Told{"valves|1|min|valve V: the minimum clearance, -0.16 mm, is negative|grave"});
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, -infinite}),
-            Told{"valves|1|max|valve V: the maximum clearance is no number that can be|grave"});
+            Sentences{"valves|1|min|valve V: the minimum clearance, -0.16 mm, is negative|grave"});
+  EXPECT_EQ(
+      troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, -infinite}),
+      Sentences{"valves|1|max|valve V: the maximum clearance is no number that can be|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, 0.20, std::nan("")}),
-            Told{"valves|1|aim|valve V: the aim is no number that can be|grave"});
+            Sentences{"valves|1|aim|valve V: the aim is no number that can be|grave"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, 0.20, blank, -0.01}),
-            Told{"valves|1|doubt|valve V: the doubt, -0.01 mm, is negative|grave"});
+            Sentences{"valves|1|doubt|valve V: the doubt, -0.01 mm, is negative|grave"});
 }
 
 TEST(Entries, the_dust_of_binary_fractions_is_zero_not_negative) {
   const double dust = 0.3 - 0.2 - 0.1;
   ASSERT_LT(dust, 0);
   const Entries entries = read_entries({{"V", "A", dust, 2.75, 0.16, 0.20}}, {}, {});
-  EXPECT_EQ(told(entries), Told{no_blade_goes("valves|1", "valve V")});
+  EXPECT_EQ(told(entries), Sentences{no_blade_goes("valves|1", "valve V")});
   EXPECT_EQ(entries.question.valves[0].clearance, Length());
 }
 
 TEST(Entries, limits_must_be_there_and_in_order) {
-  EXPECT_EQ(troubles_of_valve({"2 inlet left", "A", 0.12, 2.75, 0.3, 0.2}),
-            Told{"valves|1|min|valve 2 inlet left: the minimum clearance, 0.30 mm, is above the "
-                 "maximum, 0.20 mm|grave"});
+  EXPECT_EQ(
+      troubles_of_valve({"2 inlet left", "A", 0.12, 2.75, 0.3, 0.2}),
+      Sentences{"valves|1|min|valve 2 inlet left: the minimum clearance, 0.30 mm, is above the "
+                "maximum, 0.20 mm|grave"});
   EXPECT_EQ(troubles_of_valve({"Valve 2", "A", blank, blank, 0.3, 0.2}),
-            Told{"valves|1|min|Valve 2: the minimum clearance, 0.30 mm, is above the maximum, "
-                 "0.20 mm|grave"})
+            Sentences{"valves|1|min|Valve 2: the minimum clearance, 0.30 mm, is above the maximum, "
+                      "0.20 mm|grave"})
       << "before the valve is read, too";
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, blank, 0.0}),
-            (Told{"valves|1|min|valve V: it is measured, but has no minimum clearance to be judged "
-                  "by|grave",
-                  "valves|1|max|valve V: it is measured, but has no maximum clearance to be judged "
-                  "by|grave"}));
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.0, 0.2}), Told()) << "min may be zero";
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.2, 0.2}), Told());
+  EXPECT_EQ(
+      troubles_of_valve({"V", "A", 0.12, 2.75, blank, 0.0}),
+      (Sentences{"valves|1|min|valve V: it is measured, but has no minimum clearance to be judged "
+                 "by|grave",
+                 "valves|1|max|valve V: it is measured, but has no maximum clearance to be judged "
+                 "by|grave"}));
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.0, 0.2}), Sentences()) << "min may be zero";
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.2, 0.2}), Sentences());
 }
 
 TEST(Entries, an_aim_outside_the_limits_is_grave_and_a_zero_is_not_given) {
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, 0.20, 0.21}),
-            Told{"valves|1|aim|valve V: the aim, 0.21 mm, is outside the limits 0.16 mm to 0.20 "
-                 "mm|grave"});
+  EXPECT_EQ(
+      troubles_of_valve({"V", "A", 0.12, 2.75, 0.16, 0.20, 0.21}),
+      Sentences{"valves|1|aim|valve V: the aim, 0.21 mm, is outside the limits 0.16 mm to 0.20 "
+                "mm|grave"});
   const Entries entries = read_entries({{"V", "A", 0.12, 2.75, 0.16, 0.20, 0.0}}, {}, {});
-  EXPECT_EQ(told(entries), Told());
+  EXPECT_EQ(told(entries), Sentences());
   EXPECT_EQ(entries.question.valves[0].aim, 0.19_mm);
 }
 
@@ -335,16 +344,16 @@ TEST(Entries, locked_is_yes_or_no) {
     return read_entries({{"V", "A", 0.12, 2.75, 0.16, 0.20, blank, blank, entry}}, {}, {});
   };
   for (const Entry& entry : {Entry("yes"), Entry(" X "), Entry("True"), Entry(1.0)}) {
-    EXPECT_EQ(told(locked(entry)), Told());
+    EXPECT_EQ(told(locked(entry)), Sentences());
     EXPECT_TRUE(locked(entry).question.valves[0].locked);
   }
   for (const Entry& entry : {Entry("No"), Entry(" "), Entry("FALSE"), Entry(0.0), Entry()}) {
-    EXPECT_EQ(told(locked(entry)), Told());
+    EXPECT_EQ(told(locked(entry)), Sentences());
     EXPECT_FALSE(locked(entry).question.valves[0].locked);
   }
   for (const Entry& entry : {Entry("perhaps"), Entry(2.0)}) {
-    EXPECT_EQ(told(locked(entry)), Told{"valves|1|locked|valve V: \"" + word_in(entry) +
-                                        "\" is neither yes nor no: it counts as yes|note"});
+    EXPECT_EQ(told(locked(entry)), Sentences{"valves|1|locked|valve V: \"" + word_in(entry) +
+                                             "\" is neither yes nor no: it counts as yes|note"});
     EXPECT_TRUE(locked(entry).question.valves[0].locked) << "no shim is changed by mistake";
   }
 }
@@ -353,31 +362,33 @@ TEST(Entries, nearest_is_yes_or_no) {
   const auto nearest = [](const Entry& entry) {
     return read_entries({{"V", "A", 0.12, 2.75, 0.16, 0.20, blank, blank, blank, entry}}, {}, {});
   };
-  EXPECT_EQ(told(nearest("x")), Told());
+  EXPECT_EQ(told(nearest("x")), Sentences());
   EXPECT_TRUE(nearest("x").question.valves[0].nearest);
   EXPECT_FALSE(nearest("x").question.valves[0].locked);
   EXPECT_FALSE(nearest(blank).question.valves[0].nearest);
   EXPECT_FALSE(nearest(0.0).question.valves[0].nearest);
-  EXPECT_EQ(told(nearest("far")),
-            Told{"valves|1|nearest|valve V: \"far\" is neither yes nor no: it counts as no|note"});
+  EXPECT_EQ(
+      told(nearest("far")),
+      Sentences{"valves|1|nearest|valve V: \"far\" is neither yes nor no: it counts as no|note"});
   EXPECT_FALSE(nearest("far").question.valves[0].nearest);
 }
 
 TEST(Entries, each_valve_has_a_name_of_its_own) {
-  EXPECT_EQ(told(read_entries({valves_header, sound_valve("In 1"), sound_valve(" in 1 ")}, {}, {})),
-            Told{"valves|3|name|valve in 1: the name stands in row 2 too: give each valve a name "
-                 "of its own|grave"});
+  EXPECT_EQ(
+      told(read_entries({valves_header, sound_valve("In 1"), sound_valve(" in 1 ")}, {}, {})),
+      Sentences{"valves|3|name|valve in 1: the name stands in row 2 too: give each valve a name "
+                "of its own|grave"});
   EXPECT_EQ(troubles_of_valve({blank, "A", 0.12, 2.75, 0.16, 0.20}),
-            Told{"valves|1|name|the valve has no name: give it one of its own|grave"});
+            Sentences{"valves|1|name|the valve has no name: give it one of its own|grave"});
 }
 
 TEST(Entries, a_kind_is_spare_or_sale) {
   EXPECT_EQ(troubles_of_shim({"used", "A", 2.70}),
-            Told{"shims|1|kind|the row is left out: \"used\" is neither spare nor sale|note"});
+            Sentences{"shims|1|kind|the row is left out: \"used\" is neither spare nor sale|note"});
   EXPECT_EQ(
       troubles_of_shim({"", "A", 2.70}),
-      Told{"shims|1|kind|the row is left out: the kind is missing: enter spare or sale|note"});
-  EXPECT_EQ(troubles_of_shim({" SPARE ", "a", 2.70, 0.0}), Told());
+      Sentences{"shims|1|kind|the row is left out: the kind is missing: enter spare or sale|note"});
+  EXPECT_EQ(troubles_of_shim({" SPARE ", "a", 2.70, 0.0}), Sentences());
 }
 
 TEST(Entries, a_shim_listed_twice_is_told) {
@@ -387,9 +398,10 @@ TEST(Entries, a_shim_listed_twice_is_told) {
                          {"Spare", " a", 2.70, 2.0, blank},
                          {"sale", "A", 2.7000001, blank, blank},
                          {"sale", "A", 2.71, blank, blank}};
-  EXPECT_EQ(told(read_entries({sound_valve("V")}, shims, {})),
-            (Told{"shims|4|size|spare 2.70 mm: it stands in row 2 too: counted as one more|note",
-                  "shims|5|size|sale 2.70 mm: it is on sale in row 3 already|note"}))
+  EXPECT_EQ(
+      told(read_entries({sound_valve("V")}, shims, {})),
+      (Sentences{"shims|4|size|spare 2.70 mm: it stands in row 2 too: counted as one more|note",
+                 "shims|5|size|sale 2.70 mm: it is on sale in row 3 already|note"}))
       << "2.7000001 is 2.70 to the nanometre";
 }
 
@@ -400,34 +412,37 @@ TEST(Entries, a_size_may_be_on_sale_twice_at_two_prices_or_in_two_numbers) {
                          {"sale", "A", 2.70, 1.0, 4.50},
                          {"sale", "A", 2.70, 2.0, 6.90}};
   const Entries entries = read_entries({sound_valve("V")}, shims, {});
-  EXPECT_EQ(told(entries), Told());
+  EXPECT_EQ(told(entries), Sentences());
   EXPECT_EQ(entries.question.stock.size(), 3);
 }
 
 TEST(Entries, a_series_that_no_valve_takes_is_passed_over_and_those_there_are_named) {
-  EXPECT_EQ(troubles_of_shim({"spare", "B", 2.70}),
-            Told{"shims|1|series|spare 2.70 mm: no valve takes series \"B\", so it is passed over: "
-                 "the valves have \"A\"|note"});
+  EXPECT_EQ(
+      troubles_of_shim({"spare", "B", 2.70}),
+      Sentences{"shims|1|series|spare 2.70 mm: no valve takes series \"B\", so it is passed over: "
+                "the valves have \"A\"|note"});
   EXPECT_EQ(troubles_of_shim({"spare", blank, 2.70}),
-            Told{"shims|1|series|spare 2.70 mm: no series is given, so it is passed over: the "
-                 "valves have \"A\"|note"});
-  const Cells no_series{"W", blank, 0.12, 2.75, 0.16, 0.20};
+            Sentences{"shims|1|series|spare 2.70 mm: no series is given, so it is passed over: the "
+                      "valves have \"A\"|note"});
+  const TypedRow no_series{"W", blank, 0.12, 2.75, 0.16, 0.20};
   EXPECT_EQ(
       told(read_entries({sound_valve("V"), no_series}, {{"sale", 9.5, 2.70}}, {})),
-      Told{"shims|1|series|sale 2.70 mm: no valve takes series \"9.5\", so it is passed over: "
-           "the valves have no series and \"A\"|note"});
-  EXPECT_EQ(told(read_entries({no_series}, {{"sale", "", 2.70}}, {})), Told());
+      Sentences{"shims|1|series|sale 2.70 mm: no valve takes series \"9.5\", so it is passed over: "
+                "the valves have no series and \"A\"|note"});
+  EXPECT_EQ(told(read_entries({no_series}, {{"sale", "", 2.70}}, {})), Sentences());
   EntryTable seven;
   for (const std::string series : {"A", "B", "C", "D", "E", "F", "G"})
     seven.push_back({"V" + series, series, 0.12, 2.75, 0.16, 0.20});
-  EXPECT_EQ(told(read_entries(seven, {{"sale", "H", 2.70}}, {})),
-            Told{"shims|1|series|sale 2.70 mm: no valve takes series \"H\", so it is passed over: "
-                 "the valves have \"A\", \"B\", \"C\", \"D\", \"E\", \"F\" and others|note"});
+  EXPECT_EQ(
+      told(read_entries(seven, {{"sale", "H", 2.70}}, {})),
+      Sentences{"shims|1|series|sale 2.70 mm: no valve takes series \"H\", so it is passed over: "
+                "the valves have \"A\", \"B\", \"C\", \"D\", \"E\", \"F\" and others|note"});
   seven.pop_back();
   EXPECT_TRUE(told(read_entries(seven, {{"sale", "H", 2.70}}, {}))
                   .front()
                   .ends_with("\"E\" and \"F\"|note"));
-  EXPECT_EQ(told(read_entries({}, {{"sale", "B", 2.70}}, {})), Told()) << "no valve to tell by";
+  EXPECT_EQ(told(read_entries({}, {{"sale", "B", 2.70}}, {})), Sentences())
+      << "no valve to tell by";
 }
 
 // A drawer for two engines.
@@ -441,22 +456,23 @@ TEST(Entries, shims_of_another_series_are_told_once_for_each_series_and_the_plan
                                         {"spare", "B", 2.70, blank, blank},
                                         {"spare", blank, 2.60, blank, blank}},
                                        {});
-  EXPECT_EQ(told(entries),
-            (Told{"shims|2|series|spare 2.70 mm: no valve takes series \"B\", so it is passed over "
-                  "with 2 more: the valves have \"A\"|note",
-                  "shims|5|series|spare 2.65 mm: no series is given, so it is passed over with 1 "
-                  "more: the valves have \"A\"|note"}));
+  EXPECT_EQ(
+      told(entries),
+      (Sentences{"shims|2|series|spare 2.70 mm: no valve takes series \"B\", so it is passed over "
+                 "with 2 more: the valves have \"A\"|note",
+                 "shims|5|series|spare 2.65 mm: no series is given, so it is passed over with 1 "
+                 "more: the valves have \"A\"|note"}));
   const PlanQuestion& question = sound_question(entries);
   ASSERT_EQ(question.stock.size(), 1U);
   EXPECT_EQ(best_plan(question).lines[0].action, Action::spare);
 }
 
 TEST(Entries, a_shim_that_cannot_be_is_left_out_and_the_plan_stands) {
-  const Cells bad[] = {{"spare", "A", -2.70, blank, blank}, {"spare", "A", 270.0, blank, blank},
-                       {"spare", "A", 2.70, 1.5, blank},    {"spare", "A", 2.70, -1.0, blank},
-                       {"sale", "A", 2.70, blank, -3.0},    {"used", "A", 2.70, blank, blank},
-                       {blank, "A", 2.70, blank, blank}};
-  for (const Cells& row : bad) {
+  const TypedRow bad[] = {{"spare", "A", -2.70, blank, blank}, {"spare", "A", 270.0, blank, blank},
+                          {"spare", "A", 2.70, 1.5, blank},    {"spare", "A", 2.70, -1.0, blank},
+                          {"sale", "A", 2.70, blank, -3.0},    {"used", "A", 2.70, blank, blank},
+                          {blank, "A", 2.70, blank, blank}};
+  for (const TypedRow& row : bad) {
     const Entries entries =
         read_entries({sound_valve("V")}, {row, {"spare", "A", 2.69, blank, blank}}, {});
     ASSERT_EQ(entries.troubles.size(), 1U);
@@ -469,7 +485,8 @@ TEST(Entries, a_shim_that_cannot_be_is_left_out_and_the_plan_stands) {
 
 TEST(Entries, a_price_of_a_spare_that_cannot_be_is_told_and_no_matter) {
   const Entries entries = read_entries({sound_valve("V")}, {{"spare", "A", 2.70, blank, -3.0}}, {});
-  EXPECT_EQ(told(entries), Told{"shims|1|price|spare 2.70 mm: the price, -3, is negative|note"});
+  EXPECT_EQ(told(entries),
+            Sentences{"shims|1|price|spare 2.70 mm: the price, -3, is negative|note"});
   EXPECT_EQ(sound_question(entries).stock.size(), 1U);
 }
 
@@ -483,77 +500,84 @@ TEST(Entries, a_table_of_one_valve_named_0_does_not_vanish) {
 TEST(Entries, counts_are_whole_and_not_negative) {
   EXPECT_EQ(
       troubles_of_shim({"spare", "A", 2.70, 1.5}),
-      Told{"shims|1|count|spare 2.70 mm is left out: the count, 1.5, is not a whole number|note"});
+      Sentences{
+          "shims|1|count|spare 2.70 mm is left out: the count, 1.5, is not a whole number|note"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, -1.0}),
-            Told{"shims|1|count|spare 2.70 mm is left out: the count, -1, is negative|note"});
+            Sentences{"shims|1|count|spare 2.70 mm is left out: the count, -1, is negative|note"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 2.70, 1e300}),
-            Told{"shims|1|count|spare 2.70 mm is left out: the count, 1e+300, is more than a "
-                 "million|note"});
+            Sentences{"shims|1|count|spare 2.70 mm is left out: the count, 1e+300, is more than a "
+                      "million|note"});
   EXPECT_EQ(
       troubles_of_shim({"spare", "A", 2.70, std::nan("")}),
-      Told{"shims|1|count|spare 2.70 mm is left out: the count is no number that can be|note"});
+      Sentences{
+          "shims|1|count|spare 2.70 mm is left out: the count is no number that can be|note"});
   EXPECT_EQ(
       troubles_of_shim({"spare", "A", 2.70, "two"}),
-      Told{"shims|1|count|spare 2.70 mm: the count, \"two\", is text where a number is due: it "
-           "does not count|note"});
+      Sentences{
+          "shims|1|count|spare 2.70 mm: the count, \"two\", is text where a number is due: it "
+          "does not count|note"});
 }
 
 TEST(Entries, prices_are_money) {
   EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, -3.0}),
-            Told{"shims|1|price|sale 2.70 mm is left out: the price, -3, is negative|note"});
-  EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, 1000000.5}),
-            Told{"shims|1|price|sale 2.70 mm is left out: the price, 1000000.5, is more than a "
-                 "million|note"});
+            Sentences{"shims|1|price|sale 2.70 mm is left out: the price, -3, is negative|note"});
+  EXPECT_EQ(
+      troubles_of_shim({"sale", "A", 2.70, blank, 1000000.5}),
+      Sentences{"shims|1|price|sale 2.70 mm is left out: the price, 1000000.5, is more than a "
+                "million|note"});
   EXPECT_EQ(
       troubles_of_shim({"sale", "A", 2.70, blank, std::nan("")}),
-      Told{"shims|1|price|sale 2.70 mm is left out: the price is no number that can be|note"});
-  EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, blank}), Told()) << "no prices at all";
-  EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, 0.0}), Told());
+      Sentences{"shims|1|price|sale 2.70 mm is left out: the price is no number that can be|note"});
+  EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, blank}), Sentences()) << "no prices at all";
+  EXPECT_EQ(troubles_of_shim({"sale", "A", 2.70, blank, 0.0}), Sentences());
   EXPECT_EQ(told(read_entries({sound_valve("V")},
                               {{"sale", "A", 2.70, blank, blank},
                                {"sale", "A", 2.75, blank, 4.0},
                                {"spare", "A", 2.75, blank, blank}},
                               {})),
-            Told{"shims|1|price|sale 2.70 mm: no price is given: counted as free|note"});
+            Sentences{"shims|1|price|sale 2.70 mm: no price is given: counted as free|note"});
 }
 
 TEST(Entries, missing_prices_are_told_in_one_line) {
-  EXPECT_EQ(told(read_entries({sound_valve("V")},
-                              {{"sale", "A", 2.65, blank, blank},
-                               {"sale", "A", 2.70, blank, blank},
-                               {"sale", "A", 2.75, blank, 4.0},
-                               {"sale", "A", 2.80, blank, blank}},
-                              {})),
-            Told{"shims|1|price|sale 2.65 mm: no price is given here and in 2 more: counted as "
-                 "free|note"});
+  EXPECT_EQ(
+      told(read_entries({sound_valve("V")},
+                        {{"sale", "A", 2.65, blank, blank},
+                         {"sale", "A", 2.70, blank, blank},
+                         {"sale", "A", 2.75, blank, 4.0},
+                         {"sale", "A", 2.80, blank, blank}},
+                        {})),
+      Sentences{"shims|1|price|sale 2.65 mm: no price is given here and in 2 more: counted as "
+                "free|note"});
 }
 
 // Common practice, no source: gaps are tenths of a millimetre, shims a few millimetres.
 TEST(Entries, an_unlikely_size_is_asked_about_but_stands) {
-  EXPECT_EQ(troubles_of_valve({"V", "A", 5.0, 20.0, 0.16, 3.0}), Told());
-  EXPECT_EQ(troubles_of_valve({"V", "A", 6.35, 27.5, 0.16, 0.20}),
-            (Told{"valves|1|clearance|valve V: the clearance, 6.35 mm, is unlikely: are unit and "
-                  "decimal mark right?|note",
-                  "valves|1|shim|valve V: the shim, 27.50 mm, is unlikely: are unit and decimal "
-                  "mark right?|note"}));
-  EXPECT_EQ(troubles_of_valve({"V", "A", 5.0, 100.0, 0.16, 0.20}),
-            (Told{"valves|1|clearance|valve V: the clearance, 5.00 mm, is at least twice the "
-                  "largest allowed, 0.20 mm: measure it again|note",
-                  "valves|1|shim|valve V: the shim, 100.00 mm, is unlikely: are unit and decimal "
-                  "mark right?|note"}));
+  EXPECT_EQ(troubles_of_valve({"V", "A", 5.0, 20.0, 0.16, 3.0}), Sentences());
+  EXPECT_EQ(
+      troubles_of_valve({"V", "A", 6.35, 27.5, 0.16, 0.20}),
+      (Sentences{"valves|1|clearance|valve V: the clearance, 6.35 mm, is unlikely: are unit and "
+                 "decimal mark right?|note",
+                 "valves|1|shim|valve V: the shim, 27.50 mm, is unlikely: are unit and decimal "
+                 "mark right?|note"}));
+  EXPECT_EQ(
+      troubles_of_valve({"V", "A", 5.0, 100.0, 0.16, 0.20}),
+      (Sentences{"valves|1|clearance|valve V: the clearance, 5.00 mm, is at least twice the "
+                 "largest allowed, 0.20 mm: measure it again|note",
+                 "valves|1|shim|valve V: the shim, 100.00 mm, is unlikely: are unit and decimal "
+                 "mark right?|note"}));
   const Entries entries = read_entries({{"V", "A", 6.35, 27.5, 0.16, 0.20}}, {}, {});
   EXPECT_EQ(sound_question(entries).valves[0].shim, 27.5_mm);
 }
 
 // Common practice, no source: 0.9 typed for 0.09 would put in a shim that holds the valve open.
 TEST(Entries, a_clearance_of_twice_the_largest_is_asked_about_but_stands) {
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.459, 2.75, 0.18, 0.23}), Told());
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.459, 2.75, 0.18, 0.23}), Sentences());
   EXPECT_EQ(troubles_of_valve({"1 EX L", "A", 0.90, 2.75, 0.18, 0.23}),
-            Told{"valves|1|clearance|valve 1 EX L: the clearance, 0.90 mm, is at least twice "
-                 "the largest allowed, 0.23 mm: measure it again|note"});
+            Sentences{"valves|1|clearance|valve 1 EX L: the clearance, 0.90 mm, is at least twice "
+                      "the largest allowed, 0.23 mm: measure it again|note"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.46, blank, 0.18, 0.23}).size(), 1U)
       << "before the shim is read, too";
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.90, blank, blank, blank}), Told())
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.90, blank, blank, blank}), Sentences())
       << "no limits to hold it against";
   const Entries entries = read_entries({{"V", "A", 0.90, 2.75, 0.18, 0.23}}, {}, {});
   EXPECT_EQ(sound_question(entries).valves[0].clearance, 0.9_mm);
@@ -561,16 +585,17 @@ TEST(Entries, a_clearance_of_twice_the_largest_is_asked_about_but_stands) {
 
 // Common practice, no source: 0.024 typed for 0.24 would put in a shim far too thin.
 TEST(Entries, a_clearance_of_a_fifth_of_the_smallest_is_asked_about_but_stands) {
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.049, 2.75, 0.24, 0.30}), Told());
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.049, 2.75, 0.24, 0.30}), Sentences());
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.048, 2.75, 0.24, 0.30}).size(), 1U);
-  EXPECT_EQ(troubles_of_valve({"1 EX L", "A", 0.024, 2.75, 0.24, 0.30}),
-            Told{"valves|1|clearance|valve 1 EX L: the clearance, 0.024 mm, is at most a fifth of "
-                 "the smallest allowed, 0.24 mm: measure it again|note"});
+  EXPECT_EQ(
+      troubles_of_valve({"1 EX L", "A", 0.024, 2.75, 0.24, 0.30}),
+      Sentences{"valves|1|clearance|valve 1 EX L: the clearance, 0.024 mm, is at most a fifth of "
+                "the smallest allowed, 0.24 mm: measure it again|note"});
   EXPECT_EQ(troubles_of_valve({"V", "A", 0.024, blank, 0.24, 0.30}).size(), 1U)
       << "before the shim is read, too";
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.024, blank, blank, blank}), Told())
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.024, blank, blank, blank}), Sentences())
       << "no limits to hold it against";
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.001, 2.75, 0.0, 0.30}), Told());
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.001, 2.75, 0.0, 0.30}), Sentences());
   const Entries entries = read_entries({{"V", "A", 0.024, 2.75, 0.24, 0.30}}, {}, {});
   EXPECT_EQ(sound_question(entries).valves[0].clearance, 0.024_mm);
 }
@@ -578,18 +603,18 @@ TEST(Entries, a_clearance_of_a_fifth_of_the_smallest_is_asked_about_but_stands) 
 TEST(Entries, a_clearance_of_zero_is_told_once_as_the_most_it_can_be) {
   EXPECT_EQ(told(read_entries(
                 {{"V", "A", 0.0, 2.75, 0.16, 0.20}, {"W", "A", 0.0, 2.75, 0.16, 0.20}}, {}, {})),
-            Told{no_blade_goes("valves|1", "valve V")});
+            Sentences{no_blade_goes("valves|1", "valve V")});
 }
 
 TEST(Entries, a_doubt_that_fills_the_limits_is_told_once) {
-  EXPECT_EQ(troubles_of_valve({"V", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.02}), Told())
+  EXPECT_EQ(troubles_of_valve({"V", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.02}), Sentences())
       << "one reading, the middle, can still prove it";
   EXPECT_EQ(
       told(read_entries({{"V", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.05},
                          {"W", "A", 0.18, 2.75, 0.16, 0.20, blank, 0.05}},
                         {}, {})),
-      Told{"valves|1|doubt|valve V: a doubt of 0.05 mm either way is too much for limits only "
-           "0.04 mm apart: no reading can prove the clearance good|note"});
+      Sentences{"valves|1|doubt|valve V: a doubt of 0.05 mm either way is too much for limits only "
+                "0.04 mm apart: no reading can prove the clearance good|note"});
 }
 
 TEST(Entries, a_spare_costs_nothing_whatever_its_price_says) {
@@ -599,15 +624,16 @@ TEST(Entries, a_spare_costs_nothing_whatever_its_price_says) {
 
 TEST(Entries, sizes_are_thicknesses) {
   EXPECT_EQ(troubles_of_shim({"spare", "A", -2.70}),
-            Told{"shims|1|size|the row is left out: the size, -2.7 mm, is negative|note"});
+            Sentences{"shims|1|size|the row is left out: the size, -2.7 mm, is negative|note"});
   EXPECT_EQ(
       troubles_of_shim({"spare", "A", 270.0}),
-      Told{"shims|1|size|the row is left out: 270 mm is no shim size. Did you mean 2.70?|note"});
+      Sentences{
+          "shims|1|size|the row is left out: 270 mm is no shim size. Did you mean 2.70?|note"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", 0.0}),
-            Told{"shims|1|size|no size is given: the row does not count|note"});
+            Sentences{"shims|1|size|no size is given: the row does not count|note"});
   EXPECT_EQ(troubles_of_shim({"spare", "A", blank, 2.0}),
-            Told{"shims|1|size|no size is given: the row does not count|note"});
-  EXPECT_EQ(troubles_of_shim({"", "", 0.0, blank, ""}), Told()) << "a blank row";
+            Sentences{"shims|1|size|no size is given: the row does not count|note"});
+  EXPECT_EQ(troubles_of_shim({"", "", 0.0, blank, ""}), Sentences()) << "a blank row";
 }
 
 EntryTable many_sizes(std::size_t count) {
@@ -618,74 +644,81 @@ EntryTable many_sizes(std::size_t count) {
 }
 
 TEST(Entries, twenty_thousand_shims_are_taken_and_one_more_is_not) {
-  EXPECT_EQ(told(read_entries({sound_valve("V")}, many_sizes(20'000), {})), Told());
+  EXPECT_EQ(told(read_entries({sound_valve("V")}, many_sizes(20'000), {})), Sentences());
   EXPECT_EQ(
       told(read_entries({sound_valve("V")}, many_sizes(20'001), {})),
-      Told{"shims|0||there are more than 20000 rows: leave out sizes that cannot serve|grave"});
+      Sentences{
+          "shims|0||there are more than 20000 rows: leave out sizes that cannot serve|grave"});
   EntryTable padded = many_sizes(3);
-  padded.resize(30'000, Cells(5));
-  EXPECT_EQ(told(read_entries({sound_valve("V")}, padded, {})), Told()) << "blank rows are none";
+  padded.resize(30'000, TypedRow(5));
+  EXPECT_EQ(told(read_entries({sound_valve("V")}, padded, {})), Sentences())
+      << "blank rows are none";
 }
 
 TEST(Entries, a_thousand_valves_are_taken_and_one_more_is_not) {
   EntryTable valves{valves_header};
   for (int i = 1; i <= 1'000; ++i) valves.push_back(sound_valve(std::to_string(i)));
-  EXPECT_EQ(told(read_entries(valves, {}, {})), Told());
-  valves.push_back(Cells(6));
-  EXPECT_EQ(told(read_entries(valves, {}, {})), Told()) << "a blank row is none";
+  EXPECT_EQ(told(read_entries(valves, {}, {})), Sentences());
+  valves.push_back(TypedRow(6));
+  EXPECT_EQ(told(read_entries(valves, {}, {})), Sentences()) << "a blank row is none";
   valves.push_back(sound_valve("one more"));
   valves.push_back(sound_valve("and another"));
-  EXPECT_EQ(told(read_entries(valves, {}, {})),
-            Told{"valves|0||there are more than 1000 valves: ask for one engine at a time|grave"});
+  EXPECT_EQ(
+      told(read_entries(valves, {}, {})),
+      Sentences{"valves|0||there are more than 1000 valves: ask for one engine at a time|grave"});
 }
 
 TEST(Entries, a_table_too_narrow_is_told_what_is_due) {
-  EXPECT_EQ(told(read_entries({{"V", "A", 0.12, 2.75}}, {{"spare", 2.7}}, {{"work"}})),
-            (Told{"valves|0||the table has 4 columns; at least 6 are due: name, series, clearance, "
-                  "shim, min and max|grave",
-                  "shims|0||the table has 2 columns; at least 3 are due: kind, series and "
-                  "size|grave",
-                  "rules|0||the table has 1 column; at least 2 are due: name and value|grave"}));
+  EXPECT_EQ(
+      told(read_entries({{"V", "A", 0.12, 2.75}}, {{"spare", 2.7}}, {{"work"}})),
+      (Sentences{"valves|0||the table has 4 columns; at least 6 are due: name, series, clearance, "
+                 "shim, min and max|grave",
+                 "shims|0||the table has 2 columns; at least 3 are due: kind, series and "
+                 "size|grave",
+                 "rules|0||the table has 1 column; at least 2 are due: name and value|grave"}));
 }
 
 TEST(Entries, columns_beyond_the_last_do_not_count) {
-  Cells wide = sound_valve("V");
+  TypedRow wide = sound_valve("V");
   wide.insert(wide.end(), {blank, blank, blank, blank, "a remark", -7.0});
-  EXPECT_EQ(troubles_of_valve(wide), Told());
+  EXPECT_EQ(troubles_of_valve(wide), Sentences());
 }
 
 TEST(Entries, rules_are_known_by_name) {
-  EXPECT_EQ(troubles_of_rule({"thrift", "yes"}),
-            Told{"rules|1|name|rule \"thrift\": it is not known: the rules are touch good, work, "
-                 "doubt, first and nearest|grave"});
-  EXPECT_EQ(troubles_of_rule({"", "yes"}),
-            Told{"rules|1|name|there is a value without a rule: the rules are touch good, work, "
-                 "doubt, first and nearest|grave"});
-  EXPECT_EQ(troubles_of_rule({" Touch Good", 1.0}), Told());
+  EXPECT_EQ(
+      troubles_of_rule({"thrift", "yes"}),
+      Sentences{"rules|1|name|rule \"thrift\": it is not known: the rules are touch good, work, "
+                "doubt, first and nearest|grave"});
+  EXPECT_EQ(
+      troubles_of_rule({"", "yes"}),
+      Sentences{"rules|1|name|there is a value without a rule: the rules are touch good, work, "
+                "doubt, first and nearest|grave"});
+  EXPECT_EQ(troubles_of_rule({" Touch Good", 1.0}), Sentences());
   EXPECT_EQ(troubles_of_rule({"nearest", "often"}),
-            Told{"rules|1|value|rule \"nearest\": \"often\" is neither yes nor no|grave"});
+            Sentences{"rules|1|value|rule \"nearest\": \"often\" is neither yes nor no|grave"});
   EXPECT_TRUE(read_entries({}, {}, {{"nearest", "yes"}}).question.rules.nearest);
   EXPECT_FALSE(read_entries({}, {}, {{"nearest", blank}}).question.rules.nearest);
   EXPECT_EQ(troubles_of_rule({"touch good", "often"}),
-            Told{"rules|1|value|rule \"touch good\": \"often\" is neither yes nor no|grave"});
+            Sentences{"rules|1|value|rule \"touch good\": \"often\" is neither yes nor no|grave"});
   EXPECT_EQ(troubles_of_rule({"first", "speed"}),
-            Told{"rules|1|value|rule \"first\": \"speed\" is neither cost nor aim|grave"});
+            Sentences{"rules|1|value|rule \"first\": \"speed\" is neither cost nor aim|grave"});
   EXPECT_EQ(troubles_of_rule({"first", 1.0}),
-            Told{"rules|1|value|rule \"first\": \"1\" is neither cost nor aim|grave"});
+            Sentences{"rules|1|value|rule \"first\": \"1\" is neither cost nor aim|grave"});
   EXPECT_EQ(troubles_of_rule({"work", -1.0}),
-            Told{"rules|1|value|rule \"work\": the price of work, -1, is negative|grave"});
+            Sentences{"rules|1|value|rule \"work\": the price of work, -1, is negative|grave"});
   EXPECT_EQ(
       troubles_of_rule({"work", "dear"}),
-      Told{"rules|1|value|rule \"work\": the price of work, \"dear\", is text where a number is "
-           "due: it does not count|note"});
+      Sentences{
+          "rules|1|value|rule \"work\": the price of work, \"dear\", is text where a number is "
+          "due: it does not count|note"});
   EXPECT_EQ(told(read_entries({}, {}, {{"work", 1.0}, {"work", 2.0}})),
-            Told{"rules|2|name|rule \"work\": it stands in row 1 too|grave"});
+            Sentences{"rules|2|name|rule \"work\": it stands in row 1 too|grave"});
 }
 
 TEST(Entries, a_rule_without_a_value_takes_its_default) {
   const Entries entries =
       read_entries({}, {}, {{"touch good", ""}, {"work", blank}, {"doubt", blank}, {"first", " "}});
-  EXPECT_EQ(told(entries), Told());
+  EXPECT_EQ(told(entries), Sentences());
   EXPECT_FALSE(entries.question.rules.touch_good);
   EXPECT_EQ(entries.question.rules.work, Money());
   EXPECT_TRUE(entries.question.rules.use_doubt);
@@ -699,9 +732,9 @@ TEST(Entries, troubles_come_in_the_order_of_table_row_and_column) {
   std::vector<std::string> places;
   for (const Trouble& trouble : entries.troubles)
     places.push_back(trouble.table + std::to_string(trouble.row) + trouble.column);
-  EXPECT_EQ(places, (Told{"valves1min", "valves1doubt", "valves1locked", "valves2name",
-                          "valves2clearance", "shims1kind", "shims1size", "shims1count",
-                          "shims1price", "shims2series", "rules1value"}));
+  EXPECT_EQ(places, (Sentences{"valves1min", "valves1doubt", "valves1locked", "valves2name",
+                               "valves2clearance", "shims1kind", "shims1size", "shims1count",
+                               "shims1price", "shims2series", "rules1value"}));
 }
 
 TEST(SoundQuestion, throws_the_first_grave_trouble_with_its_place) {
@@ -776,7 +809,7 @@ class RandomTables {
     const std::size_t columns = chance(nonsense) ? below(12) : due.size();
     EntryTable table;
     for (std::size_t i = 0; i < rows; ++i) {
-      Cells row;
+      TypedRow row;
       for (std::size_t j = 0; j < columns; ++j)
         row.push_back(j < due.size() && !chance(nonsense) ? one_of(due[j]) : anything());
       table.push_back(std::move(row));

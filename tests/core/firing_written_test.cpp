@@ -23,7 +23,7 @@ std::vector<double> degrees_in(std::string_view text) {
   return degrees;
 }
 
-std::string trouble_with(std::string_view text) {
+std::string refusal_of_order(std::string_view text) {
   try {
     firing_written(text);
   } catch (const BadInput& trouble) {
@@ -55,14 +55,14 @@ TEST(FiringWritten, commas_too_many_between_cylinders_part_them_as_one_does) {
 }
 
 TEST(FiringWritten, what_makes_no_sense_is_told_in_words) {
-  EXPECT_THAT(trouble_with("1 at 0, 2 at 900"), HasSubstr("between 0\u00b0 and 720\u00b0"));
-  EXPECT_THAT(trouble_with("1 at 0, 2 at -90"), HasSubstr("between 0\u00b0 and 720\u00b0"));
-  EXPECT_THAT(trouble_with("1 at 0, 3 at 270"), HasSubstr("leaves out cylinder 2"));
-  EXPECT_THAT(trouble_with("1 at 0, 1 at 270"), HasSubstr("names cylinder 1 more than once"));
-  EXPECT_THAT(trouble_with("1 at 90, 2 at 270"), HasSubstr("its own is 0"));
-  EXPECT_THAT(trouble_with("1 at 0, 2.5 at 270"), HasSubstr("cylinder 2.5"));
-  EXPECT_THAT(trouble_with("1-3-2-4-2"), HasSubstr("names cylinder 2 more than once"));
-  EXPECT_THAT(trouble_with(""), HasSubstr("the firing order is empty"));
+  EXPECT_THAT(refusal_of_order("1 at 0, 2 at 900"), HasSubstr("between 0\u00b0 and 720\u00b0"));
+  EXPECT_THAT(refusal_of_order("1 at 0, 2 at -90"), HasSubstr("between 0\u00b0 and 720\u00b0"));
+  EXPECT_THAT(refusal_of_order("1 at 0, 3 at 270"), HasSubstr("leaves out cylinder 2"));
+  EXPECT_THAT(refusal_of_order("1 at 0, 1 at 270"), HasSubstr("names cylinder 1 more than once"));
+  EXPECT_THAT(refusal_of_order("1 at 90, 2 at 270"), HasSubstr("its own is 0"));
+  EXPECT_THAT(refusal_of_order("1 at 0, 2.5 at 270"), HasSubstr("cylinder 2.5"));
+  EXPECT_THAT(refusal_of_order("1-3-2-4-2"), HasSubstr("names cylinder 2 more than once"));
+  EXPECT_THAT(refusal_of_order(""), HasSubstr("the firing order is empty"));
 }
 
 TEST(FiringWritten, of_a_known_engine_either_form_names_its_cylinders_alone) {
@@ -76,7 +76,7 @@ TEST(FiringWritten, a_line_that_is_neither_form_is_told_how_to_be_one) {
   for (const auto* text :
        {"1 at", "at", ":", "1 at 0, 2", "1 at 0 2 270", "1 at zero", "1::0", "1 at 0, at 270",
         "1 at 0,2 at 270", "one at 0", "1 at 0,,2", "1 at 1e3", "1 at 0-2 at 9"})
-    EXPECT_THAT(trouble_with(text), HasSubstr("such as 1 at 0, 2 at 270")) << text;
+    EXPECT_THAT(refusal_of_order(text), HasSubstr("such as 1 at 0, 2 at 270")) << text;
 }
 
 }  // namespace

@@ -12,7 +12,7 @@
 namespace shimwright {
 namespace {
 
-std::string refusal(double amount) {
+std::string refused_amount(double amount) {
   try {
     Money::of(amount);
   } catch (const BadInput& bad) {
@@ -44,14 +44,15 @@ TEST(Money, sums_are_exact) {
 }
 
 TEST(Money, refuses_sums_that_cannot_be_in_a_sentence) {
-  EXPECT_EQ(refusal(-3), "a price of -3 is negative");
-  EXPECT_EQ(refusal(-0.001), "a price of -0.001 is negative");
-  EXPECT_EQ(refusal(1'000'001), "a price of 1000001 is more than a million");
-  EXPECT_EQ(refusal(std::nan("")), "a price is not a finite number");
-  EXPECT_EQ(refusal(std::numeric_limits<double>::infinity()), "a price is not a finite number");
-  EXPECT_EQ(refusal(0), "");
-  EXPECT_EQ(refusal(-0.0), "");
-  EXPECT_EQ(refusal(1'000'000), "");
+  EXPECT_EQ(refused_amount(-3), "a price of -3 is negative");
+  EXPECT_EQ(refused_amount(-0.001), "a price of -0.001 is negative");
+  EXPECT_EQ(refused_amount(1'000'001), "a price of 1000001 is more than a million");
+  EXPECT_EQ(refused_amount(std::nan("")), "a price is not a finite number");
+  EXPECT_EQ(refused_amount(std::numeric_limits<double>::infinity()),
+            "a price is not a finite number");
+  EXPECT_EQ(refused_amount(0), "");
+  EXPECT_EQ(refused_amount(-0.0), "");
+  EXPECT_EQ(refused_amount(1'000'000), "");
 }
 
 }  // namespace

@@ -13,7 +13,7 @@ namespace {
 using questions::sale;
 using questions::spare;
 
-Valve valve(std::string name, Length clearance, Length shim, Limits limits, Length aim) {
+Valve valve_aimed_at(std::string name, Length clearance, Length shim, Limits limits, Length aim) {
   Valve made;
   made.name = std::move(name);
   made.clearance = clearance;
@@ -38,7 +38,7 @@ bool is_chosen(const PlanQuestion& question, WayKind kind) {
 // One valve tight by 0.06, whose own aim takes a shim that costs more than another that serves.
 PlanQuestion dear_and_cheap() {
   PlanQuestion question;
-  question.valves = {valve("1", 0.10_mm, 2.80_mm, {0.16_mm, 0.22_mm}, 0.20_mm)};
+  question.valves = {valve_aimed_at("1", 0.10_mm, 2.80_mm, {0.16_mm, 0.22_mm}, 0.20_mm)};
   question.stock = {sale("", 2.70_mm, Money::of(9)), sale("", 2.72_mm, Money::of(5))};
   return question;
 }
@@ -65,8 +65,8 @@ TEST(OtherWays, nothing_bought_leaves_outside_what_only_a_purchase_mends) {
 
 TEST(OtherWays, a_good_valve_may_give_its_shim) {
   PlanQuestion question;
-  question.valves = {valve("tight", 0.10_mm, 2.80_mm, {0.16_mm, 0.22_mm}, 0.20_mm),
-                     valve("good", 0.20_mm, 2.70_mm, {0.16_mm, 0.22_mm}, 0.20_mm)};
+  question.valves = {valve_aimed_at("tight", 0.10_mm, 2.80_mm, {0.16_mm, 0.22_mm}, 0.20_mm),
+                     valve_aimed_at("good", 0.20_mm, 2.70_mm, {0.16_mm, 0.22_mm}, 0.20_mm)};
   question.stock = {sale("", 2.72_mm, Money::of(5)), spare("", 2.68_mm)};
   question.valves[0].limits = {0.19_mm, 0.21_mm};
   const PlanSum chosen = sum_by(question, WayKind::as_chosen);
@@ -81,8 +81,8 @@ TEST(OtherWays, a_good_valve_may_give_its_shim) {
 TEST(OtherWays, the_nearest_shim_lets_a_valve_that_none_serves_give_its_own) {
   PlanQuestion question;
   const Limits limits{0.25_mm, 0.27_mm};
-  question.valves = {valve("A", 0.10_mm, 2.48_mm, limits, 0.26_mm),
-                     valve("B", 0.24_mm, 2.50_mm, limits, 0.26_mm)};
+  question.valves = {valve_aimed_at("A", 0.10_mm, 2.48_mm, limits, 0.26_mm),
+                     valve_aimed_at("B", 0.24_mm, 2.50_mm, limits, 0.26_mm)};
   for (Length size = 2.00_mm; size <= 3.50_mm; size += 0.05_mm)
     question.stock.push_back(sale("", size, Money()));
   EXPECT_EQ(sum_by(question, WayKind::as_chosen).outside, 2u);
@@ -102,8 +102,8 @@ TEST(OtherWays, a_rule_that_is_chosen_already_is_said_so) {
 
 TEST(OtherWays, doubt_and_unread_valves_are_counted_apart) {
   PlanQuestion question;
-  question.valves = {valve("doubtful", 0.165_mm, 2.80_mm, {0.16_mm, 0.22_mm}, 0.20_mm),
-                     valve("unread", 0.20_mm, 2.80_mm, {0.16_mm, 0.22_mm}, 0.20_mm)};
+  question.valves = {valve_aimed_at("doubtful", 0.165_mm, 2.80_mm, {0.16_mm, 0.22_mm}, 0.20_mm),
+                     valve_aimed_at("unread", 0.20_mm, 2.80_mm, {0.16_mm, 0.22_mm}, 0.20_mm)};
   question.valves[0].doubt = 0.01_mm;
   question.valves[1].clearance.reset();
   EXPECT_EQ(sum_by(question, WayKind::as_chosen), (PlanSum{.in_doubt = 1, .from_aim = 0.035_mm}));

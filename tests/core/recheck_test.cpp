@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "arrival_values.hpp"
 #include "bench_entries.hpp"
 #include "core/service/order_command.hpp"
 #include "core/service/recheck.hpp"
@@ -14,8 +15,6 @@ namespace shimwright::tests {
 namespace {
 
 using enum RecheckVerdict;
-
-enum { series, ordered, price, when, arrived, mark, micrometer };  // values of a row of Arrivals
 
 // 1 EX L wants a shim of 2.65, which is bought; 1 IN L and 1 IN R want each other's; the others are
 // good.

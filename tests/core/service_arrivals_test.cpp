@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "arrival_values.hpp"
 #include "core/service/arrivals.hpp"
 #include "core/service/bench_commands.hpp"
 #include "core/service/order_command.hpp"
@@ -14,12 +15,6 @@
 
 namespace shimwright::tests {
 namespace {
-
-enum { series, ordered, price, when, arrived, mark, micrometer };  // values of a row
-
-bool tells(const std::string& words, std::string_view part) {
-  return words.find(part) != std::string::npos;
-}
 
 // Two valves out of limits, each of which wants a shim of its own: 1 EX L 2.65 and 3 IN L 2.55.
 class Arrivals : public ::testing::Test {

@@ -12,10 +12,6 @@
 namespace shimwright::tests {
 namespace {
 
-bool tells(const std::string& words, std::string_view part) {
-  return words.find(part) != std::string::npos;
-}
-
 // Two inlet valves of one stop, each of which wants the other's shim: one stands empty meanwhile.
 class Bench : public ::testing::Test {
  protected:

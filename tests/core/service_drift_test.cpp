@@ -20,7 +20,7 @@ namespace {
 using testing::HasSubstr;
 using testing::StartsWith;
 
-ServiceEntries engine() {
+ServiceEntries driven_engine() {
   ServiceEntries entries;
   entries.set("side", "exhaust", 0, 0.20).set("side", "exhaust", 1, 0.28);
   entries.set("side", "inlet", 0, 0.14).set("side", "inlet", 1, 0.22);
@@ -70,7 +70,7 @@ EntryTable log_of(const std::string& valve, const std::vector<std::array<double,
 }
 
 TEST(DriftShown, of_an_empty_log_is_calm_and_blank) {
-  const auto entries = engine();
+  const auto entries = driven_engine();
   const View shown = view(entries, EntryTable(200, std::vector<Entry>(log_columns)));
   EXPECT_EQ(shown["drift"].rows.size(), entries.valves().size());
   EXPECT_EQ(of(entries, shown, "1 EX L", "words"), "");
@@ -83,7 +83,7 @@ TEST(DriftShown, of_an_empty_log_is_calm_and_blank) {
 
 // The worked example of README: a change of shim hides no wear.
 TEST(DriftShown, has_the_figures_of_the_functions) {
-  auto entries = engine();
+  auto entries = driven_engine();
   entries.set("side", "exhaust", 0, 0.10).set("side", "exhaust", 1, 0.20);
   const View shown = view(entries, log_of("1 EX L", {{0, 0.20, 2.70, 2.70},
                                                      {12000, 0.19, 2.70, 2.68},
@@ -103,7 +103,7 @@ TEST(DriftShown, has_the_figures_of_the_functions) {
 }
 
 TEST(DriftShown, takes_the_shim_of_the_last_check_whatever_the_order_of_the_rows) {
-  auto entries = engine();
+  auto entries = driven_engine();
   entries.set("side", "exhaust", 0, 0.10).set("side", "exhaust", 1, 0.20);
   auto log = log_of("1 EX L", {{0, 0.20, 2.70, 2.70},
                                {12000, 0.19, 2.70, 2.68},
@@ -116,7 +116,7 @@ TEST(DriftShown, takes_the_shim_of_the_last_check_whatever_the_order_of_the_rows
 }
 
 TEST(DriftShown, never_goes_beyond_the_manuals_interval) {
-  auto entries = engine();
+  auto entries = driven_engine();
   entries.setting("interval", 12'000.0);
   const View shown = view(entries, table_of(invented_log(entries.valves(), 3)));
   EXPECT_EQ(once(shown, "at"), "at 48\u00a0000 km");
@@ -125,7 +125,7 @@ TEST(DriftShown, never_goes_beyond_the_manuals_interval) {
 }
 
 TEST(DriftShown, of_one_and_two_checks_says_what_it_can_and_what_it_cannot) {
-  auto entries = engine();
+  auto entries = driven_engine();
   const View one = view(entries, table_of(invented_log(entries.valves(), 1)));
   EXPECT_EQ(of(entries, one, "1 EX L", "course"), "1 of 3 checks");
   EXPECT_EQ(of(entries, one, "1 EX L", "words"), "One check: nothing to hold it against yet.");
@@ -146,7 +146,7 @@ TEST(DriftShown, of_one_and_two_checks_says_what_it_can_and_what_it_cannot) {
 }
 
 TEST(DriftShown, finds_a_valve_that_moves_unlike_its_siblings) {
-  const auto entries = engine();
+  const auto entries = driven_engine();
   const View shown = view(entries, table_of(invented_log(entries.valves(), 6, "2 EX L")));
   EXPECT_EQ(of(entries, shown, "2 EX L", "words"),
             "Closes faster than its siblings: have valve and seat looked at.");
@@ -159,7 +159,7 @@ TEST(DriftShown, finds_a_valve_that_moves_unlike_its_siblings) {
 }
 
 TEST(DriftShown, of_a_valve_that_may_be_at_its_limit_says_so_aloud) {
-  const auto entries = engine();
+  const auto entries = driven_engine();
   const View shown = view(entries, log_of("1 EX L", {{0, 0.26, 2.70, 2.70},
                                                      {12000, 0.25, 2.70, 2.70},
                                                      {24000, 0.22, 2.70, 2.70},
@@ -188,7 +188,7 @@ TEST(DriftShown, has_no_words_on_a_valve_that_are_wider_than_their_column) {
 }
 
 TEST(DriftShown, of_gaps_that_are_all_equal_asks_whether_they_were_measured) {
-  const auto entries = engine();
+  const auto entries = driven_engine();
   const View shown =
       view(entries,
            log_of("1 IN L",
@@ -200,7 +200,7 @@ TEST(DriftShown, of_gaps_that_are_all_equal_asks_whether_they_were_measured) {
 }
 
 TEST(DriftShown, tells_of_each_odd_history_and_loses_no_other_row) {
-  auto entries = engine();
+  auto entries = driven_engine();
   EntryTable log = table_of(invented_log(entries.valves(), 4));
   const auto at = [&log](std::size_t row, LogColumn column) -> Entry& {
     return log[row][static_cast<std::size_t>(column)];
@@ -222,7 +222,7 @@ TEST(DriftShown, tells_of_each_odd_history_and_loses_no_other_row) {
 }
 
 TEST(DriftShown, counts_a_further_round_of_a_check_with_the_first) {
-  const auto entries = engine();
+  const auto entries = driven_engine();
   auto rows = invented_log(entries.valves(), 3);
   LogRow again = rows.back();
   again.round = 2;
@@ -233,7 +233,7 @@ TEST(DriftShown, counts_a_further_round_of_a_check_with_the_first) {
 }
 
 TEST(DriftShown, speaks_of_hours_and_inches_and_with_a_comma) {
-  auto entries = engine();
+  auto entries = driven_engine();
   entries.setting("unit", "inch").setting("half", "0,5").setting("distance unit", "hours");
   entries.setting("interval", 200.0);
   entries.set("side", "exhaust", 0, 0.004).set("side", "exhaust", 1, 0.008);
@@ -250,7 +250,7 @@ TEST(DriftShown, speaks_of_hours_and_inches_and_with_a_comma) {
 }
 
 TEST(DriftShown, says_when_the_charts_are_not_those_of_the_log) {
-  auto entries = engine();
+  auto entries = driven_engine();
   const auto log = table_of(invented_log(entries.valves(), 4));
   EXPECT_THAT(box(view(entries, log)), HasSubstr("For the charts press Draw the drift."));
   entries.set("drawn", "drift", 0, once(view(entries, log), "mark"));
@@ -262,7 +262,7 @@ TEST(DriftShown, says_when_the_charts_are_not_those_of_the_log) {
 }
 
 TEST(DriftCharts, show_every_check_with_the_shim_now_in_place_and_mark_the_changes) {
-  const auto entries = engine();
+  const auto entries = driven_engine();
   const auto service = entries.service();
   const auto found = drift_findings_in(service, table_of(invented_log(entries.valves(), 6)));
   const auto charts = drift_charts(service, found);
@@ -296,7 +296,7 @@ TEST(DriftCharts, show_every_check_with_the_shim_now_in_place_and_mark_the_chang
 // The line of a chart meets the limit where the table says, and so does its bound.
 // The gap that sent the valve into another round was no reading of its wear.
 TEST(DriftShown, of_a_check_with_rounds_only_the_first_gap_found_and_the_last_one_left_count) {
-  const auto service = engine().service();
+  const auto service = driven_engine().service();
   const auto row = [](std::int64_t check, std::int64_t round, double distance, double found,
                       double shim, double fitted, double left) {
     return LogRow{.check = check,
@@ -327,7 +327,7 @@ TEST(DriftShown, of_a_check_with_rounds_only_the_first_gap_found_and_the_last_on
 }
 
 TEST(DriftCharts, draw_the_lines_of_the_table) {
-  auto entries = engine();
+  auto entries = driven_engine();
   entries.set("side", "exhaust", 0, 0.10).set("side", "exhaust", 1, 0.20);
   const auto service = entries.service();
   const auto found = drift_findings_in(service, log_of("1 EX L", {{0, 0.20, 2.70, 2.70},

@@ -54,6 +54,11 @@ class ServiceEntries {
   std::vector<std::string> valves_;
 };
 
+// Whether these words stand somewhere in it.
+inline bool tells(const std::string& all, std::string_view words) {
+  return all.find(words) != std::string::npos;
+}
+
 // What a sheet's box says, its lines joined.
 std::string box_of(const View& view, std::string_view sheet);
 

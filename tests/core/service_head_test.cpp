@@ -14,10 +14,6 @@
 namespace shimwright::tests {
 namespace {
 
-bool tells(const std::string& words, std::string_view part) {
-  return words.find(part) != std::string::npos;
-}
-
 TEST(HeadKey, counts_the_valves_in_each_state) {
   ServiceEntries book;
   book.limits(0.16, 0.22).setting("doubt", 0.01);

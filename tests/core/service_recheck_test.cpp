@@ -14,10 +14,6 @@
 namespace shimwright::tests {
 namespace {
 
-bool tells(const std::string& words, std::string_view part) {
-  return words.find(part) != std::string::npos;
-}
-
 // 1 EX L wants a shim of 2.65, which is bought; all others are good.
 class RecheckSheet : public ::testing::Test {
  protected:

@@ -162,10 +162,6 @@ ServiceEntries sound_entries() {
   return entries_of(made_up_job(1, layout), layout);
 }
 
-bool tells(const std::string& words, std::string_view part) {
-  return words.find(part) != std::string::npos;
-}
-
 class SlippedEntry : public ::testing::TestWithParam<Slip> {};
 
 TEST_P(SlippedEntry, is_told_on_its_sheet_on_plan_and_on_read_me_first) {

@@ -39,7 +39,7 @@ TEST(ShownTable, comes_back_from_its_text_as_it_was) {
 
 // As XML keeps neither control characters nor runs of white space.
 TEST(ShownTable, its_text_survives_a_file) {
-  const std::string text = as_text({{"note"}, {{"a\nb"}}});
+  const std::string text = as_text(ShownTable{{"note"}, {{"a\nb"}}});
   for (const char c : text) EXPECT_GE(static_cast<unsigned char>(c), 0x20);
 }
 

@@ -3,14 +3,13 @@
 // The stages of a check, one after the other and out of turn.
 #include <gtest/gtest.h>
 
+#include "arrival_values.hpp"
 #include "bench_entries.hpp"
 #include "core/service/order_command.hpp"
 #include "core/service/stage.hpp"
 
 namespace shimwright::tests {
 namespace {
-
-enum { series, ordered, price, when, arrived, mark, micrometer };  // values of a row of Arrivals
 
 // 1 EX L wants a shim that is to be bought; all others are good.
 class Stages : public ::testing::Test {

@@ -7,12 +7,11 @@
 #include <string>
 #include <vector>
 
+#include "blank.hpp"
 #include "core/values/bad_input.hpp"
 
 namespace shimwright {
 namespace {
-
-const Entry blank;
 
 using Stops = std::vector<std::vector<int>>;  // of each valve
 

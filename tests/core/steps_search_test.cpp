@@ -23,11 +23,12 @@ std::vector<bool> waiting_in(const FittingQuestion& question, const FittingSteps
   return waits;
 }
 
-struct Tally {
+struct SearchTally {
   std::size_t turns = 0, stand_ins = 0, waiting = 0, unproved = 0;
 };
 
-void hold_against_every_way(const FittingQuestion& question, std::uint64_t seed, Tally& tally) {
+void hold_against_every_way(const FittingQuestion& question, std::uint64_t seed,
+                            SearchTally& tally) {
   const FittingSteps result = fitting_steps(question);
   ASSERT_EQ(model::play(question, result), "") << "seed " << seed;
   tally.unproved += !result.least;
@@ -50,7 +51,7 @@ void hold_against_every_way(const FittingQuestion& question, std::uint64_t seed,
 }
 
 TEST(StepsSearch, no_way_has_fewer_turns_or_stand_ins_for_up_to_five_valves) {
-  Tally tally;
+  SearchTally tally;
   const questions::FittingShape shape{.valves = 5, .stops = 3, .spares = 2, .series = 6};
   for (std::uint64_t seed = 1; seed <= 8'000 && !HasFatalFailure(); ++seed)
     hold_against_every_way(questions::shuffled(shape, seed), seed, tally);
@@ -60,7 +61,7 @@ TEST(StepsSearch, no_way_has_fewer_turns_or_stand_ins_for_up_to_five_valves) {
 }
 
 TEST(StepsSearch, nor_for_up_to_six_valves_at_two_stops) {
-  Tally tally;
+  SearchTally tally;
   const questions::FittingShape shape{
       .valves = 6, .stops = 2, .spares = 1, .several = 1000, .series = 0};
   for (std::uint64_t seed = 1; seed <= 1'000 && !HasFatalFailure(); ++seed)
@@ -73,7 +74,7 @@ TEST(StepsSearch, nor_for_up_to_six_valves_at_two_stops) {
 // Rings are here done at times by a valve that carries a shim from stop to stop; that none of
 // those that wait could be so done is looked at too, though the steps do not always prove it.
 TEST(StepsSearch, nor_with_many_valves_open_at_two_of_four_stops) {
-  Tally tally;
+  SearchTally tally;
   const questions::FittingShape shape{.valves = 5, .stops = 4, .several = 2, .series = 8};
   for (std::uint64_t seed = 1; seed <= 3'000 && !HasFatalFailure(); ++seed)
     hold_against_every_way(questions::shuffled(shape, seed), seed, tally);
@@ -85,7 +86,7 @@ TEST(StepsSearch, nor_with_many_valves_open_at_two_of_four_stops) {
 // Larger ones, where an order of visits that only swaps two stops may matter. A sample: far more of
 // them were looked at once.
 TEST(StepsSearch, nor_for_up_to_seven_valves_at_four_stops_many_open_at_several) {
-  Tally tally;
+  SearchTally tally;
   for (const std::int64_t valves : {6, 7}) {
     const questions::FittingShape shape{
         .valves = valves, .stops = 4, .spares = 2, .several = 3, .series = 0};
@@ -117,7 +118,7 @@ TEST(StepsSearch, orders_that_differ_by_two_visits_swapped_are_all_looked_at) {
 
 // Each was found by a fault put into the search on purpose, which nothing smaller showed.
 TEST(StepsSearch, nor_for_questions_that_showed_a_fault_before) {
-  Tally tally;
+  SearchTally tally;
   const questions::FittingShape many{
       .valves = 8, .stops = 4, .spares = 2, .several = 3, .series = 0};
   // The order with the shortest way needs more stand-ins; a ring needs one, not two.
@@ -137,7 +138,7 @@ TEST(StepsSearch, nor_for_questions_that_showed_a_fault_before) {
 }
 
 TEST(StepsSearch, nor_for_the_best_plans_of_small_heads) {
-  Tally tally;
+  SearchTally tally;
   for (std::uint64_t seed = 1; seed <= 60'000 && !HasFatalFailure(); ++seed) {
     const PlanQuestion head = questions::crowded(6, seed);
     hold_against_every_way(questions::planned(head, 3, 6, seed), seed, tally);

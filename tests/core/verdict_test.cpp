@@ -13,10 +13,10 @@
 namespace shimwright {
 namespace {
 
-constexpr Limits limits{0.16_mm, 0.20_mm};
+constexpr Limits usual_limits{0.16_mm, 0.20_mm};
 
 template <typename Check>
-std::string refusal(const Check& check) {
+std::string refusal_of(const Check& check) {
   try {
     check();
   } catch (const BadInput& bad) {
@@ -26,16 +26,16 @@ std::string refusal(const Check& check) {
 }
 
 TEST(State, a_reading_at_the_limit_is_good) {
-  EXPECT_EQ(state_of(0.16_mm, limits), State::good);
-  EXPECT_EQ(state_of(0.20_mm, limits), State::good);
-  EXPECT_EQ(state_of(0.159999_mm, limits), State::tight);
-  EXPECT_EQ(state_of(0.200001_mm, limits), State::loose);
-  EXPECT_EQ(state_of(Length(), limits), State::tight);
-  EXPECT_EQ(state_of(0.18_mm, limits), State::good);
+  EXPECT_EQ(state_of(0.16_mm, usual_limits), State::good);
+  EXPECT_EQ(state_of(0.20_mm, usual_limits), State::good);
+  EXPECT_EQ(state_of(0.159999_mm, usual_limits), State::tight);
+  EXPECT_EQ(state_of(0.200001_mm, usual_limits), State::loose);
+  EXPECT_EQ(state_of(Length(), usual_limits), State::tight);
+  EXPECT_EQ(state_of(0.18_mm, usual_limits), State::good);
 }
 
 TEST(State, without_a_reading_is_unread) {
-  EXPECT_EQ(state_of(std::nullopt, limits), State::unread);
+  EXPECT_EQ(state_of(std::nullopt, usual_limits), State::unread);
 }
 
 // ILAC-G8:09/2019, 4.2.3 with w = U, for an upper limit TL: pass y <= TL-w; conditional pass
@@ -59,23 +59,24 @@ TEST(State, zones_are_those_of_the_guarded_decision_rule) {
                         {0.200001_mm, "loose?"},
                         {0.21_mm, "loose?"},
                         {0.210001_mm, "loose"}})
-    EXPECT_EQ(word_for(state_of(c.clearance, limits, 0.01_mm)), c.word) << text_of(c.clearance);
+    EXPECT_EQ(word_for(state_of(c.clearance, usual_limits, 0.01_mm)), c.word)
+        << text_of(c.clearance);
 }
 
 TEST(State, the_middle_alone_is_good_where_the_guard_bands_meet) {
-  EXPECT_EQ(state_of(0.18_mm, limits, 0.02_mm), State::good);
-  EXPECT_EQ(state_of(0.179999_mm, limits, 0.02_mm), State::tight_doubtful);
-  EXPECT_EQ(state_of(0.180001_mm, limits, 0.02_mm), State::loose_doubtful);
+  EXPECT_EQ(state_of(0.18_mm, usual_limits, 0.02_mm), State::good);
+  EXPECT_EQ(state_of(0.179999_mm, usual_limits, 0.02_mm), State::tight_doubtful);
+  EXPECT_EQ(state_of(0.180001_mm, usual_limits, 0.02_mm), State::loose_doubtful);
 }
 
-// Where 2w exceeds max - min, the acceptance limits min + w and max - w cross, so that no reading
-// lies between them: arithmetic, no source needed.
+// Where 2w exceeds max - min, the acceptance usual_limits min + w and max - w cross, so that no
+// reading lies between them: arithmetic, no source needed.
 TEST(State, where_the_guard_bands_overlap_nothing_is_good_and_a_tie_is_tight) {
-  EXPECT_EQ(state_of(0.18_mm, limits, 0.03_mm), State::tight_doubtful);
-  EXPECT_EQ(state_of(0.180001_mm, limits, 0.03_mm), State::loose_doubtful);
-  EXPECT_EQ(state_of(0.179999_mm, limits, 0.03_mm), State::tight_doubtful);
+  EXPECT_EQ(state_of(0.18_mm, usual_limits, 0.03_mm), State::tight_doubtful);
+  EXPECT_EQ(state_of(0.180001_mm, usual_limits, 0.03_mm), State::loose_doubtful);
+  EXPECT_EQ(state_of(0.179999_mm, usual_limits, 0.03_mm), State::tight_doubtful);
   for (std::int64_t nm = 0; nm <= 400'000; nm += 500)
-    ASSERT_NE(state_of(Length::nanometres(nm), limits, 0.03_mm), State::good);
+    ASSERT_NE(state_of(Length::nanometres(nm), usual_limits, 0.03_mm), State::good);
 }
 
 TEST(State, limits_may_be_one_size) {
@@ -89,7 +90,7 @@ TEST(State, never_goes_back_as_the_clearance_grows) {
   for (const Length doubt : {Length(), 0.003_mm, 0.01_mm, 0.02_mm, 0.05_mm}) {
     State last = State::tight;
     for (std::int64_t nm = 0; nm <= 400'000; nm += 100) {
-      const State state = state_of(Length::nanometres(nm), limits, doubt);
+      const State state = state_of(Length::nanometres(nm), usual_limits, doubt);
       ASSERT_GE(state, last) << nm;
       last = state;
     }
@@ -100,9 +101,9 @@ TEST(State, never_goes_back_as_the_clearance_grows) {
 TEST(State, more_doubt_never_makes_a_sure_state_of_another_kind) {
   for (std::int64_t nm = 0; nm <= 400'000; nm += 500) {
     const Length c = Length::nanometres(nm);
-    const State exact = state_of(c, limits);
+    const State exact = state_of(c, usual_limits);
     for (const Length doubt : {0.002_mm, 0.01_mm, 0.02_mm, 0.03_mm}) {
-      const State state = state_of(c, limits, doubt);
+      const State state = state_of(c, usual_limits, doubt);
       if (state == State::good || state == State::tight || state == State::loose) {
         ASSERT_EQ(state, exact) << nm;
       }
@@ -145,39 +146,40 @@ TEST(State, agrees_with_the_rule_on_random_questions) {
 }
 
 TEST(Margin, is_the_distance_from_the_nearer_limit) {
-  EXPECT_EQ(margin_of(0.18_mm, limits), 0.02_mm);
-  EXPECT_EQ(margin_of(0.17_mm, limits), 0.01_mm);
-  EXPECT_EQ(margin_of(0.195_mm, limits), 0.005_mm);
-  EXPECT_EQ(margin_of(0.16_mm, limits), Length());
-  EXPECT_EQ(margin_of(0.10_mm, limits), -(0.06_mm));
-  EXPECT_EQ(margin_of(0.25_mm, limits), -(0.05_mm));
+  EXPECT_EQ(margin_of(0.18_mm, usual_limits), 0.02_mm);
+  EXPECT_EQ(margin_of(0.17_mm, usual_limits), 0.01_mm);
+  EXPECT_EQ(margin_of(0.195_mm, usual_limits), 0.005_mm);
+  EXPECT_EQ(margin_of(0.16_mm, usual_limits), Length());
+  EXPECT_EQ(margin_of(0.10_mm, usual_limits), -(0.06_mm));
+  EXPECT_EQ(margin_of(0.25_mm, usual_limits), -(0.05_mm));
 }
 
 TEST(Margin, is_not_negative_exactly_where_the_state_is_good) {
   for (std::int64_t nm = 0; nm <= 400'000; nm += 250) {
     const Length c = Length::nanometres(nm);
-    ASSERT_EQ(margin_of(c, limits) >= Length(), state_of(c, limits) == State::good) << nm;
+    ASSERT_EQ(margin_of(c, usual_limits) >= Length(), state_of(c, usual_limits) == State::good)
+        << nm;
   }
 }
 
 TEST(Verdict, what_cannot_be_is_refused_with_its_values) {
-  EXPECT_EQ(refusal([] {
+  EXPECT_EQ(refusal_of([] {
               check_limits({0.3_mm, 0.2_mm});
             }),
             "the minimum clearance, 0.30 mm, is above the maximum, 0.20 mm");
-  EXPECT_EQ(refusal([] {
+  EXPECT_EQ(refusal_of([] {
               check_limits({-(0.1_mm), 0.2_mm});
             }),
             "the minimum clearance, -0.10 mm, is negative");
-  EXPECT_EQ(refusal([] {
+  EXPECT_EQ(refusal_of([] {
               check_limits({Length(), Length()});
             }),
             "the maximum clearance, 0.00 mm, is not above zero");
-  EXPECT_EQ(refusal([] { check_limits({Length(), 0.2_mm}); }), "");
-  EXPECT_EQ(refusal([] { check_doubt(-(0.01_mm)); }), "the doubt, -0.01 mm, is negative");
+  EXPECT_EQ(refusal_of([] { check_limits({Length(), 0.2_mm}); }), "");
+  EXPECT_EQ(refusal_of([] { check_doubt(-(0.01_mm)); }), "the doubt, -0.01 mm, is negative");
   EXPECT_THROW(state_of(0.1_mm, {0.3_mm, 0.2_mm}), BadInput);
   EXPECT_THROW(state_of(std::nullopt, {0.3_mm, 0.2_mm}), BadInput);
-  EXPECT_THROW(state_of(0.1_mm, limits, -(0.01_mm)), BadInput);
+  EXPECT_THROW(state_of(0.1_mm, usual_limits, -(0.01_mm)), BadInput);
   EXPECT_THROW(margin_of(0.1_mm, {0.3_mm, 0.2_mm}), BadInput);
 }
 

@@ -38,7 +38,7 @@ namespace {
 namespace chart2 = css::chart2;
 
 constexpr float title_pt = 9;
-constexpr float letters_pt = 9;
+constexpr float axis_letters_pt = 9;
 constexpr std::int32_t ink = 0x23272E;
 constexpr sal_Int32 two_decimals = 2;  // the office's own format of that number
 constexpr double fine_step = 0.01;     // gaps at less are shown with more
@@ -196,7 +196,7 @@ class XyMaker {
     set(document_, "HasLegend", true);
     const auto key = document_->getLegend();
     set(key, "Alignment", css::chart::ChartLegendPosition_BOTTOM);
-    set(key, "CharHeight", letters_pt);
+    set(key, "CharHeight", axis_letters_pt);
     set(key, "LineStyle", css::drawing::LineStyle_NONE);
     set(key, "FillStyle", css::drawing::FillStyle_NONE);
     const auto foot = as<css::chart::XAxisXSupplier>(diagram);
@@ -215,7 +215,7 @@ class XyMaker {
   }
 
   static void axis(const Ref<css::beans::XPropertySet>& axis, const XyChart::Scale& scale) {
-    set(axis, "CharHeight", letters_pt);
+    set(axis, "CharHeight", axis_letters_pt);
     set(axis, "LineColor", style::outline_colour);
     set(axis, "Min", scale.from);
     set(axis, "Max", scale.to);

@@ -15,10 +15,12 @@
 namespace shimwright {
 namespace {
 
+namespace firing_row {
 enum { cylinder, angle };
 constexpr std::array<EntryColumn, 2> columns{{{"cylinder"}, {"firing angle"}}};
 constexpr std::array<std::size_t, 2> number_columns{cylinder, angle};
 constexpr TableDescription layout{"firing", columns, columns.size(), number_columns};
+}  // namespace firing_row
 
 constexpr std::array<std::pair<std::string_view, CrankAngle ValveTiming::*>, 4> timings{
     {{"inlet opens before TDC", &ValveTiming::inlet_opens_before_tdc},
@@ -41,7 +43,7 @@ double firing_number(EntryRow& row, std::size_t column) {
 std::optional<CrankAngle> degrees_in(const Entry& entry, const std::string& place) try {
   if (const auto* number = std::get_if<double>(&entry)) return CrankAngle::of(*number);
   if (is_blank(entry)) return std::nullopt;
-  throw BadInput(quoted(word_in(entry)) + " is not a number of degrees");
+  throw BadInput(in_quotes(word_in(entry)) + " is not a number of degrees");
 } catch (const BadInput& trouble) {
   throw BadInput(place + ": " + trouble.what());
 }
@@ -55,13 +57,13 @@ std::optional<Firing> read_firing(const EntryTable& firing) {
     if (is_blank(line) || line == Entry(0.0)) return std::nullopt;
     return firing_written(word_in(line));
   }
-  const auto first = first_row(layout, firing, troubles);
+  const auto first = first_row(firing_row::layout, firing, troubles);
   std::vector<FiringRow> rows;
   for (std::size_t i = first.value_or(firing.size()); i < firing.size(); ++i) {
-    EntryRow row(layout, i + 1, firing[i], troubles);
-    if (is_blank(row.at(cylinder)) && is_blank(row.at(angle))) continue;
-    const double number = firing_number(row, cylinder);
-    rows.push_back({number, firing_number(row, angle)});
+    EntryRow row(firing_row::layout, i + 1, firing[i], troubles);
+    if (is_blank(row.at(firing_row::cylinder)) && is_blank(row.at(firing_row::angle))) continue;
+    const double number = firing_number(row, firing_row::cylinder);
+    rows.push_back({number, firing_number(row, firing_row::angle)});
   }
   if (!troubles.empty()) throw BadInput(in_words(troubles.front()));
   if (rows.empty()) return std::nullopt;

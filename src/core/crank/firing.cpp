@@ -63,7 +63,7 @@ std::vector<int> numbers_in(std::string_view text) {
     int number = 0;
     const auto [after, error] = std::from_chars(at, end, number);
     if (error != std::errc{} || number < 0)
-      throw BadInput("the firing order " + quoted(text) +
+      throw BadInput("the firing order " + in_quotes(text) +
                      " is not numbers of cylinders with a hyphen between, such as 1-3-4-2");
     numbers.push_back(number);
     at = after;
@@ -72,7 +72,7 @@ std::vector<int> numbers_in(std::string_view text) {
     ++at;
     skip_spaces();
     if (at == end)
-      throw BadInput("the firing order " + quoted(text) + " breaks off after its last hyphen");
+      throw BadInput("the firing order " + in_quotes(text) + " breaks off after its last hyphen");
   }
   return numbers;
 }

@@ -76,7 +76,7 @@ class Reader {
   }
 
   [[noreturn]] void refuse() const {
-    throw BadInput("the firing angles " + quoted(trimmed(as_typed_)) +
+    throw BadInput("the firing angles " + in_quotes(trimmed(as_typed_)) +
                    " are not cylinders and their degrees, such as 1 at 0, 2 at 270");
   }
 

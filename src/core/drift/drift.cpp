@@ -29,7 +29,7 @@ Drift figures(std::size_t checks, double slope, double slope_error, double inter
 Method method_named(std::string_view name) {
   if (same_word(name, "least")) return Method::least;
   if (same_word(name, "median")) return Method::median;
-  throw BadInput(quoted(name) + " is unknown: use least or median");
+  throw BadInput(in_quotes(name) + " is unknown: use least or median");
 }
 
 std::optional<Drift> drift_of(const History& history, Method method) {

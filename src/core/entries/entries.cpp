@@ -58,9 +58,7 @@ const std::vector<std::string> known{"touch good", "work", "doubt", "first", "ne
 
 constexpr std::size_t most_valves = 1'000;
 
-Word counted(std::size_t count) { return static_cast<std::int64_t>(count); }
-
-class Reader {
+class EntriesReader {
  public:
   Entries read(const EntryTable& valves, const EntryTable& shims, const EntryTable& rules) && {
     if (const auto first = first_row(valve::layout, valves, entries_.troubles))
@@ -236,7 +234,7 @@ class Reader {
 }  // namespace
 
 Entries read_entries(const EntryTable& valves, const EntryTable& shims, const EntryTable& rules) {
-  return Reader().read(valves, shims, rules);
+  return EntriesReader().read(valves, shims, rules);
 }
 
 const PlanQuestion& sound_question(const Entries& entries) {

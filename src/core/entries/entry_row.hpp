@@ -31,6 +31,9 @@ struct EntryColumn {
   bool of_shim = false;                 // where a shim's mark may be typed for its thickness
 };
 
+// A number of things, as a word of a sentence.
+inline Word counted(std::size_t count) { return static_cast<std::int64_t>(count); }
+
 struct TableDescription {
   std::string_view table;
   std::span<const EntryColumn> columns;

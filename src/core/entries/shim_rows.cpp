@@ -12,6 +12,7 @@
 namespace shimwright {
 namespace {
 
+namespace shim {
 enum { kind, series, size, count, price };
 constexpr std::array<EntryColumn, 5> columns{{{"kind"},
                                               {"series"},
@@ -20,10 +21,9 @@ constexpr std::array<EntryColumn, 5> columns{{{"kind"},
                                               {"price", Say::the_price}}};
 constexpr std::array<std::size_t, 3> number_columns{size, count, price};
 constexpr TableDescription layout{"shims", columns, size + 1, number_columns, true};
+}  // namespace shim
 
 constexpr std::size_t most_rows = 20'000;
-
-Word counted(std::size_t count) { return static_cast<std::int64_t>(count); }
 
 // Rows of which the same is to be told, once, in the first of them.
 struct SeveralRows {
@@ -46,49 +46,51 @@ class ShimReader {
 
   void read(const EntryTable& shims) {
     const auto says_kind = [](const EntryRow& row) { return kind_named(row).has_value(); };
-    const auto first = first_row(layout, shims, entries_.troubles, says_kind);
+    const auto first = first_row(shim::layout, shims, entries_.troubles, says_kind);
     if (!first) return;
     for (std::size_t i = *first; i < shims.size() && rows_ <= most_rows; ++i)
-      read_row({layout, i + 1, shims[i], entries_.troubles});
+      read_row({shim::layout, i + 1, shims[i], entries_.troubles});
     tell_of_missing_prices();
     tell_of_other_series();
   }
 
  private:
   void read_row(EntryRow row) {
-    const auto* number = std::get_if<double>(&row.at(size));
-    const bool no_size = is_blank(row.at(size)) || (number && *number == 0);
+    const auto* number = std::get_if<double>(&row.at(shim::size));
+    const bool no_size = is_blank(row.at(shim::size)) || (number && *number == 0);
     const auto blank_at = [&row](std::size_t column) { return is_blank(row.at(column)); };
-    if (no_size && blank_at(kind) && blank_at(series) && blank_at(count) && blank_at(price)) return;
+    if (no_size && blank_at(shim::kind) && blank_at(shim::series) && blank_at(shim::count) &&
+        blank_at(shim::price))
+      return;
     if (++rows_ > most_rows) {
       entries_.troubles.push_back(
-          trouble_with_table(layout.table, Say::too_many_rows, {counted(most_rows)}));
+          trouble_with_table(shim::layout.table, Say::too_many_rows, {counted(most_rows)}));
       return;
     }
-    const auto thickness = row.length_at(size);
+    const auto thickness = row.length_at(shim::size);
     const auto which = kind_in(row);
     if (thickness.value) row.call_it({.kind = about_kind(which), .size = *thickness.value});
-    const std::string& of = spellings_.first_seen(row.word_at(series));
+    const std::string& of = spellings_.first_seen(row.word_at(shim::series));
     if (!valve_series_.empty() && !valve_series_.contains(of)) {
       other_series_[of].add(row);
       return;
     }
     const bool is_sale = which == Stock::Kind::sale;
     const auto how_many = count_in(row);
-    const Money price_each = row.money_at(price, is_sale);
-    if (no_size) row.note(size, Say::size_missing);
+    const Money price_each = row.money_at(shim::price, is_sale);
+    if (no_size) row.note(shim::size, Say::size_missing);
     if (!thickness.value || row.is_left_out()) return;
     const Stock one{*which, of, *thickness.value, how_many, is_sale ? price_each : Money()};
     check_listed_once(row, one);
     if (is_sale) {
-      prices_known_ = prices_known_ || std::holds_alternative<double>(row.at(price));
-      if (blank_at(price)) without_price_.add(row);
+      prices_known_ = prices_known_ || std::holds_alternative<double>(row.at(shim::price));
+      if (blank_at(shim::price)) without_price_.add(row);
     }
     entries_.question.stock.push_back(one);
   }
 
   static std::optional<Stock::Kind> kind_named(const EntryRow& row) {
-    const std::string word = row.word_at(kind);
+    const std::string word = row.word_at(shim::kind);
     if (same_word(word, "spare")) return Stock::Kind::spare;
     if (same_word(word, "sale")) return Stock::Kind::sale;
     return std::nullopt;
@@ -97,11 +99,11 @@ class ShimReader {
   static std::optional<Stock::Kind> kind_in(EntryRow& row) {
     const auto named = kind_named(row);
     if (named) return named;
-    const std::string word = row.word_at(kind);
+    const std::string word = row.word_at(shim::kind);
     if (word.empty())
-      row.grave(kind, Say::kind_missing);
+      row.grave(shim::kind, Say::kind_missing);
     else
-      row.grave(kind, Say::neither_spare_nor_sale, {shortened(word)});
+      row.grave(shim::kind, Say::neither_spare_nor_sale, {shortened(word)});
     return std::nullopt;
   }
 
@@ -111,18 +113,18 @@ class ShimReader {
   }
 
   static std::optional<std::int64_t> count_in(EntryRow& row) {
-    const auto number = row.number_at(count);
+    const auto number = row.number_at(shim::count);
     if (!number) return std::nullopt;
     if (*number >= 0 && *number <= most_shims && *number == std::floor(*number))
       return static_cast<std::int64_t>(*number);
     if (!std::isfinite(*number))
-      row.grave(count, Say::not_finite, {Say::the_count});
+      row.grave(shim::count, Say::not_finite, {Say::the_count});
     else if (*number > most_shims)
-      row.grave(count, Say::more_than_a_million, {Say::the_count, *number});
+      row.grave(shim::count, Say::more_than_a_million, {Say::the_count, *number});
     else if (*number < 0)
-      row.grave(count, Say::negative, {Say::the_count, *number});
+      row.grave(shim::count, Say::negative, {Say::the_count, *number});
     else
-      row.grave(count, Say::not_whole, {Say::the_count, *number});
+      row.grave(shim::count, Say::not_whole, {Say::the_count, *number});
     return std::nullopt;
   }
 
@@ -134,16 +136,16 @@ class ShimReader {
         {one.kind, one.series, one.size, is_spare ? std::nullopt : one.count, one.price},
         row.number());
     if (is_new) return;
-    row.note(size, is_spare ? Say::spare_twice : Say::sale_twice, {counted(earlier->second)});
+    row.note(shim::size, is_spare ? Say::spare_twice : Say::sale_twice, {counted(earlier->second)});
   }
 
   // Where prices are known, a size without one would look like a gift and be bought first.
   void tell_of_missing_prices() {
     if (!prices_known_ || !without_price_.first) return;
     if (without_price_.more == 0)
-      without_price_.first->note(price, Say::price_missing);
+      without_price_.first->note(shim::price, Say::price_missing);
     else
-      without_price_.first->note(price, Say::prices_missing, {without_price_.more});
+      without_price_.first->note(shim::price, Say::prices_missing, {without_price_.more});
   }
 
   // A drawer may well hold shims for two engines: once for each series.
@@ -153,13 +155,13 @@ class ShimReader {
     for (auto& [other, rows] : other_series_) {
       EntryRow& row = *rows.first;
       if (other.empty() && rows.more == 0)
-        row.note(series, Say::series_missing, {there});
+        row.note(shim::series, Say::series_missing, {there});
       else if (other.empty())
-        row.note(series, Say::series_missing_more, {there, rows.more});
+        row.note(shim::series, Say::series_missing_more, {there, rows.more});
       else if (rows.more == 0)
-        row.note(series, Say::series_unknown, {shortened(other), there});
+        row.note(shim::series, Say::series_unknown, {shortened(other), there});
       else
-        row.note(series, Say::series_unknown_more, {shortened(other), there, rows.more});
+        row.note(shim::series, Say::series_unknown_more, {shortened(other), there, rows.more});
     }
   }
 
@@ -174,7 +176,7 @@ class ShimReader {
       if (one.empty())
         there.emplace_back(Say::no_series);
       else
-        there.emplace_back(quoted(one));
+        there.emplace_back(in_quotes(one));
     }
     return there;
   }
@@ -193,7 +195,7 @@ class ShimReader {
 
 }  // namespace
 
-const TableDescription& shim_table() { return layout; }
+const TableDescription& shim_table() { return shim::layout; }
 
 void read_shim_rows(const EntryTable& shims, const std::set<std::string>& valve_series,
                     SeriesSpellings& spellings, Entries& entries) {

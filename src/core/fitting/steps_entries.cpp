@@ -16,10 +16,12 @@
 namespace shimwright {
 namespace {
 
+namespace stop_row {
 enum { valve, stop };
 constexpr std::array<EntryColumn, 2> columns{{{"valve"}, {"stop"}}};
 constexpr std::array<std::size_t, 1> number_columns{stop};
 constexpr TableDescription layout{"stops", columns, columns.size(), number_columns};
+}  // namespace stop_row
 
 constexpr double highest_stop = 1000;  // a number beyond is an angle or a slip
 
@@ -37,7 +39,8 @@ bool says_camshafts_out(const EntryTable& stops) {
   const Entry& word = stops[0][0];
   if (is_blank(word) || word == Entry(0.0)) return true;  // a blank cell comes as a zero
   if (const auto trouble = trouble_with(word))
-    throw BadInput(in_words(trouble_with_table(layout.table, trouble->first, {trouble->second})));
+    throw BadInput(
+        in_words(trouble_with_table(stop_row::layout.table, trouble->first, {trouble->second})));
   return true;
 }
 
@@ -47,22 +50,22 @@ std::vector<OpenAt> read_rows(const EntryTable& stops, const std::vector<Valve>&
   std::vector<Trouble> troubles;
   std::vector<OpenAt> open;
   const auto names_a_valve = [&index](const EntryRow& row) {
-    return index.contains(lower_case(row.word_at(valve)));
+    return index.contains(lower_case(row.word_at(stop_row::valve)));
   };
-  const auto first = first_row(layout, stops, troubles, names_a_valve);
+  const auto first = first_row(stop_row::layout, stops, troubles, names_a_valve);
   for (std::size_t i = first.value_or(stops.size()); i < stops.size(); ++i) {
-    EntryRow row(layout, i + 1, stops[i], troubles);
-    if (is_blank(row.at(stop))) continue;
-    const std::string name = row.word_at(valve);
+    EntryRow row(stop_row::layout, i + 1, stops[i], troubles);
+    if (is_blank(row.at(stop_row::stop))) continue;
+    const std::string name = row.word_at(stop_row::valve);
     const auto found = index.find(lower_case(name));
     if (name.empty())
-      row.grave(valve, Say::stop_without_valve);
+      row.grave(stop_row::valve, Say::stop_without_valve);
     else if (found == index.end())
-      row.grave(valve, Say::none_of_the_valves, {shortened(name)});
-    else if (const auto trouble = trouble_with(row.at(stop)))
-      row.grave(stop, trouble->first, {trouble->second});
+      row.grave(stop_row::valve, Say::none_of_the_valves, {shortened(name)});
+    else if (const auto trouble = trouble_with(row.at(stop_row::stop)))
+      row.grave(stop_row::stop, trouble->first, {trouble->second});
     else
-      open.push_back({found->second, static_cast<int>(std::get<double>(row.at(stop)))});
+      open.push_back({found->second, static_cast<int>(std::get<double>(row.at(stop_row::stop)))});
   }
   if (!troubles.empty()) throw BadInput(in_words(troubles.front()));
   return open;

@@ -167,7 +167,7 @@ class LogReader {
 
   void tell_of_rows() {
     for (const auto& [name, rows] : unknown_valves_)
-      tell({Say::log_odd_unknown, {quoted(name), rows_written(rows), count_of(rows.size())}});
+      tell({Say::log_odd_unknown, {in_quotes(name), rows_written(rows), count_of(rows.size())}});
     if (!no_valve_.empty()) tell(about(Say::log_odd_no_valve, no_valve_));
     if (!no_distance_.empty()) tell(about(Say::log_odd_no_distance, no_distance_));
     if (!no_date_.empty()) tell(about(Say::log_odd_no_date, no_date_));

@@ -47,7 +47,7 @@ constexpr std::int64_t nanometre_outside = 1 << 20;
 
 // Shims of one series and size that are to be had alike: the owner's own (spares and those in the
 // valves in play, which cost nothing), or one row of the sizes on sale.
-struct Class {
+struct ShimClass {
   std::size_t series = 0;  // its place among those of the question, by name
   Length size;
   bool owned = false;
@@ -56,7 +56,7 @@ struct Class {
   std::size_t room = 0;  // shims of it, at most as many as there are valves in play
 };
 
-bool before(const Class& a, const Class& b) {
+bool before(const ShimClass& a, const ShimClass& b) {
   return std::tie(a.series, a.size, b.owned, a.price) <
          std::tie(b.series, b.size, a.owned, b.price);
 }
@@ -86,7 +86,7 @@ class Planner {
   Plan plan() const {
     std::vector<std::size_t> room;
     room.reserve(classes_.size());
-    for (const Class& c : classes_) room.push_back(c.room);
+    for (const ShimClass& c : classes_) room.push_back(c.room);
     // Own code, because LEMON and Boost.Graph take one number a cost, which 64 bits hold only up to
     // a thousand valves or so, and want every edge stored. Measured beside LEMON's network simplex
     // and cost scaling and Boost's successive shortest paths (tests/bench), this is the fastest at
@@ -136,9 +136,9 @@ class Planner {
     const auto at_most = [most](std::optional<std::int64_t> count, std::int64_t otherwise) {
       return static_cast<std::size_t>(std::clamp(count.value_or(otherwise), std::int64_t{0}, most));
     };
-    std::map<std::pair<std::size_t, Length>, Class> owned;
-    const auto owned_class = [&owned](std::size_t series, Length size) -> Class& {
-      Class& c = owned[{series, size}];
+    std::map<std::pair<std::size_t, Length>, ShimClass> owned;
+    const auto owned_class = [&owned](std::size_t series, Length size) -> ShimClass& {
+      ShimClass& c = owned[{series, size}];
       c.series = series;
       c.size = size;
       c.owned = true;
@@ -170,7 +170,7 @@ class Planner {
     std::size_t kept = 0;
     std::size_t room = 0;  // of the kept ones of this series and size
     for (std::size_t i = 0; i < classes_.size(); ++i) {
-      const Class& c = classes_[i];
+      const ShimClass& c = classes_[i];
       const bool alike =
           kept > 0 && classes_[kept - 1].series == c.series && classes_[kept - 1].size == c.size;
       if (!alike) room = 0;
@@ -185,7 +185,7 @@ class Planner {
   std::size_t first_from(std::size_t series, Length size) const {
     const auto at = std::lower_bound(
         classes_.begin(), classes_.end(), std::tie(series, size),
-        [](const Class& c, const auto& wanted) { return std::tie(c.series, c.size) < wanted; });
+        [](const ShimClass& c, const auto& wanted) { return std::tie(c.series, c.size) < wanted; });
     return static_cast<std::size_t>(at - classes_.begin());
   }
 
@@ -235,7 +235,7 @@ class Planner {
   // go first, as they need no other valve to be open.
   Plan written_out(const std::vector<std::size_t>& taken) const {
     std::vector<std::size_t> spares_left;
-    for (const Class& c : classes_) spares_left.push_back(c.spares);
+    for (const ShimClass& c : classes_) spares_left.push_back(c.spares);
     std::vector<std::vector<std::size_t>> come_out(classes_.size());  // of which valves
     std::vector<std::size_t> moved(classes_.size());                  // the first so many of them
     std::vector<std::int64_t> bought(classes_.size());
@@ -252,7 +252,7 @@ class Planner {
         if (*line.margin < Length()) line.action = Action::none;
         continue;
       }
-      const Class& c = classes_[taken[i]];
+      const ShimClass& c = classes_[taken[i]];
       line = judged(valve, c.size);
       line.cost = question_.rules.work + c.price;
       if (!c.owned) {
@@ -267,7 +267,7 @@ class Planner {
       }
     }
     for (std::size_t i = 0; i < classes_.size(); ++i) {
-      const Class& c = classes_[i];
+      const ShimClass& c = classes_[i];
       if (come_out[i].size() > moved[i])
         plan.surplus.push_back({std::string(series_[c.series]), c.size,
                                 static_cast<std::int64_t>(come_out[i].size() - moved[i])});
@@ -302,7 +302,7 @@ class Planner {
   const PlanQuestion& question_;
   std::vector<std::string_view> series_;  // by name
   std::vector<Candidate> candidates_;     // in the order of the valves
-  std::vector<Class> classes_;            // by series, size; owned before sale; cheapest first
+  std::vector<ShimClass> classes_;        // by series, size; owned before sale; cheapest first
 };
 
 }  // namespace

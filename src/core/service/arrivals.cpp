@@ -35,12 +35,14 @@ Money price_in(const Entry& entry) try {
 }
 
 // Series are compared in any case.
-using Class = std::pair<std::string, Length>;
-Class class_of(const std::string& series, Length size) { return {lower_case(series), size}; }
+using SeriesAndSize = std::pair<std::string, Length>;
+SeriesAndSize class_of(const std::string& series, Length size) {
+  return {lower_case(series), size};
+}
 
 // The rows of each size, those that have arrived first.
-std::map<Class, std::vector<std::size_t>> rows_by_size(const Findings& found) {
-  std::map<Class, std::vector<std::size_t>> rows;
+std::map<SeriesAndSize, std::vector<std::size_t>> rows_by_size(const Findings& found) {
+  std::map<SeriesAndSize, std::vector<std::size_t>> rows;
   for (const ArrivalState state : {ArrivalState::arrived, ArrivalState::on_order})
     for (std::size_t i = 0; i < found.arrivals.size(); ++i) {
       const ArrivalFindings& shim = found.arrivals[i];
@@ -68,8 +70,8 @@ bool was_that_shim(const ArrivalFindings& row, const FittedShim& shim, const Ser
 }
 
 // How many spares of each size there are, those of Arrivals included.
-std::map<Class, std::int64_t> spares_by_size(const Findings& found) {
-  std::map<Class, std::int64_t> spares;
+std::map<SeriesAndSize, std::int64_t> spares_by_size(const Findings& found) {
+  std::map<SeriesAndSize, std::int64_t> spares;
   for (const Stock& stock : found.question.stock)
     if (stock.kind == Stock::Kind::spare)
       spares[class_of(stock.series, stock.size)] += stock.count.value_or(1);
@@ -105,11 +107,11 @@ void give_arrivals_to_valves(Findings& found) {
   const auto rows = rows_by_size(found);
   auto in_drawer = spares_by_size(found);
   for (const auto& [size, those] : rows) in_drawer[size] -= static_cast<std::int64_t>(those.size());
-  std::map<Class, std::size_t> given;
+  std::map<SeriesAndSize, std::size_t> given;
   for (std::size_t i = 0; i < found.valve_plans.size(); ++i) {
     ValvePlan& plan = found.valve_plans[i];
     if (plan.action != Action::spare || !plan.size) continue;
-    const Class size = class_of(found.question.valves[i].series, *plan.size);
+    const SeriesAndSize size = class_of(found.question.valves[i].series, *plan.size);
     if (in_drawer[size]-- > 0) continue;
     const auto those = rows.find(size);
     std::size_t& next = given[size];
@@ -206,7 +208,7 @@ std::vector<FittedArrival> arrivals_fitted(const Service& service, const Finding
     return std::ranges::find(fitted, row, &FittedArrival::row) != fitted.end();
   };
   const auto rows = rows_by_size(found);
-  const auto row_of = [&](const Class& size) -> std::optional<std::size_t> {
+  const auto row_of = [&](const SeriesAndSize& size) -> std::optional<std::size_t> {
     const auto those = rows.find(size);
     if (those == rows.end()) return std::nullopt;
     const auto row = std::ranges::find_if_not(those->second, is_taken);

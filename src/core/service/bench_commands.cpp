@@ -9,15 +9,13 @@
 #include "core/service/arrivals.hpp"
 #include "core/service/boxes.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/entry_value.hpp"
 #include "core/service/rules.hpp"
 #include "core/service/shim_moves.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
 namespace {
-
-enum ValveValue { gap, mark, micrometer };  // of the entries of a valve
-constexpr int values_of_arrival = 7;
 
 std::optional<std::size_t> valve_named(const Service& service, const std::string& name) {
   const auto found = std::ranges::find(service.valves, name, &Service::ValveEntries::name);
@@ -115,15 +113,15 @@ std::vector<EntryWrite> shims_to_enter(const Service& service, const Findings& f
     } else {
       measured = shim.size;  // as the owner lists it
     }
-    writes.push_back({"valve", shim.valve, gap, Entry()});
-    writes.push_back({"valve", shim.valve, mark, marked});
-    writes.push_back({"valve", shim.valve, micrometer, measured});
+    writes.push_back({"valve", shim.valve, entry_value::gap, Entry()});
+    writes.push_back({"valve", shim.valve, entry_value::mark, marked});
+    writes.push_back({"valve", shim.valve, entry_value::micrometer, measured});
   }
   for (const Service::RecheckEntries& valve : service.recheck)
     if (has_new_gap(valve) && valve_named(service, valve.valve))
-      writes.push_back({"valve", valve.valve, gap, valve.gap});
+      writes.push_back({"valve", valve.valve, entry_value::gap, valve.gap});
   for (const FittedArrival& one : arrivals)
-    for (int value = 0; value < values_of_arrival; ++value)
+    for (int value = 0; value < entry_value::values_of_arrival; ++value)
       writes.push_back({"arrival", std::to_string(service.arrivals[one.row].row), value, Entry()});
   return writes;
 }

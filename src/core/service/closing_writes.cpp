@@ -6,20 +6,18 @@
 
 #include "core/service/bench_commands.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/entry_value.hpp"
 
 namespace shimwright {
 namespace {
-
-enum ValveValue { gap };
-enum RecheckValue { why = 1 };
-constexpr int values_of_arrival = 7;
 
 bool is_empty(const Entry& entry) { return not_given(entry) && !has_failed(entry); }
 
 std::vector<EntryWrite> reasons_to_clear(const Service& service) {
   std::vector<EntryWrite> writes;
   for (const auto& row : service.recheck)
-    if (!is_empty(row.left)) writes.push_back({"recheck", row.valve, why, Entry()});
+    if (!is_empty(row.left))
+      writes.push_back({"recheck", row.valve, entry_value::recheck_left, Entry()});
   return writes;
 }
 
@@ -27,8 +25,9 @@ std::vector<EntryWrite> reasons_to_clear(const Service& service) {
 std::vector<EntryWrite> shims_and_drawer(const Service& service, const Findings& found,
                                          const DrawerAfter& drawer) {
   std::vector<EntryWrite> writes = shims_to_enter(service, found);
-  std::erase_if(writes,
-                [](const EntryWrite& one) { return one.kind == "valve" && one.value == gap; });
+  std::erase_if(writes, [](const EntryWrite& one) {
+    return one.kind == "valve" && one.value == entry_value::gap;
+  });
   for (const auto& more : {drawer.writes, new_gaps_to_clear(service), reasons_to_clear(service)})
     std::ranges::copy(more, std::back_inserter(writes));
   return writes;
@@ -41,11 +40,12 @@ std::vector<EntryWrite> writes_to_close(const Service& service, const Findings& 
                                         const DrawerAfter& drawer) {
   std::vector<EntryWrite> writes = shims_and_drawer(service, found, drawer);
   for (std::size_t i = 0; i < valves.size(); ++i)
-    if (!is_empty(service.valves[i].gap)) writes.push_back({"valve", valves[i].name, gap, Entry()});
+    if (!is_empty(service.valves[i].gap))
+      writes.push_back({"valve", valves[i].name, entry_value::gap, Entry()});
   for (std::size_t i = 0; i < found.arrivals.size(); ++i) {
     const bool goes_in_drawer = std::ranges::find(drawer.arrivals, i) != drawer.arrivals.end();
     if (!goes_in_drawer && found.arrivals[i].state != ArrivalState::not_coming) continue;
-    for (int value = 0; value < values_of_arrival; ++value)
+    for (int value = 0; value < entry_value::values_of_arrival; ++value)
       writes.push_back({"arrival", std::to_string(service.arrivals[i].row), value, Entry()});
   }
   if (!is_empty(service.check_number)) writes.push_back({"setting", "check", 0, Entry()});
@@ -61,10 +61,10 @@ std::vector<EntryWrite> writes_for_round(const Service& service, const Findings&
   for (std::size_t i = 0; i < valves.size(); ++i) {
     const ValveAtClose& valve = valves[i];
     if (valve.recheck.gap_left)
-      writes.push_back(
-          {"valve", valve.name, gap, in_unit(*valve.recheck.gap_left, found.teller.unit())});
+      writes.push_back({"valve", valve.name, entry_value::gap,
+                        in_unit(*valve.recheck.gap_left, found.teller.unit())});
     else if (valve.touched && !is_empty(service.valves[i].gap))
-      writes.push_back({"valve", valve.name, gap, Entry()});
+      writes.push_back({"valve", valve.name, entry_value::gap, Entry()});
   }
   writes.push_back({"setting", "check", 0, static_cast<double>(check)});
   writes.push_back({"setting", "round", 0, static_cast<double>(next_round)});

@@ -7,16 +7,16 @@
 #include "core/entries/entry_row.hpp"
 #include "core/service/arrivals.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/entry_value.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
 namespace {
 
-enum SpareValue { series, size, count };  // of the entries of a spare
 constexpr std::size_t letters_of_a_note = 80;
 
 // A row of the drawer, as it is and as it will be.
-struct Row {
+struct DrawerRow {
   int number = 0;
   std::string series = {};
   std::optional<Length> size = {};
@@ -35,7 +35,7 @@ class Drawer {
 
   // False where no row has one.
   bool take(const MovedShim& shim) {
-    Row* row = holding(shim, 1);
+    DrawerRow* row = holding(shim, 1);
     if (row == nullptr) return false;
     row->is_changed = true;
     if (--row->count == 0) *row = {.number = row->number, .is_blank = true, .is_changed = true};
@@ -44,9 +44,9 @@ class Drawer {
 
   // False where there is no room.
   bool put(const MovedShim& shim, const std::string& note) {
-    Row* row = holding(shim, 0);
+    DrawerRow* row = holding(shim, 0);
     if (row == nullptr) {
-      const auto blank = std::ranges::find_if(rows_, &Row::is_blank);
+      const auto blank = std::ranges::find_if(rows_, &DrawerRow::is_blank);
       if (blank == rows_.end()) return false;
       *blank = {.number = blank->number, .series = shim.series, .size = shim.size};
       row = &*blank;
@@ -60,7 +60,7 @@ class Drawer {
 
   std::vector<EntryWrite> writes() const {
     std::vector<EntryWrite> all;
-    for (const Row& row : rows_) {
+    for (const DrawerRow& row : rows_) {
       if (!row.is_changed) continue;
       const auto put = [&](const char* kind, int value, Entry what) {
         all.push_back({kind, std::to_string(row.number), value, std::move(what)});
@@ -68,22 +68,23 @@ class Drawer {
       const auto text = [](const std::string& words) {
         return words.empty() ? Entry() : Entry(words);
       };
-      put("spare", series, text(row.series));
-      put("spare", size, row.size ? Entry(in_unit(*row.size, unit_)) : Entry());
-      put("spare", count, row.count > 0 ? Entry(static_cast<double>(row.count)) : Entry());
+      put("spare", entry_value::spare_series, text(row.series));
+      put("spare", entry_value::spare_size, row.size ? Entry(in_unit(*row.size, unit_)) : Entry());
+      put("spare", entry_value::spare_count,
+          row.count > 0 ? Entry(static_cast<double>(row.count)) : Entry());
       put("note", 0, text(row.note));
     }
     return all;
   }
 
  private:
-  Row row_of(const Service& service, const Service::ShimEntries& spare) const {
+  DrawerRow row_of(const Service& service, const Service::ShimEntries& spare) const {
     const auto note = service.spare_notes.find(spare.row);
     const Entry words = note == service.spare_notes.end() ? Entry() : note->second;
-    Row row{.number = spare.row,
-            .series = not_given(spare.series) ? found_.one_series : word_in(spare.series),
-            .size = length_entered(spare.size, unit_),
-            .note = not_given(words) ? std::string() : word_in(words)};
+    DrawerRow row{.number = spare.row,
+                  .series = not_given(spare.series) ? found_.one_series : word_in(spare.series),
+                  .size = length_entered(spare.size, unit_),
+                  .note = not_given(words) ? std::string() : word_in(words)};
     row.is_blank = true;
     for (const Entry* entry : {&spare.series, &spare.size, &spare.count, &words})
       if (!not_given(*entry) || has_failed(*entry)) row.is_blank = false;
@@ -92,8 +93,8 @@ class Drawer {
     return row;
   }
 
-  Row* holding(const MovedShim& shim, std::int64_t least) {
-    const auto row = std::ranges::find_if(rows_, [&](const Row& one) {
+  DrawerRow* holding(const MovedShim& shim, std::int64_t least) {
+    const auto row = std::ranges::find_if(rows_, [&](const DrawerRow& one) {
       return one.size == shim.size && one.count >= least && same_word(one.series, shim.series);
     });
     return row == rows_.end() ? nullptr : &*row;
@@ -101,7 +102,7 @@ class Drawer {
 
   const Findings& found_;
   Unit unit_;
-  std::vector<Row> rows_;
+  std::vector<DrawerRow> rows_;
 };
 
 bool is_fitted(const std::vector<FittedArrival>& fitted, std::size_t row) {

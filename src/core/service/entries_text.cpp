@@ -4,12 +4,12 @@
 #include <charconv>
 #include <string>
 
+#include "core/service/table_marks.hpp"
+
 namespace shimwright {
 namespace {
 
-// Private-use characters, as in shown_table.cpp. A number stands as it is, a text behind its mark.
-constexpr std::string_view cell_end = "\ue001";
-constexpr std::string_view row_end = "\ue002";
+// A number stands as it is, a text behind its mark.
 constexpr std::string_view text_mark = "\ue004";
 constexpr std::string_view lead_of_private_use = "\ue000";
 

@@ -6,11 +6,10 @@
 
 #include "core/service/arrivals.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/entry_value.hpp"
 
 namespace shimwright {
 namespace {
-
-enum ArrivalValue { series, ordered, price, when };  // of the entries of a row
 
 bool is_blank_row(const Service::ArrivalEntries& row) {
   for (const Entry* entry :
@@ -78,10 +77,11 @@ std::vector<EntryWrite> order_to_write(const Service& service, const Findings& f
       const auto put = [&](int value, Entry what) {
         writes.push_back({"arrival", std::to_string(row->row), value, std::move(what)});
       };
-      put(series, bought.series);
-      put(ordered, in_unit(bought.size, found.teller.unit()));
-      put(price, bought.price > Money() ? Entry(bought.price.amount()) : Entry());
-      put(when, std::string(today));
+      put(entry_value::arrival_series, bought.series);
+      put(entry_value::arrival_ordered, in_unit(bought.size, found.teller.unit()));
+      put(entry_value::arrival_price,
+          bought.price > Money() ? Entry(bought.price.amount()) : Entry());
+      put(entry_value::arrival_when, std::string(today));
     }
   return writes;
 }

@@ -3,12 +3,11 @@
 
 #include <algorithm>
 
+#include "core/service/table_marks.hpp"
+
 namespace shimwright {
 namespace {
 
-// Private-use characters, as files of XML hold them where control characters would not survive.
-constexpr std::string_view cell_end = "\ue001";
-constexpr std::string_view row_end = "\ue002";
 constexpr std::string_view line_break = "\ue003";
 
 void replace_all(std::string& text, std::string_view what, std::string_view by) {

@@ -16,8 +16,8 @@ namespace shimwright {
 namespace {
 
 template <class Condition>
-std::vector<std::string> valves_where(const Service& service, const Findings& found,
-                                      Condition condition) {
+std::vector<std::string> rechecked_where(const Service& service, const Findings& found,
+                                         Condition condition) {
   const auto valves = recheck_in(service, found);
   std::vector<std::string> names;
   for (std::size_t i = 0; i < valves.size(); ++i)
@@ -82,7 +82,7 @@ std::string stage_in_words(const Service& service, const Findings& found) {
       stage = say(Say::stage_bench, {count(ticked_steps(service)), count(service.bench.size())});
       break;
     case Stage::recheck: {
-      const auto measured = valves_where(
+      const auto measured = rechecked_where(
           service, found, [](const auto& valve) { return valve.gap_left.has_value(); });
       stage = say(Say::stage_recheck, {count(measured.size()), count(service.valves.size())});
       break;
@@ -104,11 +104,11 @@ std::string next_step_in_words(const Service& service, const Findings& found) {
       case Stage::bench:
         return {Say::next_step, {std::int64_t{next_step(service).value()}}};
       case Stage::recheck:
-        return {Say::next_recheck, {named(valves_where(service, found, is_due), found.teller)}};
+        return {Say::next_recheck, {named(rechecked_where(service, found, is_due), found.teller)}};
       case Stage::record:
         break;
     }
-    const auto round = valves_where(service, found, wants_another_round);
+    const auto round = rechecked_where(service, found, wants_another_round);
     return round.empty() ? Told{Say::next_close}
                          : Told{Say::next_round, {named(round, found.teller)}};
   };

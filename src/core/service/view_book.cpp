@@ -17,9 +17,9 @@
 namespace shimwright {
 namespace {
 
-class Shower {
+class BookShower {
  public:
-  Shower(const Service& service, const Findings& found) : service_(service), found_(found) {}
+  BookShower(const Service& service, const Findings& found) : service_(service), found_(found) {}
 
   ShownTable show() {
     show_titles();
@@ -255,7 +255,7 @@ std::string sum_in_currency(Money money, const Service& service, const Teller& t
 }
 
 ShownTable show_book(const Service& service, const Findings& found) {
-  return Shower(service, found).show();
+  return BookShower(service, found).show();
 }
 
 }  // namespace shimwright

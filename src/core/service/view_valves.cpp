@@ -10,9 +10,9 @@
 namespace shimwright {
 namespace {
 
-class Shower {
+class ValveShower {
  public:
-  Shower(const Service& service, const Findings& found) : service_(service), found_(found) {}
+  ValveShower(const Service& service, const Findings& found) : service_(service), found_(found) {}
 
   ShownTable show() {
     for (index_ = 0; index_ < service_.valves.size(); ++index_) {
@@ -208,7 +208,7 @@ ShownTable show_cards(const Service& service, const Findings& found) {
 }
 
 ShownTable show_valves(const Service& service, const Findings& found) {
-  return Shower(service, found).show();
+  return ValveShower(service, found).show();
 }
 
 }  // namespace shimwright

@@ -86,7 +86,7 @@ std::string shortened(std::string_view text) {
   return std::string(text.substr(0, end)) + "\u2026";
 }
 
-std::string quoted(std::string_view text) { return '"' + shortened(text) + '"'; }
+std::string in_quotes(std::string_view text) { return '"' + shortened(text) + '"'; }
 
 std::string listed(std::span<const std::string> names) {
   std::string list;

@@ -15,6 +15,11 @@ namespace shimwright {
 // Without white space (the no-break space included) at either end.
 std::string_view trimmed(std::string_view text);
 
+inline constexpr std::string_view all_figures = "0123456789";
+
+// Of ASCII, whatever the locale.
+inline bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
 // ASCII letters in lower case; every other byte of the UTF-8 text stays.
 std::string lower_case(std::string_view text);
 
@@ -32,7 +37,7 @@ std::string text_of(double number);
 std::string shortened(std::string_view text);
 
 // The same in quotation marks.
-std::string quoted(std::string_view text);
+std::string in_quotes(std::string_view text);
 
 // `A, B and C`.
 std::string listed(std::span<const std::string> names);

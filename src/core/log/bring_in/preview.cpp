@@ -210,7 +210,7 @@ class Previewer {
     if (fits->size() == 1) {
       reading.row.valve = book_.valves[fits->front()];
     } else if (fits->empty()) {
-      reading.why.push_back({Say::bring_valve_unknown, {quoted(text)}});
+      reading.why.push_back({Say::bring_valve_unknown, {in_quotes(text)}});
     } else {
       Names names;
       constexpr std::size_t most = 4;
@@ -218,7 +218,7 @@ class Previewer {
         if (names.size() < most) names.emplace_back(book_.valves[valve]);
       reading.why.push_back(
           {fits->size() > most ? Say::bring_valve_unclear_more : Say::bring_valve_unclear,
-           {quoted(text), std::move(names)}});
+           {in_quotes(text), std::move(names)}});
     }
   }
 

@@ -42,7 +42,7 @@ Told impossible(LogColumn what, const OwnerCell& cell) {
 CellRead<Length> marked(const OwnerCell& cell, LogColumn what, const BringInBook& book) {
   const auto size = book.size_marked ? book.size_marked(cell.value) : std::nullopt;
   if (size && can_be(*size, true)) return {size, {}};
-  return {{}, Told{Say::bring_mark_unknown, {word_for(what), quoted(shown(cell))}}};
+  return {{}, Told{Say::bring_mark_unknown, {word_for(what), in_quotes(shown(cell))}}};
 }
 
 // A length with its unit behind it.
@@ -72,7 +72,7 @@ CellRead<Length> length_in(const OwnerCell& cell, const ColumnMapping& column,
       return {{}, impossible(what, cell)};
     }
     if (shim && column.unit == ColumnUnit::mark) return marked(cell, what, book);
-    return {{}, Told{Say::bring_length_unreadable, {word_for(what), quoted(shown(cell))}}};
+    return {{}, Told{Say::bring_length_unreadable, {word_for(what), in_quotes(shown(cell))}}};
   }
   if (shim && column.unit == ColumnUnit::mark) {
     // Among marks a plain size may stand, as where a shim has none.
@@ -91,7 +91,7 @@ CellRead<Length> length_in(const OwnerCell& cell, const ColumnMapping& column,
 CellRead<double> date_in(const OwnerCell& cell, DateOrder order) {
   if (says_nothing(cell)) return {};
   if (has_failed(cell.value)) return {{}, Told{Say::bring_failed, {word_for(LogColumn::date)}}};
-  const Told no_date{Say::bring_date_unreadable, {quoted(shown(cell))}};
+  const Told no_date{Say::bring_date_unreadable, {in_quotes(shown(cell))}};
   if (const auto* number = std::get_if<double>(&cell.value)) {
     constexpr double least_plain = 10'000;  // 1927: a smaller one is a slip, or a year
     if (!iso_day(*number).empty() && (cell.is_date || *number >= least_plain))
@@ -103,7 +103,7 @@ CellRead<double> date_in(const OwnerCell& cell, DateOrder order) {
   return {{},
           Told{order == DateOrder::day_first ? Say::bring_date_not_day_first
                                              : Say::bring_date_not_month_first,
-               {quoted(shown(cell))}}};
+               {in_quotes(shown(cell))}}};
 }
 
 CellRead<double> distance_in(const OwnerCell& cell, const ColumnMapping& column, char decimal_mark,
@@ -114,7 +114,7 @@ CellRead<double> distance_in(const OwnerCell& cell, const ColumnMapping& column,
   if (column.unit == ColumnUnit::km) unit = DistanceUnit::km;
   if (column.unit == ColumnUnit::miles) unit = DistanceUnit::miles;
   if (column.unit == ColumnUnit::hours) unit = DistanceUnit::hours;
-  const Told unreadable{Say::bring_distance_unreadable, {quoted(shown(cell))}};
+  const Told unreadable{Say::bring_distance_unreadable, {in_quotes(shown(cell))}};
   double count = 0;
   if (cell.is_date) return {{}, unreadable};
   if (const auto* number = std::get_if<double>(&cell.value)) {
@@ -135,7 +135,7 @@ CellRead<double> distance_in(const OwnerCell& cell, const ColumnMapping& column,
 CellRead<double> temperature_in(const OwnerCell& cell) {
   if (says_nothing(cell)) return {};
   const Told unreadable{Say::bring_part_left_out,
-                        {word_for(LogColumn::temperature), quoted(shown(cell))}};
+                        {word_for(LogColumn::temperature), in_quotes(shown(cell))}};
   std::optional<double> number = number_entered(cell.value);
   bool fahrenheit = false;
   if (!number) {
@@ -161,7 +161,7 @@ CellRead<std::int64_t> number_in(const OwnerCell& cell, LogColumn what) {
   constexpr double most = 1e6;
   if (number && !cell.is_date && *number >= 1 && *number <= most && is_whole(*number))
     return {static_cast<std::int64_t>(*number), {}};
-  return {{}, Told{Say::bring_part_left_out, {word_for(what), quoted(shown(cell))}}};
+  return {{}, Told{Say::bring_part_left_out, {word_for(what), in_quotes(shown(cell))}}};
 }
 
 Say word_for(LogColumn column) {

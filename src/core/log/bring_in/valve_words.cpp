@@ -10,8 +10,8 @@
 namespace shimwright {
 namespace {
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-bool is_letter(char c) {
+// Of any alphabet.
+bool is_of_a_word(char c) {
   return (c >= 'a' && c <= 'z') || (static_cast<unsigned char>(c) & 0x80) != 0;
 }
 
@@ -120,12 +120,12 @@ ValveWords valve_words_in(std::string_view text) {
   ValveWords words;
   for (std::size_t i = 0; i < lower.size();) {
     const bool digits = is_digit(lower[i]);
-    if (!digits && !is_letter(lower[i])) {
+    if (!digits && !is_of_a_word(lower[i])) {
       ++i;
       continue;
     }
     std::size_t end = i;
-    while (end < lower.size() && (digits ? is_digit(lower[end]) : is_letter(lower[end]))) ++end;
+    while (end < lower.size() && (digits ? is_digit(lower[end]) : is_of_a_word(lower[end]))) ++end;
     const std::string_view word = std::string_view(lower).substr(i, end - i);
     i = end;
     if (!digits) {

@@ -13,7 +13,6 @@ namespace {
 
 constexpr int last_year = 2199;
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 // One of the three parts of a date: a number, or a month by its name.

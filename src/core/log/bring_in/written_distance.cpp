@@ -11,10 +11,6 @@
 namespace shimwright {
 namespace {
 
-constexpr std::string_view figures = "0123456789";
-
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-
 // All kinds of spaces and apostrophes between thousands as one blank each.
 std::string with_plain_blanks(std::string_view text) {
   static constexpr std::array<std::string_view, 5> blanks{"\u00a0", "\u202f", "\u2009", "\u2019",
@@ -30,7 +26,7 @@ std::string with_plain_blanks(std::string_view text) {
 }
 
 std::size_t figures_behind(std::string_view number, std::size_t at) {
-  const std::size_t end = number.find_first_not_of(figures, at + 1);
+  const std::size_t end = number.find_first_not_of(all_figures, at + 1);
   return (end == std::string_view::npos ? number.size() : end) - at - 1;
 }
 
