@@ -35,8 +35,6 @@ class UndoStep {
   void clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area);
   void fill(const ServiceBook::Place& first, const EntryTable& rows);
 
-  // The cells are done: what comes now, such as protection, is undone before them.
-  void end_cells();
   void done();
 
   struct Passing;
@@ -46,7 +44,6 @@ class UndoStep {
  private:
   Ref<css::document::XUndoManager> manager_;
   std::shared_ptr<Passing> passing_;
-  bool has_cells_ = true;  // may come yet
   bool open_ = true;
 };
 
