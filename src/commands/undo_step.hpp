@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// What a command does to a book, as one step of Undo. Cells are put back by actions of our own
-// (CellChanges), all else, such as charts and protection, by the office's. While Undo or Redo
-// passes through the step the book rests; then the cursor stands where a person looks for it.
+// What a command does to a book, as one step of Undo. While Undo or Redo passes through the step the
+// book rests; then the cursor stands where a person looks for it.
 #pragma once
 
 #include <com/sun/star/document/XUndoManager.hpp>

@@ -128,14 +128,17 @@ TEST_F(DriftInBook, rows_go_below_the_last_one_and_come_back_as_they_were) {
   EXPECT_EQ(LogRange::in(book.document())->rows().size(), 3 * names().size());
 }
 
-// Undo of it: OldLog, inside the office.
-TEST_F(DriftInBook, the_log_grows_before_it_is_full) {
+TEST_F(DriftInBook, the_log_grows_before_it_is_full_and_shrinks_by_undo) {
+  const auto before = named();
   append(invented_log(names(), 9));
   const auto after = named();
   EXPECT_EQ(after.StartRow, place::first.row);
   EXPECT_GE(after.EndRow + 1 - after.StartRow, 9 * 16 + place::least_blank);
   EXPECT_EQ(book.number(on_log, {place::number_column, static_cast<int>(after.EndRow)}),
             after.EndRow - after.StartRow + 1);
+  undo()->undo();
+  EXPECT_TRUE(LogRange::in(book.document())->rows().empty());
+  EXPECT_EQ(named().EndRow, before.EndRow);
 }
 
 // Valve by valve, so that each has its rows below each other.

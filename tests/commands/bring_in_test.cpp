@@ -360,17 +360,6 @@ TEST_F(OldLog, of_five_thousand_rows_stays_usable) {
   std::cout << "5 000 rows: shown in " << opening << " s, read anew in " << changing
             << " s, written in " << writing << " s\n";
   EXPECT_EQ(logged(static_cast<int>(rows.size()) - 2, LogColumn::valve), names.back());
-  const auto undo =
-      Reference<css::document::XUndoManagerSupplier>(document_, UNO_QUERY_THROW)->getUndoManager();
-  const int last = static_cast<int>(rows.size()) - 2;
-  const At number{place::number_column, place::first.row + last};
-  EXPECT_EQ(text_in(document_, on_log, number), std::to_string(last + 1)) << "the log has grown";
-  undo->undo();
-  EXPECT_EQ(logged(last, LogColumn::valve), "");
-  EXPECT_EQ(text_in(document_, on_log, number), "");
-  undo->redo();
-  EXPECT_EQ(logged(last, LogColumn::valve), names.back());
-  EXPECT_EQ(text_in(document_, on_log, number), std::to_string(last + 1));
   EXPECT_LT(opening, 10);
   EXPECT_LT(changing, 5);
   EXPECT_LT(writing, 30);
