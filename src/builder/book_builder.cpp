@@ -52,7 +52,6 @@ class BookBuilder : public cppu::WeakImplHelper1<css::task::XJob> {
     std::list<commands::Lock> locks;
     for (const auto& sheet : commands::sheets_of_drift(*book)) locks.emplace_back(sheet).unlock();
     commands::draw_drift_in(context_, *book, step);
-    step.end_cells();
     for (commands::Lock& lock : locks) lock.relock();
     step.done();
   }

@@ -70,7 +70,6 @@ bool BookCommand::change(const std::vector<SheetRef>& sheets,
   {
     const Rest rest(document_);
     work(step);
-    step.end_cells();
   }
   for (Lock& lock : locks) lock.relock();
   step.done();

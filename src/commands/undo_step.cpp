@@ -57,7 +57,8 @@ struct UndoStep::Passing {
 
   void begin() {
     const Ref<css::frame::XModel> model(document);
-    if (model.is() && !rest) rest.emplace(model);
+    if (!model.is() || rest) return;
+    rest.emplace(model);
   }
   void end(const std::optional<Standing>& there) {
     rest.reset();
@@ -68,28 +69,8 @@ struct UndoStep::Passing {
 
 namespace {
 
-// The office keeps no record of what is done meanwhile.
-class Unrecorded {
- public:
-  explicit Unrecorded(const Ref<css::document::XUndoManager>& manager) : manager_(manager) {
-    manager_->lock();
-  }
-  Unrecorded(const Unrecorded&) = delete;
-  Unrecorded& operator=(const Unrecorded&) = delete;
-  ~Unrecorded() {
-    try {
-      manager_->unlock();
-    } catch (const css::uno::Exception&) {
-      // The document is gone.
-    }
-  }
-
- private:
-  Ref<css::document::XUndoManager> manager_;
-};
-
 // Of the step, in its order; Undo goes through it from its last to its first.
-enum class Part { first, cells, last };
+enum class Part { first, last };
 
 class Action : public cppu::WeakImplHelper1<css::document::XUndoAction> {
  public:
@@ -98,25 +79,10 @@ class Action : public cppu::WeakImplHelper1<css::document::XUndoAction> {
 
   rtl::OUString SAL_CALL getTitle() override { return passing_->title; }
 
-  void SAL_CALL undo() override {
-    if (part_ == Part::cells) return write(&CellChanges::undo);
-    pass(part_ == Part::last, passing_->before);
-  }
-  void SAL_CALL redo() override {
-    if (part_ == Part::cells) return write(&CellChanges::redo);
-    pass(part_ == Part::first, passing_->after);
-  }
+  void SAL_CALL undo() override { pass(part_ == Part::last, passing_->before); }
+  void SAL_CALL redo() override { pass(part_ == Part::first, passing_->after); }
 
  private:
-  // What the office recorded now would put an end to the step that is being undone.
-  void write(void (CellChanges::*changes)(const ServiceBook::Document&) const) const {
-    const auto document =
-        as<css::sheet::XSpreadsheetDocument>(Ref<css::frame::XModel>(passing_->document));
-    const Unrecorded unrecorded(
-        as<css::document::XUndoManagerSupplier>(document)->getUndoManager());
-    (passing_->cells.*changes)(document);
-  }
-
   void pass(bool begins, const std::optional<Standing>& there) try {
     if (begins)
       passing_->begin();
@@ -153,26 +119,18 @@ UndoStep::~UndoStep() {
 }
 
 void UndoStep::put(const ServiceBook::Place& place, const Entry& what) {
-  const Unrecorded unrecorded(manager_);
   passing_->cells.put(place, what);
 }
 
 void UndoStep::clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area) {
-  const Unrecorded unrecorded(manager_);
   passing_->cells.clear(sheet, area);
 }
 
 void UndoStep::fill(const ServiceBook::Place& first, const EntryTable& rows) {
-  const Unrecorded unrecorded(manager_);
   passing_->cells.fill(first, rows);
 }
 
-void UndoStep::end_cells() {
-  if (std::exchange(has_cells_, false)) manager_->addUndoAction(new Action(passing_, Part::cells));
-}
-
 void UndoStep::done() {
-  end_cells();
   open_ = false;
   manager_->addUndoAction(new Action(passing_, Part::last));
   manager_->leaveUndoContext();

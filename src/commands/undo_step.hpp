@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// What a command does to a book, as one step of Undo. Cells are put back by actions of our own
-// (CellChanges), all else, such as charts and protection, by the office's. While Undo or Redo
-// passes through the step the book rests; then the cursor stands where a person looks for it.
+// What a command does to a book, as one step of Undo. While Undo or Redo passes through the step the
+// book rests; then the cursor stands where a person looks for it.
 #pragma once
 
 #include <com/sun/star/document/XUndoManager.hpp>
@@ -35,8 +34,6 @@ class UndoStep {
   void clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area);
   void fill(const ServiceBook::Place& first, const EntryTable& rows);
 
-  // The cells are done: what comes now, such as protection, is undone before them.
-  void end_cells();
   void done();
 
   struct Passing;
@@ -46,7 +43,6 @@ class UndoStep {
  private:
   Ref<css::document::XUndoManager> manager_;
   std::shared_ptr<Passing> passing_;
-  bool has_cells_ = true;  // may come yet
   bool open_ = true;
 };
 

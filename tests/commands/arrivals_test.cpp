@@ -85,7 +85,7 @@ TEST_F(ArrivalsAtTheDesk,
   EXPECT_THAT(
       text_in(document_, on_arrivals, {place::first.column, place::box_row}),
       testing::StartsWith("\u2022 Row 1: micrometer 2.60 mm and mark 2.63 mm are 0.03 mm "));
-  EXPECT_EQ(text_in(document_, on_arrivals, {place::verdict, place::heading_row}),
+  EXPECT_EQ(text_in(document_, on_arrivals, {place::valve, place::heading_row}),
             "1 of 1 arrived, 1 not ordered");
   screen_->picture(PICTURES "/arrivals-mark-differs.png");
 }

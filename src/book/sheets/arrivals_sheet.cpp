@@ -124,9 +124,9 @@ SheetDescription describe_arrivals(const Places& places) {
   sheet.add("take", At{button_column, 0}, style::label,
             Button{said(Say::bench_take), std::string(command::take_to_bench)});
   add_box(sheet, "arrivals", block({1, place::box_row}, last_column, place::box_lines));
-  sheet.add("heading", line(place::heading_row, 1, last_column - 1), style::heading,
+  sheet.add("heading", line(place::heading_row, 1, place::micrometer), style::heading,
             Shows{"book", "arrivals heading"});
-  sheet.add("tally", At{last_column, place::heading_row}, style::heading_tally,
+  sheet.add("tally", line(place::heading_row, place::valve, last_column), style::heading_tally,
             Shows{"book", "arrivals tally"});
   sheet.add("note", line(note_row, 1, last_column), style::note, Fixed{said(Say::arrivals_note)});
   sheet.tables.push_back(shims(rows));
