@@ -7,6 +7,7 @@
 #include "closing_book.hpp"
 #include "core/service/drift_findings.hpp"
 #include "core/service/next_check_words.hpp"
+#include "core/service/view_drift.hpp"
 #include "invented_log.hpp"
 
 namespace shimwright::tests {
@@ -98,6 +99,21 @@ TEST_F(NextCheckAtClose, after_fitting_is_put_off_by_another_round) {
   EXPECT_THAT(deeds(), HasSubstr("If that is too soon, begin another round instead of closing."));
   said.another_round = true;
   EXPECT_THAT(deeds(), Not(HasSubstr("Next check")));
+}
+
+// Drift says the same, once it is so.
+TEST_F(NextCheckAtClose, is_told_on_drift_too) {
+  book.set("box", "drift", 0, 1000.0).set("box", "drift", 1, 60.0);
+  const auto box = [this] {
+    const View view = drift_view_of(book.service(), table_of(rows));
+    std::string all;
+    for (std::size_t row = 1; row <= view["next check"].rows.size(); ++row)
+      all += view["next check"].at("box", row) + "\n";
+    return all;
+  };
+  EXPECT_THAT(box(), Not(HasSubstr("For a longer run")));
+  book.setting("interval", 24'000.0);
+  EXPECT_THAT(box(), HasSubstr("For a longer run 1 EX L wants a thinner shim"));
 }
 
 TEST_F(NextCheckAtClose, of_a_first_check_is_not_known_yet) {
