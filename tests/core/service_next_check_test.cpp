@@ -67,7 +67,7 @@ TEST_F(NextCheckAtClose, sooner_than_the_interval_says_how_a_longer_run_is_had) 
   EXPECT_THAT(deeds(),
               AllOf(HasSubstr("If that is too soon, do not close the check yet. For a longer run "
                               "1 EX L wants a thinner shim: on Engine choose yes for Change shims "
-                              "of good valves too"),
+                              "of good valves too."),
                     HasSubstr("nearer to 1"), HasSubstr("licensed mechanic")));
   book.setting("interval", 2'000.0);
   EXPECT_THAT(deeds(), AllOf(HasSubstr("Next check: at 50\u00a0000 km. By the manual"),

@@ -17,6 +17,17 @@ class NextCheckTeller {
   NextCheckTeller(const Service& service, const DriftFindings& found)
       : service_(service), found_(found) {}
 
+  NextCheckWords all() const {
+    NextCheckWords words{at(), why(), {}, 1};
+    if (!is_sooner_than_planned(found_)) return words;
+    const bool tight = goes_tight(found_, *found_.first_due);
+    words.aim_nearer_to = tight ? 1 : 0;
+    words.longer =
+        tell(tight ? Say::drift_longer_thinner : Say::drift_longer_thicker, {asking_for_it(tight)});
+    return words;
+  }
+
+ private:
   std::string at() const {
     if (!found_.next) return tell(Say::drift_not_known);
     if (is_due_now(found_)) return tell(Say::drift_at_once);
@@ -43,18 +54,14 @@ class NextCheckTeller {
                 {service_.valves[first].name, distance(cautious), unit()});
   }
 
-  // The valves that ask for it, as far as they go the way of the first.
-  std::string longer() const {
-    if (!is_sooner_than_planned(found_)) return {};
-    const bool tight = goes_tight(found_, *found_.first_due);
+  // The valves that ask for the check, as far as they go the way of the first.
+  Word asking_for_it(bool tight) const {
     std::vector<std::size_t> valves;
     if (is_due_now(found_)) valves = valves_at_a_limit(found_);
     std::erase_if(valves, [&](std::size_t one) { return goes_tight(found_, one) != tight; });
-    if (valves.empty()) valves = {*found_.first_due};
-    return tell(tight ? Say::drift_longer_thinner : Say::drift_longer_thicker, {names(valves)});
+    return names(valves.empty() ? std::vector{*found_.first_due} : valves);
   }
 
- private:
   std::string tell(Say what, std::initializer_list<Word> words = {}) const {
     return found_.teller.say(what, words);
   }
@@ -73,8 +80,7 @@ class NextCheckTeller {
 }  // namespace
 
 NextCheckWords next_check_in_words(const Service& service, const DriftFindings& found) {
-  const NextCheckTeller teller(service, found);
-  return {teller.at(), teller.why(), teller.longer()};
+  return NextCheckTeller(service, found).all();
 }
 
 std::vector<Told> next_check_after(const Service& service, EntryTable log,
@@ -83,8 +89,8 @@ std::vector<Told> next_check_after(const Service& service, EntryTable log,
   const NextCheckWords words = next_check_in_words(service, drift_findings_in(service, log));
   std::vector<Told> told{{Say::drift_next_line, {words.at, words.why}}};
   if (!words.longer.empty())
-    told.push_back(
-        {service.bench.empty() ? Say::close_too_soon : Say::close_too_soon_round, {words.longer}});
+    told.push_back({service.bench.empty() ? Say::close_too_soon : Say::close_too_soon_round,
+                    {words.longer, words.aim_nearer_to}});
   return told;
 }
 

@@ -4,6 +4,7 @@
 // before a check is closed.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -17,6 +18,8 @@ struct NextCheckWords {
   std::string why;  // a sentence or two
   // How a longer run may be had; blank where the check is as late as the manual allows.
   std::string longer;
+  // Which end of the limits to aim nearer to for that: 0, the smallest gap, or 1, the largest.
+  std::int64_t aim_nearer_to = 1;
 };
 
 NextCheckWords next_check_in_words(const Service& service, const DriftFindings& found);

@@ -181,10 +181,10 @@ class DriftShower {
     };
     if (const auto now = valves_at_a_limit(found_); !now.empty())
       add(Mood::loud, tell(Say::drift_box_now, {few_of(now)}));
-    if (!next_.longer.empty()) add(Mood::remark, next_.longer);
     const auto unlike =
         valves_where([](const ValveDrift& own) { return own.kinship != Kinship::alike; });
     if (!unlike.empty()) add(Mood::loud, tell(Say::drift_box_unlike, {names(unlike)}));
+    if (!next_.longer.empty()) add(Mood::remark, next_.longer);
     if (found_.last && service_.drawn != drawing_mark(found_))
       add(Mood::remark, tell(service_.drawn.empty() ? Say::drift_undrawn : Say::drift_changed));
     for (const Told& odd : found_.log.odd) add(Mood::remark, in_words(odd, teller()));

@@ -708,17 +708,19 @@ constexpr Text texts[]{
     // ---- How the next check is put off.
     Text{Say::drift_longer_thinner,
          "For a longer run {0} {0?wants a thinner shim|want thinner shims}: on Engine choose yes "
-         "for Change shims of good valves too, aim for Put first, and for Where to aim a number "
-         "nearer to 1; then read on Plan what that fits. Or check sooner. In doubt ask the "
-         "engine\u2019s manual or a licensed mechanic."},
+         "for Change shims of good valves too."},
     Text{Say::drift_longer_thicker,
          "For a longer run {0} {0?wants a thicker shim|want thicker shims}: on Engine choose yes "
-         "for Change shims of good valves too, aim for Put first, and for Where to aim a number "
-         "nearer to 0; then read on Plan what that fits. Or check sooner. In doubt ask the "
-         "engine\u2019s manual or a licensed mechanic."},
-    Text{Say::close_too_soon, "If that is too soon, do not close the check yet. {0}"},
+         "for Change shims of good valves too."},
+    Text{Say::close_too_soon,
+         "If that is too soon, do not close the check yet. {0} Choose aim for Put first there as "
+         "well, and for Where to aim a number nearer to {1}; then read on Plan what that fits. Or "
+         "check sooner. In doubt ask the engine\u2019s manual or a licensed mechanic."},
     Text{Say::close_too_soon_round,
-         "If that is too soon, begin another round instead of closing. {0}"},
+         "If that is too soon, begin another round instead of closing. {0} Choose aim for Put "
+         "first there as well, and for Where to aim a number nearer to {1}; then read on Plan what "
+         "that fits. Or check sooner. In doubt ask the engine\u2019s manual or a licensed "
+         "mechanic."},
     // ---- The stage of the check, and its next step.
     Text{Say::stage_label, "Where you are"},
     Text{Say::stage_next, "What is next"},

@@ -491,8 +491,8 @@ enum class Say {
   // ---- How the next check is put off.
   drift_longer_thinner,  // valves
   drift_longer_thicker,  // valves
-  close_too_soon,        // how
-  close_too_soon_round,  // how
+  close_too_soon,        // how, end of the limits to aim nearer to
+  close_too_soon_round,  // as above
   close_off_last_round,  // valves
   // ---- The stage of the check, and its next step.
   stage_label,
