@@ -90,8 +90,10 @@ class CloseAtTheDesk : public BenchAtTheDesk {
 
   // In any cell at the top of the sheet.
   bool says(std::string_view sheet, std::string_view words) const {
-    for (int row = 0; row < 12; ++row)
-      for (int column = 0; column < 12; ++column)
+    constexpr int rows = 12;
+    constexpr int columns = 60;
+    for (int row = 0; row < rows; ++row)
+      for (int column = 0; column < columns; ++column)
         if (text_in(document_, sheet, {column, row}).find(words) != std::string::npos) return true;
     return false;
   }
@@ -103,20 +105,20 @@ class CloseAtTheDesk : public BenchAtTheDesk {
       wait_for_turn();
       screen_->picture(std::string(PICTURES "/off-") + std::string(sheet) + ".png");
     }
-    EXPECT_EQ(at_valve("1 EX L", book::card::then), "measure first");
+    const At then = card("1 EX L").line(book::card::then).from;
+    EXPECT_EQ(text_in(document_, on_head, then), "measure first");
     const std::filesystem::path file = office_->profile().folder() / "off.ods";
     Reference<css::frame::XStorable>(document_, UNO_QUERY_THROW)
         ->storeToURL(to_office(office::url_of(file)), {});
     css::uno::Sequence<css::beans::PropertyValue> how(1);
     how.getArray()[0].Name = to_office("Hidden");
     how.getArray()[0].Value <<= true;
-    const Document reopened(
-        office_->desktop()->loadComponentFromURL(to_office(office::url_of(file)),
-                                                 to_office("_blank"), 0, how),
-        UNO_QUERY_THROW);
+    const Document reopened(office_->desktop()->loadComponentFromURL(
+                                to_office(office::url_of(file)), to_office("_blank"), 0, how),
+                            UNO_QUERY_THROW);
     EXPECT_EQ(text_in(reopened, on_recheck, recheck::readings_off),
               text_in(document_, on_recheck, recheck::readings_off));
-    EXPECT_EQ(text_in(reopened, on_head, card("1 EX L").value(book::card::then)), "measure first");
+    EXPECT_EQ(text_in(reopened, on_head, then), "measure first");
     NewBook::close(reopened);
   }
 

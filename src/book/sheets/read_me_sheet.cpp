@@ -78,7 +78,7 @@ class ReadMeDescription {
       ++row_;
     };
     told("stage", Say::stage_label, style::answer, 6.5);
-    told("next step", Say::stage_next, style::text, 13.5);  // three lines
+    told("next step", Say::stage_next, style::text, 12.5);  // three lines
   }
 
   void write_cautions() {
