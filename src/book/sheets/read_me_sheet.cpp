@@ -85,7 +85,7 @@ class ReadMeDescription {
     heading("cautions", Say::read_me_before);
     for (const Say words : cautions) {
       sheet_.add("caution." + std::to_string(row_), line(row_), style::caution, Fixed{said(words)});
-      height(7);
+      height(6.7);
       ++row_;
     }
   }
@@ -167,7 +167,7 @@ class ReadMeDescription {
             more_than_none("outside count", style::trouble_found)});
     figure("change count", Shows{"book", "change label"});
     figure("buy count", Shows{"book", "buy label"});
-    height(11);
+    height(9.5);
     sheet_.add("next check", line(row_++), style::text, Shows{"next check", "line"});
   }
 
