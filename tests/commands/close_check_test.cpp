@@ -400,6 +400,37 @@ TEST_F(CloseAtTheDesk, is_left_by_cancel_without_a_trace) {
   EXPECT_EQ(all_entries(), before);
 }
 
+// 1 EX L has closed up by 0.01 a check, and nobody has measured a drift of the others.
+TEST_F(CloseAtTheDesk, says_when_the_next_check_is_due_and_how_a_longer_run_is_had) {
+  for (int check = 1; check <= 3; ++check) {
+    const auto in_log = [&](LogColumn column) {
+      return cell(on_log, right_of(below(log_place::first, check - 1), static_cast<int>(column)));
+    };
+    in_log(LogColumn::check)->setValue(check);
+    in_log(LogColumn::date)->setValue(44000 + 400 * check);
+    in_log(LogColumn::distance)->setValue(12000 * check);
+    Reference<css::text::XText>(in_log(LogColumn::valve), UNO_QUERY_THROW)
+        ->setString(to_office("1 EX L"));
+    for (const LogColumn gap : {LogColumn::gap_found, LogColumn::gap_left})
+      in_log(gap)->setValue(0.29 - 0.01 * check);
+    for (const LogColumn shim : {LogColumn::shim_found, LogColumn::shim_fitted})
+      in_log(shim)->setValue(2.7);
+  }
+  cell(on_head, card("1 EX L").value(book::card::gap))->setValue(0.24);
+  cell(book::sheet_name::engine, book::engine_place::interval)->setValue(24000);
+  const Window dialog = ask_to_close();
+  EXPECT_THAT(told(dialog), testing::HasSubstr("Next check: "));
+  dialog.enter("Distance, km", 0, "48000");
+  EXPECT_TRUE(comes_true([&] {
+    return told(dialog).find("1 EX L may be at its smallest gap from") != std::string::npos;
+  })) << told(dialog);
+  EXPECT_THAT(told(dialog),
+              testing::AllOf(testing::HasSubstr("If that is too soon, do not close the check yet. "
+                                                "For a longer run 1 EX L wants a thinner shim"),
+                             testing::HasSubstr("Choose aim for Put first there as well")));
+  screen_->picture(PICTURES "/close-next-check.png");
+}
+
 TEST_F(CloseAtTheDesk, says_that_an_earlier_book_has_no_log) {
   Reference<css::beans::XPropertySet> properties(document_, UNO_QUERY_THROW);
   Reference<css::sheet::XNamedRanges>(properties->getPropertyValue(to_office("NamedRanges")),
