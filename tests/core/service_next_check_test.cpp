@@ -101,6 +101,24 @@ TEST_F(NextCheckAtClose, after_fitting_is_put_off_by_another_round) {
   EXPECT_THAT(deeds(), Not(HasSubstr("Next check")));
 }
 
+TEST_F(NextCheckAtClose, is_put_off_by_what_a_person_is_told_to_choose) {
+  book.setting("interval", 24'000.0).sizes(1, "A", 2.00, 3.50, 0.05, 5);
+  ASSERT_EQ(book.of_valve("1 EX L", "action"), "keep");
+  const auto at = [this] { return book.closing(said, table_of(rows)).deeds; };
+  const auto words = [&at](std::size_t from_last) {
+    const auto deeds = at();
+    return in_words(deeds.at(deeds.size() - from_last), Teller());
+  };
+  EXPECT_THAT(words(2), HasSubstr("Next check: at 62\u00a0000 km"));
+  book.setting("touch good", "yes").setting("first", "aim").set("side", "exhaust", 2, 0.9);
+  EXPECT_EQ(book.of_valve("1 EX L", "fit"), "2.650");
+  book.drawer_rows(20);
+  book.take_to_bench();
+  book.tick_all();
+  book.recheck_as_predicted();
+  EXPECT_THAT(words(1), HasSubstr("Next check: at 72\u00a0000 km. By the manual"));
+}
+
 // Drift says the same, once it is so.
 TEST_F(NextCheckAtClose, is_told_on_drift_too) {
   book.set("box", "drift", 0, 1000.0).set("box", "drift", 1, 60.0);

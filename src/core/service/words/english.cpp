@@ -714,13 +714,14 @@ constexpr Text texts[]{
          "for Change shims of good valves too."},
     Text{Say::close_too_soon,
          "If that is too soon, do not close the check yet. {0} Choose aim for Put first there as "
-         "well, and for Where to aim a number nearer to {1}; then read on Plan what that fits. Or "
-         "check sooner. In doubt ask the engine\u2019s manual or a licensed mechanic."},
+         "well, and for Where to aim a number nearer to {1}; then read on Plan what that fits. "
+         "Else let the engine run only that far. In doubt ask the engine\u2019s manual or a "
+         "licensed mechanic."},
     Text{Say::close_too_soon_round,
          "If that is too soon, begin another round instead of closing. {0} Choose aim for Put "
          "first there as well, and for Where to aim a number nearer to {1}; then read on Plan what "
-         "that fits. Or check sooner. In doubt ask the engine\u2019s manual or a licensed "
-         "mechanic."},
+         "that fits. Else let the engine run only that far. In doubt ask the engine\u2019s manual "
+         "or a licensed mechanic."},
     // ---- The stage of the check, and its next step.
     Text{Say::stage_label, "Where you are"},
     Text{Say::stage_next, "What is next"},
