@@ -123,6 +123,7 @@ enum Column {
 // What Close this check writes; nobody sees it there.
 inline constexpr At check{valve, heading_row - 1};
 inline constexpr At round{gap_found, heading_row - 1};
+inline constexpr At readings_off{shim_found, heading_row - 1};
 constexpr At at(int row, Column column) { return {column, first.row + row}; }
 }  // namespace recheck_place
 

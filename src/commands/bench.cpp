@@ -9,6 +9,7 @@
 #include "commands/book_command.hpp"
 #include "core/service/bench_commands.hpp"
 #include "core/service/gaps_taken.hpp"
+#include "core/service/readings_off.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -28,8 +29,11 @@ class BenchCommand : public BookCommand {
     const auto steps = static_cast<int>(rows.size());
     if (steps > map.rows)
       return inform(say(Say::bench_too_long, {std::int64_t{steps}, std::int64_t{map.rows}}));
+    if (!goes_on_by(question_on_readings_off(service(), found()))) return;
     if (ask_all(question_before_taking(service(), found())) != Answer::yes) return;
-    const bool done = change({fit_}, [&](UndoStep& step) {
+    const auto measured_again = readings_off_to_clear(service());
+    const bool done = change(sheets_with(fit_, measured_again), [&](UndoStep& step) {
+      write_all(step, measured_again);
       write_all(step, new_gaps_to_clear(service()));
       list.empty(step);
       for (int row = 0; row < steps; ++row)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "commands/book_command.hpp"
 
+#include <algorithm>
 #include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/frame/XModel.hpp>
@@ -75,6 +76,16 @@ bool BookCommand::change(const std::vector<SheetRef>& sheets,
   step.done();
   passing_ = step.passing();
   return true;
+}
+
+std::vector<BookCommand::SheetRef> BookCommand::sheets_with(
+    const SheetRef& sheet, const std::vector<EntryWrite>& writes) const {
+  std::vector<SheetRef> sheets{sheet};
+  for (const EntryWrite& one : writes) {
+    const SheetRef own = book_->place_of(one.kind, one.name, one.value).sheet;
+    if (std::ranges::find(sheets, own) == sheets.end()) sheets.push_back(own);
+  }
+  return sheets;
 }
 
 void BookCommand::write_all(UndoStep& step, const std::vector<EntryWrite>& writes) const {

@@ -60,6 +60,15 @@ class BookCommand {
   // changed and the person is told: false.
   bool change(const std::vector<SheetRef>& sheets, const std::function<void(UndoStep&)>& work);
 
+  // True at once where there is nothing to ask.
+  bool goes_on_by(const std::string& question) const {
+    return question.empty() || ask(over_, question, false) == Answer::yes;
+  }
+
+  // That sheet and those on which these stand, each once.
+  std::vector<SheetRef> sheets_with(const SheetRef& sheet,
+                                    const std::vector<EntryWrite>& writes) const;
+
   void write_all(UndoStep& step, const std::vector<EntryWrite>& writes) const;
 
   // Brings the sheet to the front with the cursor there, and so does Redo of the last change.

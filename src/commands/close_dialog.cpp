@@ -36,7 +36,8 @@ class CloseDialog {
                Weight::normal);
     form_.offer(what, {say(Say::close_check), say(Say::close_another_round)});
     form_.enter(what, say(Say::close_check));
-    form_.enter("Date", today_);
+    const ClosingEntries begin = entries_to_begin_with(service, found, log, today_);
+    for (const auto& [name, member] : fields) form_.enter(name, begin.*member);
     judge();
     form_.on_change([this] {
       if (const auto trouble = settling_.trouble_in([this] { judge(); })) tell_trouble(*trouble);

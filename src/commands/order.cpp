@@ -4,6 +4,7 @@
 #include "book/places.hpp"
 #include "commands/book_command.hpp"
 #include "core/service/order_command.hpp"
+#include "core/service/readings_off.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -15,14 +16,19 @@ class OrderCommand : public BookCommand {
   void place() {
     if (!begin()) return;
     if (const std::string why = why_no_order(service(), found()); !why.empty()) return inform(why);
-    if (const std::string question = question_before_ordering(service(), found());
-        !question.empty() && ask(over(), question, false) != Answer::yes)
+    if (!goes_on_by(question_on_readings_off(service(), found())) ||
+        !goes_on_by(question_before_ordering(service(), found())))
       return;
     constexpr std::size_t letters_of_a_day = 10;
     const auto writes = order_to_write(service(), found(), time_now().substr(0, letters_of_a_day));
     const EntryWrite& first = writes.front();
     const auto row = book().place_of(first.kind, first.name, first.value);
-    if (!change({row.sheet}, [&](UndoStep& step) { write_all(step, writes); })) return;
+    const auto measured_again = readings_off_to_clear(service());
+    const bool done = change(sheets_with(row.sheet, measured_again), [&](UndoStep& step) {
+      write_all(step, measured_again);
+      write_all(step, writes);
+    });
+    if (!done) return;
     show(row.sheet, {book::arrivals_place::arrived, row.at.row});
     inform(order_in_words(found()));
   }

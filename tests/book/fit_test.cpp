@@ -122,6 +122,8 @@ TEST(Fit, stands_still_whatever_is_entered_and_says_that_the_plan_has_changed) {
   demo.recalculate();
   EXPECT_EQ(list(), before);
   EXPECT_NE(box_of_fit(demo).find("The plan has changed"), std::string::npos) << box_of_fit(demo);
+  EXPECT_TRUE(demo.tells(book::sheet_name::read_me, "As Fit says: The plan has changed"));
+  EXPECT_FALSE(demo.tells(book::sheet_name::read_me, "On Fit, go on with step"));
 }
 
 TEST(Fit, takes_marks_of_any_kind_only_where_a_step_is_done) {

@@ -8,6 +8,7 @@
 #include <com/sun/star/document/XDocumentPropertiesSupplier.hpp>
 #include <com/sun/star/frame/XDocumentTemplates.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
+#include <com/sun/star/lang/Locale.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 #include <com/sun/star/sheet/XUniqueCellFormatRangesSupplier.hpp>
@@ -160,6 +161,34 @@ TEST(Template, has_no_words_that_begin_with_a_figure_above_or_below_an_entry) {
       EXPECT_NE(words.find_first_of("0123456789.,-+"), 0U)
           << book::on(sheet, {column, row}) << ": " << words;
     }
+}
+
+// Names of valves, marks and trade terms would be marked as misspelt.
+TEST(Template, is_of_no_language_so_that_the_office_checks_no_spelling) {
+  OpenBook book(the_office(), template_file());
+  for (const std::string_view face : faces) {
+    const auto looks = as<css::container::XIndexAccess>(
+        as<css::sheet::XUniqueCellFormatRangesSupplier>(book.sheet(face))
+            ->getUniqueCellFormatRanges());
+    int of_no_language = 0;
+    for (sal_Int32 i = 0; i < looks->getCount(); ++i) {
+      const auto alike = as<css::beans::XPropertySet>(looks->getByIndex(i));
+      const auto style = alike->getPropertyValue("CellStyle").get<rtl::OUString>();
+      if (style.isEmpty() || style == "Default") continue;  // beyond the sheet's own cells
+      EXPECT_EQ(alike->getPropertyValue("CharLocale").get<css::lang::Locale>().Language, "zxx")
+          << face << ": " << from_office(style) << " "
+          << from_office(as<css::sheet::XSheetCellRanges>(alike)->getRangeAddressesAsString());
+      ++of_no_language;
+    }
+    EXPECT_GT(of_no_language, 3) << face;
+    for (const auto& [at, words] : book.texts(face))
+      EXPECT_EQ(as<css::beans::XPropertySet>(book.cell(face, at))
+                    ->getPropertyValue("CharLocale")
+                    .get<css::lang::Locale>()
+                    .Language,
+                "zxx")
+          << face << ": " << words;
+  }
 }
 
 TEST(Template, has_nothing_measured_and_nothing_listed) {

@@ -322,16 +322,21 @@ void ThreeServices::second_service() {
 
   const std::vector<PaperMove> once_more{{"2 IN L", "spare", {2800}}};
   dispatch(document_, book::command::take_to_bench);
+  EXPECT_THAT(box(take_title).words(), testing::HasSubstr("2 IN L (off by 0.06)"));
+  answer(take_title, "Yes");  // measured again, and the same
   work(once_more);
   gaps_left({{"2 IN L", 190}});
   reopen();
-  // By keys alone. The dialog has kept nothing of the first round.
+  // By keys alone, over what the dialog has kept of the first round.
   facts = {2, 2, "2025-03-09", "24510", "20", "Ben", "second try"};
   screen_->press("alt+l");
   screen_->press("s");
   const Window dialog = box(close_title);
   screen_->focus(close_title);
   EXPECT_EQ(dialog.focused(), "What to do 0");
+  EXPECT_EQ(dialog.entry("Distance, km"), "24500");
+  EXPECT_EQ(dialog.entry("Temperature, \u00b0C"), "21");
+  EXPECT_EQ(dialog.entry("Measured by"), "Ben");
   for (const std::string& entry :
        {facts.date, facts.distance, facts.who, facts.temperature, facts.note}) {
     screen_->press("Tab");

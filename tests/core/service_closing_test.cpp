@@ -328,6 +328,63 @@ TEST_F(ClosingACheck, puts_a_shim_into_the_drawer_by_what_it_measures) {
   EXPECT_THAT(book.drawer(), Contains("2.698 x1 out of 1 EX L, 2026-11-26"));
 }
 
+// ---- What the dialog begins with.
+
+class BeginningToClose : public ClosingACheck {
+ protected:
+  ClosingEntries begin() const {
+    const Service service = book.service();
+    return entries_to_begin_with(service, findings_in(service), log, closing_today);
+  }
+  // Of 1 EX L; who and temperature besides.
+  static std::vector<Entry> row(Entry check, Entry round, Entry distance, Entry degrees,
+                                Entry who) {
+    return {check,   round,   46352.0, distance, "1 EX L", Entry(), Entry(),
+            Entry(), Entry(), Entry(), Entry(),  degrees,  who,     Entry()};
+  }
+};
+
+TEST_F(BeginningToClose, a_first_round_has_todays_date_and_nothing_else) {
+  log = {row(1.0, 1.0, 48250.0, 20.0, "Ann")};
+  EXPECT_EQ(begin().date, closing_today);
+  EXPECT_EQ(begin().distance, "");
+  EXPECT_EQ(begin().temperature, "");
+  EXPECT_EQ(begin().who, "");
+  EXPECT_FALSE(begin().another_round);
+}
+
+TEST_F(BeginningToClose, a_further_round_has_what_the_round_before_it_had) {
+  book.setting("check", 2.0).setting("round", 3.0);
+  log = {row(2.0, 2.0, 48260.0, 18.5, "Ben"), row(2.0, 1.0, 48250.0, 20.0, "Ann"),
+         row(1.0, 1.0, 36000.0, 15.0, "Cora")};
+  EXPECT_EQ(begin().date, closing_today);
+  EXPECT_EQ(begin().distance, "48260");
+  EXPECT_EQ(begin().temperature, "18.5");
+  EXPECT_EQ(begin().who, "Ben");
+  EXPECT_EQ(begin().note, "");
+  book.setting("half", "0,5");
+  EXPECT_EQ(begin().temperature, "18,5");
+  EXPECT_THAT(questions(), IsEmpty()) << "it goes on as it begins";
+}
+
+TEST_F(BeginningToClose, what_the_last_round_does_not_say_is_that_of_the_one_before) {
+  book.setting("check", 2.0).setting("round", 3.0);
+  log = {row("2", "1", "48250", "20", "Ann"), row(2.0, 2.0, Entry(), Entry(), Entry())};
+  EXPECT_EQ(begin().distance, "48250");
+  EXPECT_EQ(begin().temperature, "20");
+  EXPECT_EQ(begin().who, "Ann");
+}
+
+TEST_F(BeginningToClose, the_distance_is_as_the_instrument_shows_it) {
+  book.setting("check", 2.0).setting("round", 2.0).setting("earlier distance", 40000.0);
+  log = {row(2.0, 1.0, 48250.5, Entry(), Entry())};
+  EXPECT_EQ(begin().distance, "8250.5");
+  log = {row(2.0, 1.0, 48250.125, Entry(), Entry())};
+  EXPECT_EQ(begin().distance, "") << "three decimals would be read as thousands";
+  log = {row(2.0, 1.0, 30000.0, Entry(), Entry())};
+  EXPECT_EQ(begin().distance, "") << "it was logged before the instrument was replaced";
+}
+
 TEST(LogSoFar, is_read_though_cells_make_no_sense) {
   const LogSoFar none = log_so_far({{}, {"a", "b"}, {-3.0, 1.0, "x", "y"}});
   EXPECT_EQ(none.last_check, 0);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "book/look/styles.hpp"
 
+#include <com/sun/star/lang/Locale.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
 
 #include "book/look/style_maker.hpp"
@@ -13,8 +14,11 @@ namespace upright_at = css::table::CellVertJustify2;
 constexpr std::string_view font = "Liberation Sans";
 
 void make_text_styles(Maker& m) {
+  // Of no language: the spelling of names of valves, marks and trade terms is nothing to check.
+  const css::lang::Locale no_language(to_office("zxx"), {}, {});
   m.make(page, "",
          {{"CharFontName", Any(to_office(font))},
+          {"CharLocale", Any(no_language)},
           size(10),
           text_colour(ink),
           fill(paper),

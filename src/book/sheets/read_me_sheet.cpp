@@ -78,14 +78,14 @@ class ReadMeDescription {
       ++row_;
     };
     told("stage", Say::stage_label, style::answer, 6.5);
-    told("next step", Say::stage_next, style::text, 9);
+    told("next step", Say::stage_next, style::text, 12.5);  // three lines
   }
 
   void write_cautions() {
     heading("cautions", Say::read_me_before);
     for (const Say words : cautions) {
       sheet_.add("caution." + std::to_string(row_), line(row_), style::caution, Fixed{said(words)});
-      height(7);
+      height(6.7);
       ++row_;
     }
   }
@@ -167,7 +167,7 @@ class ReadMeDescription {
             more_than_none("outside count", style::trouble_found)});
     figure("change count", Shows{"book", "change label"});
     figure("buy count", Shows{"book", "buy label"});
-    height(11);
+    height(9.5);
     sheet_.add("next check", line(row_++), style::text, Shows{"next check", "line"});
   }
 

@@ -138,6 +138,8 @@ SheetDescription describe_recheck(const Places& places) {
             Shows{"book", "recheck tally"});
   sheet.add("check", place::check, style::bench_kind, Holds{"setting", "check", 0});
   sheet.add("round", place::round, style::bench_kind, Holds{"setting", "round", 0});
+  sheet.add("readings off", place::readings_off, style::bench_kind,
+            Holds{"setting", "readings off", 0});
   sheet.tables.push_back(valves(places));
   sheet.add("note", line(note_row, 1, last_column), style::note, Shows{"book", "recheck note"});
   return sheet;

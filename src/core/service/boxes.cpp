@@ -5,9 +5,11 @@
 #include <utility>
 
 #include "core/service/arrivals.hpp"
+#include "core/service/before_next_step.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/gaps_taken.hpp"
+#include "core/service/readings_off.hpp"
 #include "core/service/rules.hpp"
 #include "core/service/stage.hpp"
 #include "core/service/view_parts.hpp"
@@ -190,43 +192,23 @@ void add_cautions_of_fitting(Lines& lines, const Service& service, const Finding
     add(lines, found, Mood::remark, {Say::bench_keep_all, {named(unread, found.teller)}});
 }
 
-// What is wrong with the ticks, and which valve stands empty by them. While they are in order, the
-// list itself fills it before the next turn.
-void add_state_of_ticks(Lines& lines, const Service& service, const Findings& found) {
-  const auto empty = valves_standing_empty(service);
-  const auto left_out = step_left_out(service);
-  const auto next = next_step(service);
-  if (!empty.empty() && !left_out && next)
-    add(lines, found, Mood::loud, {Say::bench_empty_go_on, {empty, std::int64_t{*next}}});
-  else if (!empty.empty())
-    add(lines, found, Mood::loud, {Say::bench_valve_empty, {empty}});
-  if (left_out) add(lines, found, Mood::loud, left_out_in_words(service));
-}
-
-// A list whose shims would no longer do is not finished.
-void add_change_of_plan(Lines& lines, const Service& service, const Findings& found) {
-  const auto spoiled = valves_spoiled_by_list(service, found);
-  if (!spoiled.empty())
-    add(lines, found, Mood::loud, {Say::bench_spoiled, {named(spoiled, found.teller)}});
-  else if (has_plan_changed(service, found))
-    add(lines, found, Mood::loud,
-        {is_any_shim_changed(service) ? Say::bench_changed : Say::bench_changed_idle});
-}
-
 void add_changed_gaps(Lines& lines, const Service& service, const Findings& found) {
   if (std::string words = changed_gaps_in_words(service, found); !words.empty())
     lines.push_back({std::move(words), Mood::loud});
 }
 
+void add_readings_off(Lines& lines, const Service& service, const Findings& found) {
+  if (std::string words = readings_off_in_words(service, found); !words.empty())
+    lines.push_back({std::move(words), Mood::loud});
+}
+
 void add_state_of_bench(Lines& lines, const Service& service, const Findings& found) {
-  add_state_of_ticks(lines, service, found);
-  add_changed_gaps(lines, service, found);
+  lines = before_next_step(service, found);
   if (is_bench_done(service)) {
     const bool measured = stage_of(service, found) == Stage::record;
     add(lines, found, Mood::remark, {measured ? Say::bench_measured : Say::bench_done});
     return;
   }
-  add_change_of_plan(lines, service, found);
   if (std::ranges::any_of(service.bench, [](const auto& step) { return step.kind == "wait"; }))
     add(lines, found, Mood::loud, {Say::bench_ring});
   add_cautions_of_fitting(lines, service, found);
@@ -242,6 +224,7 @@ void add_steps_that_are_ready(Lines& lines, const Service& service, const Findin
   if (const Told* trouble = found.crank_trouble(); trouble && !found.camshafts_out)
     add(lines, found, Mood::loud, *trouble);
   if (!found.steps) return;
+  add_readings_off(lines, service, found);
   if (found.steps->steps.empty()) {
     add_valves_that_stay_outside(lines, service, found);
     const auto unread = still_to_measure(service, found);
@@ -282,6 +265,7 @@ std::vector<BoxLine> box_of_engine(const Findings& found) {
 std::vector<BoxLine> box_of_head(const Service& service, const Findings& found) {
   Lines lines;
   add_changed_gaps(lines, service, found);
+  add_readings_off(lines, service, found);
   if (is_any_shim_changed(service)) add(lines, found, Mood::remark, {Say::head_as_found});
   if (found.remarks_on(Page::engine) > 0) add_mend_first(lines, found, Say::sheet_engine);
   add_remarks_on(Page::head, lines, found);
@@ -302,6 +286,7 @@ std::vector<BoxLine> box_of_shims(const Findings& found) {
 std::vector<BoxLine> box_of_plan(const Service& service, const Findings& found) {
   Lines lines;
   add_changed_gaps(lines, service, found);
+  add_readings_off(lines, service, found);
   add_valves_that_stay_outside(lines, service, found);
   add_nearest(lines, service, found);
   for (const Remark& remark : found.remarks) {

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "core/entries/entry_row.hpp"
 #include "core/log/day.hpp"
@@ -12,6 +13,7 @@
 #include "core/service/closing_words.hpp"
 #include "core/service/closing_writes.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/next_check_words.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -44,6 +46,7 @@ class Closer {
         found_(found),
         entries_(entries),
         today_(today),
+        log_(log),
         so_far_(log_so_far(log)),
         valves_(valves_at_close(service, found)) {}
 
@@ -58,6 +61,7 @@ class Closer {
     look_at_bench();
     look_at_valves();
     look_at_arrivals();
+    look_at_readings_off();
     read_facts();
     const bool closes = !entries_.another_round;
     const DrawerAfter drawer = drawer_after(service_, found_, closes, day_in_figures(facts_.day));
@@ -71,6 +75,9 @@ class Closer {
                              : writes_for_round(service_, found_, valves_, drawer, facts_.check,
                                                 facts_.round + 1);
     closing_.deeds = closing_in_words(service_, found_, valves_, drawer, facts_, closes);
+    if (closes)
+      std::ranges::move(next_check_after(service_, log_, closing_.rows),
+                        std::back_inserter(closing_.deeds));
     return std::move(closing_);
   }
 
@@ -144,6 +151,13 @@ class Closer {
     refuse_for(Say::close_arrival_unmeasured, rows);
   }
 
+  void look_at_readings_off() {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < valves_.size(); ++i)
+      if (found_.valves[i].off && !valves_[i].touched) names.push_back(valves_[i].name);
+    if (!entries_.another_round && !names.empty()) ask({Say::close_off_last_round, {names}});
+  }
+
   void read_facts() {
     const auto open = whole_entered(service_.check_number);
     facts_.check = open.value_or(so_far_.last_check + 1);
@@ -196,6 +210,7 @@ class Closer {
   const Findings& found_;
   const ClosingEntries& entries_;
   std::string_view today_;
+  const EntryTable& log_;
   LogSoFar so_far_;
   std::vector<ValveAtClose> valves_;
   CheckFacts facts_;
@@ -203,6 +218,24 @@ class Closer {
 };
 
 }  // namespace
+
+ClosingEntries entries_to_begin_with(const Service& service, const Findings& found,
+                                     const EntryTable& log, std::string_view today) {
+  ClosingEntries entries;
+  entries.date = today;
+  const auto check = whole_entered(service.check_number);
+  if (!check) return entries;
+  const CheckSoFar so_far = check_so_far(log, *check);
+  if (so_far.distance) {
+    const double read = *so_far.distance - number_entered(service.earlier).value_or(0);
+    const std::string typed = found.teller.number(read);
+    // One that could not be read back is left to the person.
+    if (distance_written(typed)) entries.distance = typed;
+  }
+  if (so_far.temperature) entries.temperature = found.teller.number(*so_far.temperature);
+  entries.who = so_far.who;
+  return entries;
+}
 
 Closing closing_of(const Service& service, const Findings& found, const EntryTable& log,
                    const ClosingEntries& entries, std::string_view today) {

@@ -28,6 +28,11 @@ struct ClosingEntries {
   bool another_round = false;
 };
 
+// What the dialog begins with: today; and, in a further round, the distance, temperature and name
+// that the log has of the round before it, as typed. The person can change each.
+ClosingEntries entries_to_begin_with(const Service& service, const Findings& found,
+                                     const EntryTable& log, std::string_view today);
+
 struct Closing {
   std::vector<Told> refusals;   // why not yet; where there is one, the rest is empty
   std::vector<Told> questions;  // to be answered with yes before anything is written

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/entries/entry_row.hpp"
 #include "core/service/entered.hpp"
@@ -22,6 +23,12 @@ void keep_largest(std::optional<double>& largest, std::optional<double> number) 
   if (number && std::isfinite(*number) && (!largest || *number > *largest)) largest = number;
 }
 
+// Blank too where nothing stands there.
+std::string words_at(const std::vector<Entry>& row, LogColumn column) {
+  const auto index = static_cast<std::size_t>(column);
+  return index < row.size() && !not_given(row[index]) ? word_in(row[index]) : std::string();
+}
+
 std::string both_notes(const std::string& one, const std::string& other) {
   return one + (one.empty() || other.empty() ? "" : "; ") + other;
 }
@@ -39,6 +46,23 @@ LogSoFar log_so_far(const EntryTable& log) {
     keep_largest(so_far.longest_distance, number_at(row, LogColumn::distance));
   }
   so_far.last_check = static_cast<std::int64_t>(check.value_or(0));
+  return so_far;
+}
+
+CheckSoFar check_so_far(const EntryTable& log, std::int64_t check) {
+  std::vector<const std::vector<Entry>*> rows;
+  for (const std::vector<Entry>& row : log)
+    if (number_at(row, LogColumn::check) == static_cast<double>(check)) rows.push_back(&row);
+  // A person may have sorted them.
+  std::ranges::stable_sort(rows, {}, [](const std::vector<Entry>* row) {
+    return number_at(*row, LogColumn::round).value_or(1);
+  });
+  CheckSoFar so_far;
+  for (const std::vector<Entry>* row : rows) {
+    if (const auto distance = number_at(*row, LogColumn::distance)) so_far.distance = distance;
+    if (const auto degrees = number_at(*row, LogColumn::temperature)) so_far.temperature = degrees;
+    if (std::string who = words_at(*row, LogColumn::who); !who.empty()) so_far.who = std::move(who);
+  }
   return so_far;
 }
 

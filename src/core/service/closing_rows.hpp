@@ -21,6 +21,14 @@ struct LogSoFar {
 // Numbers may stand there as text. Rows and cells that make no sense are passed over.
 LogSoFar log_so_far(const EntryTable& log);
 
+// What the log has of that check: of its last round, or the one before where that says nothing.
+struct CheckSoFar {
+  std::optional<double> distance;  // in all
+  std::optional<double> temperature;
+  std::string who;
+};
+CheckSoFar check_so_far(const EntryTable& log, std::int64_t check);
+
 // What all rows of a check have alike.
 struct CheckFacts {
   std::int64_t check = 0;

@@ -7,6 +7,7 @@
 #include "core/service/bench_commands.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/entry_value.hpp"
+#include "core/service/readings_off.hpp"
 
 namespace shimwright {
 namespace {
@@ -33,6 +34,16 @@ std::vector<EntryWrite> shims_and_drawer(const Service& service, const Findings&
   return writes;
 }
 
+std::vector<EntryWrite> readings_off_to_write(const Service& service,
+                                              const std::vector<ValveAtClose>& valves) {
+  if (!service.readings_off) return {};
+  std::vector<ValveRecheck> rechecked;
+  for (const ValveAtClose& valve : valves) rechecked.push_back(valve.recheck);
+  const std::string text = readings_off_written(rechecked);
+  if (text.empty()) return readings_off_to_clear(service);
+  return {{"setting", "readings off", 0, text}};
+}
+
 }  // namespace
 
 std::vector<EntryWrite> writes_to_close(const Service& service, const Findings& found,
@@ -50,6 +61,7 @@ std::vector<EntryWrite> writes_to_close(const Service& service, const Findings& 
   }
   if (!is_empty(service.check_number)) writes.push_back({"setting", "check", 0, Entry()});
   if (!is_empty(service.round)) writes.push_back({"setting", "round", 0, Entry()});
+  std::ranges::copy(readings_off_to_clear(service), std::back_inserter(writes));
   return writes;
 }
 
@@ -68,6 +80,7 @@ std::vector<EntryWrite> writes_for_round(const Service& service, const Findings&
   }
   writes.push_back({"setting", "check", 0, static_cast<double>(check)});
   writes.push_back({"setting", "round", 0, static_cast<double>(next_round)});
+  std::ranges::copy(readings_off_to_write(service, valves), std::back_inserter(writes));
   return writes;
 }
 

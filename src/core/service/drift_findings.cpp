@@ -226,6 +226,25 @@ std::vector<std::size_t> valves_at_a_limit(const DriftFindings& found) {
   return valves;
 }
 
+bool goes_tight(const DriftFindings& found, std::size_t valve) {
+  const ValveDrift& own = found.drift.valves[valve];
+  if (own.due->course != Course::steady) return own.due->course == Course::tight;
+  const ValveToJudge& judged = found.valves[valve];
+  const double gap =
+      own.line->at(*own.due->cautious) - static_cast<double>(judged.fitted->nanometres());
+  return gap - static_cast<double>(judged.limits->min.nanometres()) <=
+         static_cast<double>(judged.limits->max.nanometres()) - gap;
+}
+
+bool is_due_now(const DriftFindings& found) {
+  return found.next && found.last && found.next->at <= *found.last;
+}
+
+bool is_sooner_than_planned(const DriftFindings& found) {
+  if (!found.next || found.next->by_manual || !found.first_due) return false;
+  return is_due_now(found) || (found.interval && found.next->at < *found.last + *found.interval);
+}
+
 std::string drawing_mark(const DriftFindings& found) {
   Mark mark;
   mark.add(static_cast<std::uint64_t>(found.teller.unit()));

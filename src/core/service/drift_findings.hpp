@@ -39,6 +39,16 @@ DriftFindings drift_findings_in(const Service& service, const EntryTable& log);
 // Valves that may be at a limit at the last check already, as indices.
 std::vector<std::size_t> valves_at_a_limit(const DriftFindings& found);
 
+// As the cautious bound of that valve goes: to its smallest gap; where its checks prove no drift,
+// whether that limit is the nearer one. Expects that the valve has a cautious distance.
+bool goes_tight(const DriftFindings& found, std::size_t valve);
+
+// The next check is due at the last one already.
+bool is_due_now(const DriftFindings& found);
+
+// It is due now, or before the manual's interval ends.
+bool is_sooner_than_planned(const DriftFindings& found);
+
 // Stands for all that the charts are drawn from: another text, another drawing.
 std::string drawing_mark(const DriftFindings& found);
 

@@ -13,6 +13,7 @@
 #include "core/service/crank_findings.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/entry_remarks.hpp"
+#include "core/service/readings_off.hpp"
 #include "core/service/rules.hpp"
 #include "core/service/stock_findings.hpp"
 #include "core/values/bad_input.hpp"
@@ -41,6 +42,7 @@ class Finder {
     if (same_word(found_.exhaust.series, found_.inlet.series))
       found_.one_series = found_.exhaust.series;
     for (const auto& valve : service_.valves) read_valve(valve);
+    find_readings_off(service_, found_);
     for (const auto& row : service_.arrivals)
       found_.arrivals.push_back(arrival_in(service_, row, found_.one_series));
     stock_ = stock_findings(service_, unit_, found_.one_series, found_.arrivals);

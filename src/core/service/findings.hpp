@@ -46,6 +46,8 @@ struct ValveFindings {
   bool alone = false;              // to be left alone
   bool nearest = false;            // may take the nearest shim where none serves
   std::optional<State> now;        // none where there is a gap but no sound limits
+  // By how much that reading was off what the last round predicted (readings_off.hpp).
+  std::optional<Length> off;
 };
 
 // A row of sizes on sale.

@@ -7,6 +7,7 @@
 
 #include "core/service/bench.hpp"
 #include "core/service/boxes.hpp"
+#include "core/service/readings_off.hpp"
 #include "core/service/recheck.hpp"
 #include "core/service/stage.hpp"
 
@@ -65,6 +66,8 @@ class RecheckBox {
   }
 
   void without_list() {
+    if (std::string words = readings_off_in_words(service_, found_); !words.empty())
+      lines_.push_back({std::move(words), Mood::loud});
     const bool is_nothing = is_nothing_to_fit(service_, found_);
     add_verdicts(is_nothing);
     if (is_nothing)

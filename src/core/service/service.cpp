@@ -67,6 +67,7 @@ constexpr std::pair<std::string_view, Entry Service::*> settings[] = {
 void read_setting(Service& service, const Row& row) {
   for (const auto& [name, member] : settings)
     if (same_word(word_in(row[1]), name)) service.*member = value_at(row, 0);
+  if (same_word(word_in(row[1]), "readings off")) service.readings_off = value_at(row, 0);
 }
 
 void read_side(Service& service, const Row& row) {

@@ -103,6 +103,9 @@ struct Service {
   Entry earlier;        // what a replaced instrument had counted, to be added to what is read now
   Entry check_number;   // of the check that is under way, once a further round of it was begun
   Entry round;          // of that check
+  // What the round before it left in doubt (readings_off.hpp); none: an earlier version made the
+  // book, and it has no cell for that.
+  std::optional<Entry> readings_off;
   SideEntries exhaust;
   SideEntries inlet;
   std::vector<ValveEntries> valves;
@@ -134,7 +137,7 @@ struct Service {
 //
 //   setting | engine, unit, language, half, currency, doubt, allowed difference, marks, stay clear,
 //             touch good, first, work, nearest, firing, margin, camshafts out, distance unit,
-//             interval, earlier distance, check, round | value
+//             interval, earlier distance, check, round, readings off | value
 //   side    | exhaust or inlet | min | max | bias | series | opens | closes
 //   valve   | 1 EX L | gap | mark | micrometer | leave or nearest | cylinder | exhaust or inlet
 //   spare   | 1 | series | size | count

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <vector>
 
+#include "core/service/before_next_step.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/boxes.hpp"
 #include "core/service/entered.hpp"
@@ -39,6 +40,13 @@ bool is_any_grave(const Findings& found) {
   return std::ranges::any_of(found.remarks, &Remark::grave);
 }
 
+std::vector<std::string> valves_off(const Service& service, const Findings& found) {
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i < found.valves.size(); ++i)
+    if (found.valves[i].off) names.push_back(service.valves[i].name);
+  return names;
+}
+
 std::vector<std::string> valves_unread(const Service& service, const Findings& found) {
   std::vector<std::string> names;
   for (std::size_t i = 0; i < found.valve_plans.size(); ++i)
@@ -51,6 +59,8 @@ Told next_while_measuring(const Service& service, const Findings& found) {
   if (!found.plan || is_any_grave(found)) return {Say::next_mend};
   if (const auto unread = valves_unread(service, found); !unread.empty())
     return {Say::next_measure, {named(unread, found.teller)}};
+  if (const auto off = valves_off(service, found); !off.empty())
+    return {Say::next_off, {named(off, found.teller)}};
   if (shims_are_to_be_listed(found)) return {Say::next_list};
   if (!found.plan->order.empty()) return {Say::next_order};
   if (!found.steps) return {Say::next_no_steps};
@@ -95,7 +105,13 @@ std::string stage_in_words(const Service& service, const Findings& found) {
 }
 
 std::string next_step_in_words(const Service& service, const Findings& found) {
+  if (const auto first = before_next_step(service, found); !first.empty())
+    return found.teller.say(Say::next_as_fit_says, {first.front().words});
   const auto told = [&]() -> Told {
+    const auto off = valves_off(service, found);
+    const bool is_ready = stage_of(service, found) != Stage::measuring;
+    if (is_ready && service.bench.empty() && !off.empty())
+      return {Say::next_off, {named(off, found.teller)}};
     switch (stage_of(service, found)) {
       case Stage::measuring:
         return next_while_measuring(service, found);

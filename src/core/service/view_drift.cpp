@@ -7,18 +7,18 @@
 
 #include "core/service/boxes.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/next_check_words.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
 namespace {
 
 constexpr std::array<std::string_view, 2> tables{"drift", "next check"};
-constexpr double checks_due = 3;
 
 class DriftShower {
  public:
   DriftShower(const Service& service, const DriftFindings& found)
-      : service_(service), found_(found) {}
+      : service_(service), found_(found), next_(next_check_in_words(service, found)) {}
 
   ShownTable valves() const {
     ShownTable table{{"valve", "course", "rate", "meets", "cautious", "words"}, {}};
@@ -35,9 +35,9 @@ class DriftShower {
                              ? tell(Say::drift_tally, {static_cast<std::int64_t>(found_.checks),
                                                        distance(*found_.last), unit()})
                              : std::string();
-    table.put("at") = at();
-    table.put("why") = why();
-    table.put("line") = tell(Say::drift_next_line, {at(), why()});
+    table.put("at") = next_.at;
+    table.put("why") = next_.why;
+    table.put("line") = tell(Say::drift_next_line, {next_.at, next_.why});
     table.put("mark") = drawing_mark(found_);
     const auto given = service_.boxes.find("drift");
     const Service::Room room = given == service_.boxes.end() ? Service::Room() : given->second;
@@ -127,17 +127,6 @@ class DriftShower {
     return due && due->cautious ? distance(*due->cautious) : std::string();
   }
 
-  // The limit that is nearer where the cautious bound meets one.
-  bool towards_tight(std::size_t valve) const {
-    const ValveDrift& own = drift(valve);
-    if (own.due->course != Course::steady) return own.due->course == Course::tight;
-    const ValveToJudge& judged = found_.valves[valve];
-    const double gap =
-        own.line->at(*own.due->cautious) - static_cast<double>(judged.fitted->nanometres());
-    return gap - static_cast<double>(judged.limits->min.nanometres()) <=
-           static_cast<double>(judged.limits->max.nanometres()) - gap;
-  }
-
   bool is_at_a_limit(std::size_t valve) const {
     const auto& due = drift(valve).due;
     return due && due->cautious && *due->cautious <= found_.valves[valve].points.back().x;
@@ -153,7 +142,7 @@ class DriftShower {
                   {Length::nanometres(static_cast<std::int64_t>(own.moved))});
     // The gravest first; the box names the valve for the other as well.
     if (judged.limits && judged.fitted && is_at_a_limit(valve))
-      return tell(towards_tight(valve) ? Say::drift_now_tight : Say::drift_now_loose);
+      return tell(goes_tight(found_, valve) ? Say::drift_now_tight : Say::drift_now_loose);
     if (own.kinship != Kinship::alike)
       return tell(own.kinship == Kinship::closes_faster ? Say::drift_unlike_closing
                                                         : Say::drift_unlike_opening);
@@ -173,38 +162,8 @@ class DriftShower {
 
   // ---- Said once.
 
-  bool is_now() const { return found_.next && found_.last && found_.next->at <= *found_.last; }
-
-  std::string at() const {
-    if (!found_.next) return tell(Say::drift_not_known);
-    if (is_now()) return tell(Say::drift_at_once);
-    return tell(Say::drift_at, {distance(found_.next->at), unit()});
-  }
-
-  std::string why() const {
-    if (!found_.last) return tell(Say::drift_why_empty);
-    const std::string few =
-        static_cast<double>(found_.checks) < checks_due
-            ? " " + tell(Say::drift_why_few, {static_cast<std::int64_t>(found_.checks)})
-            : std::string();
-    if (!found_.next)
-      return (few.empty() ? tell(Say::drift_why_steady) + " " : std::string()) +
-             tell(Say::drift_why_no_interval) + few;
-    if (found_.next->by_manual)
-      return tell(Say::drift_why_manual,
-                  {distance(*found_.interval), unit(), distance(*found_.last)}) +
-             few;
-    if (is_now()) return tell(Say::drift_why_now, {few_of(valves_at_a_limit(found_))});
-    const std::size_t first = *found_.first_due;
-    return tell(towards_tight(first) ? Say::drift_why_tight : Say::drift_why_loose,
-                {name(first), distance(*drift(first).due->cautious), unit()});
-  }
-
-  // By name as long as they are few.
   Word few_of(const std::vector<std::size_t>& valves) const {
-    constexpr std::size_t most_named = 8;
-    if (valves.size() <= most_named) return names(valves);
-    return tell(Say::valves_counted, {static_cast<std::int64_t>(valves.size())});
+    return named(names(valves), teller());
   }
 
   template <class Condition>
@@ -225,6 +184,7 @@ class DriftShower {
     const auto unlike =
         valves_where([](const ValveDrift& own) { return own.kinship != Kinship::alike; });
     if (!unlike.empty()) add(Mood::loud, tell(Say::drift_box_unlike, {names(unlike)}));
+    if (!next_.longer.empty()) add(Mood::remark, next_.longer);
     if (found_.last && service_.drawn != drawing_mark(found_))
       add(Mood::remark, tell(service_.drawn.empty() ? Say::drift_undrawn : Say::drift_changed));
     for (const Told& odd : found_.log.odd) add(Mood::remark, in_words(odd, teller()));
@@ -239,6 +199,7 @@ class DriftShower {
 
   const Service& service_;
   const DriftFindings& found_;
+  NextCheckWords next_;
 };
 
 }  // namespace

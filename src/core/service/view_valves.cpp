@@ -63,17 +63,20 @@ class ValveShower {
     put("fit", changed ? length(plan.size) : std::string());
     put("after label", plan.after ? tell(Say::after) : std::string());
     put("after", length(plan.after));
-    put("margin", plan.margin && !plan.measure_again ? length(plan.margin) : std::string());
-    const std::string then =
-        plan.measure_again ? tell(Say::measure_again) : state_in_words(plan.then, teller());
+    const bool is_known = !plan.measure_again && !valve().off;
+    const std::string then = valve().off          ? tell(Say::measure_first)
+                             : plan.measure_again ? tell(Say::measure_again)
+                                                  : state_in_words(plan.then, teller());
+    const std::string on_card = valve().off                  ? then
+                                : plan.then == State::unread ? std::string()
+                                                             : tell(Say::then_state, {then});
     put("then", then);
-    put("then state", plan.measure_again ? std::string("again") : std::string(word_for(plan.then)));
-    put("card then", plan.then == State::unread ? std::string() : tell(Say::then_state, {then}));
+    put("margin", plan.margin && is_known ? length(plan.margin) : std::string());
+    put("then state", is_known ? std::string(word_for(plan.then)) : std::string("again"));
+    put("card then", on_card);
     put("foot label", plan.nearest ? tell(Say::nearest) : plan.after ? tell(Say::after) : "");
     put("foot value", length(plan.nearest ? plan.nearest : plan.after));
-    put("foot", plan.nearest                 ? nearest_leaves(plan, found_.of(side()), teller())
-                : plan.then == State::unread ? std::string()
-                                             : tell(Say::then_state, {then}));
+    put("foot", plan.nearest ? nearest_leaves(plan, found_.of(side()), teller()) : on_card);
     put("cost", changed && plan.cost > Money() ? teller().sum(plan.cost) : std::string());
   }
 

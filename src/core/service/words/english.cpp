@@ -20,6 +20,7 @@ constexpr Text texts[]{
     Text{Say::state_counted, "{0} {1} {2}"},
     Text{Say::then_state, "then {0}"},
     Text{Say::measure_again, "measure again"},
+    Text{Say::measure_first, "measure first"},
     Text{Say::keep, "keep"},
     Text{Say::move, "move"},
     Text{Say::spare, "spare"},
@@ -686,6 +687,41 @@ constexpr Text texts[]{
     Text{Say::new_gaps_entered,
          "Yes also enters the new {0?gap|gaps} of {0} from Recheck on Head. Either answer clears "
          "{0?it|them} on Recheck."},
+    // ---- Readings that were off in the last round.
+    Text{Say::reading_off_of, "{0} (off by {1})"},
+    Text{Say::readings_off,
+         "Do not order or fit a shim yet by the reading of {0}: after the last round it was not as "
+         "predicted. First measure gap and shim again, and enter both on Head."},
+    Text{Say::readings_off_ask,
+         "Do not order or fit a shim by a reading that was not as predicted after the last round, "
+         "and is on Head still: {0}.\n\nWere gap and shim both measured again since, and do both "
+         "read the same? Yes: they count from now on. No: measure them, enter what you find on "
+         "Head, and give this command again."},
+    Text{Say::next_off,
+         "Measure gap and shim of {0} again and enter them on Head: after the last round "
+         "{0?it was|they were} not as predicted."},
+    Text{Say::next_as_fit_says, "As Fit says: {0}"},
+    Text{Say::close_off_last_round,
+         "{0} {0?was|were} not as predicted after the last round. {0?Was its gap|Were their gaps} "
+         "measured again since? If not, measure {0?it|them} now and enter the new "
+         "{0?gap|gaps} on Recheck."},
+    // ---- How the next check is put off.
+    Text{Say::drift_longer_thinner,
+         "For a longer run {0} {0?wants a thinner shim|want thinner shims}: on Engine choose yes "
+         "for Change shims of good valves too."},
+    Text{Say::drift_longer_thicker,
+         "For a longer run {0} {0?wants a thicker shim|want thicker shims}: on Engine choose yes "
+         "for Change shims of good valves too."},
+    Text{Say::close_too_soon,
+         "If that is too soon, do not close the check yet. {0} Choose aim for Put first there as "
+         "well, and for Where to aim a number nearer to {1}; then read on Plan what that fits. "
+         "Else let the engine run only that far. In doubt ask the engine\u2019s manual or a "
+         "licensed mechanic."},
+    Text{Say::close_too_soon_round,
+         "If that is too soon, begin another round instead of closing. {0} Choose aim for Put "
+         "first there as well, and for Where to aim a number nearer to {1}; then read on Plan what "
+         "that fits. Else let the engine run only that far. In doubt ask the engine\u2019s manual "
+         "or a licensed mechanic."},
     // ---- The stage of the check, and its next step.
     Text{Say::stage_label, "Where you are"},
     Text{Say::stage_next, "What is next"},

@@ -22,6 +22,7 @@ enum class Say {
   state_counted,    // sign, word, how many
   then_state,       // the state with its sign
   measure_again,
+  measure_first,
   keep,
   move,
   spare,
@@ -481,6 +482,18 @@ enum class Say {
   bench_take_ask,
   new_gaps_cleared,  // valves
   new_gaps_entered,  // valves
+  // ---- Readings that were off in the last round.
+  reading_off_of,    // valve, by how much
+  readings_off,      // valves, as above
+  readings_off_ask,  // valves, as above
+  next_off,          // valves
+  next_as_fit_says,  // what Fit says
+  // ---- How the next check is put off.
+  drift_longer_thinner,  // valves
+  drift_longer_thicker,  // valves
+  close_too_soon,        // how, end of the limits to aim nearer to
+  close_too_soon_round,  // as above
+  close_off_last_round,  // valves
   // ---- The stage of the check, and its next step.
   stage_label,
   stage_next,

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/service/readings_off.hpp"
+
+#include <algorithm>
+#include <charconv>
+#include <cstdint>
+#include <string_view>
+
+#include "core/entries/entry_row.hpp"
+#include "core/service/boxes.hpp"
+#include "core/service/entered.hpp"
+#include "core/values/choice.hpp"
+
+namespace shimwright {
+namespace {
+
+constexpr std::string_view unknown = "-";
+
+struct ReadingLeft {
+  std::optional<Length> gap;
+  std::optional<Length> shim;
+  std::optional<Length> off;
+};
+
+std::string written(const std::optional<Length>& length) {
+  return length ? std::to_string(length->nanometres()) : std::string(unknown);
+}
+
+// Takes the words of `text` up to that mark off it.
+std::string_view taken_off(std::string_view& text, char mark) {
+  const std::string_view word = text.substr(0, text.find(mark));
+  text.remove_prefix(std::min(text.size(), word.size() + 1));
+  return word;
+}
+
+std::optional<Length> length_in(std::string_view word) {
+  std::int64_t nanometres = 0;
+  const auto end = std::from_chars(word.data(), word.data() + word.size(), nanometres);
+  if (end.ec != std::errc() || end.ptr != word.data() + word.size()) return std::nullopt;
+  return Length::nanometres(nanometres);
+}
+
+std::vector<ReadingLeft> readings_in(std::string_view text) {
+  std::vector<ReadingLeft> readings;
+  while (!text.empty()) {
+    std::string_view word = taken_off(text, ' ');
+    ReadingLeft& reading = readings.emplace_back();
+    for (auto* length : {&reading.gap, &reading.shim, &reading.off})
+      *length = length_in(taken_off(word, '/'));
+  }
+  return readings;
+}
+
+bool is_read_on_recheck(const Service& service, const std::string& valve) {
+  return std::ranges::any_of(service.recheck, [&valve](const Service::RecheckEntries& one) {
+    return one.valve == valve && !not_given(one.gap);
+  });
+}
+
+// `2 IN L (off by 0.06)`, a text each.
+std::vector<std::string> readings_off_told(const Service& service, const Findings& found) {
+  std::vector<std::string> told;
+  for (std::size_t i = 0; i < found.valves.size(); ++i)
+    if (const auto& off = found.valves[i].off)
+      told.push_back(
+          found.teller.say(Say::reading_off_of, {service.valves[i].name, LengthToType{abs(*off)}}));
+  return told;
+}
+
+}  // namespace
+
+std::string readings_off_written(const std::vector<ValveRecheck>& valves) {
+  std::string text;
+  bool any = false;
+  for (const ValveRecheck& valve : valves) {
+    const bool is_off = valve.verdict == RecheckVerdict::off && valve.left_open.empty();
+    any = any || is_off;
+    text += text.empty() ? "" : " ";
+    text += is_off ? written(valve.gap_left) + "/" + written(valve.shim_fitted) + "/" +
+                         written(valve.off)
+                   : std::string(unknown);
+  }
+  return any ? text : std::string();
+}
+
+void find_readings_off(const Service& service, Findings& found) {
+  if (!service.readings_off) return;
+  const auto readings = readings_in(word_in(*service.readings_off));
+  if (readings.size() != found.valves.size()) return;
+  for (std::size_t i = 0; i < readings.size(); ++i) {
+    ValveFindings& valve = found.valves[i];
+    if (readings[i].off && valve.gap && valve.gap == readings[i].gap &&
+        valve.shim == readings[i].shim && !is_read_on_recheck(service, service.valves[i].name))
+      valve.off = readings[i].off;
+  }
+}
+
+std::string readings_off_in_words(const Service& service, const Findings& found) {
+  const auto told = readings_off_told(service, found);
+  return told.empty() ? std::string()
+                      : found.teller.say(Say::readings_off, {named(told, found.teller)});
+}
+
+std::string question_on_readings_off(const Service& service, const Findings& found) {
+  const auto told = readings_off_told(service, found);
+  return told.empty() ? std::string()
+                      : found.teller.say(Say::readings_off_ask, {named(told, found.teller)});
+}
+
+std::vector<EntryWrite> readings_off_to_clear(const Service& service) {
+  if (!service.readings_off || not_given(*service.readings_off)) return {};
+  return {{"setting", "readings off", 0, Entry()}};
+}
+
+}  // namespace shimwright
