@@ -135,7 +135,7 @@ EntryTable made_up(std::int64_t most_cylinders, std::size_t most_moved, std::uin
   }
   EntryTable rows{{"setting", "firing", firing}, {"setting", "margin", tens(1, 6)}};
   for (const char* side : {"exhaust", "inlet"})
-    rows.push_back({"side", side, 0.495, 0.505, "A", "", tens(1, 5), tens(3, 7)});
+    rows.push_back({"side", side, 0.495, 0.505, "", "A", tens(1, 5), tens(3, 7)});
   for (std::size_t i = 0; i < valves.size(); ++i) {
     const Valve& valve = valves[i];
     rows.push_back({"valve", valve.cylinder + " " + valve.side + std::to_string(i),
@@ -155,10 +155,23 @@ FittingQuestion question_at(const Service& service, const Findings& found,
   return fitting_of(found.question, *found.plan, valves_at_stops(service, stops));
 }
 
+// At a stop of measuring all that is done at a further one could be done as well.
+bool is_stop_needless(const Service& service, const Findings& found) {
+  for (std::size_t stop = found.stops.size(); stop < found.all_stops.size(); ++stop)
+    for (const CrankStop& measuring : found.stops)
+      if (std::ranges::all_of(found.steps->steps, [&](const Step& step) {
+            if (!step.valve || step.stop != static_cast<int>(stop) + 1) return true;
+            const auto& valve = service.valves[*step.valve];
+            return measuring.clear_of({valve.cylinder, valve.side}).has_value();
+          }))
+        return true;
+  return false;
+}
+
 TEST(FurtherStop, is_safe_and_never_the_worse_way_on_made_up_engines) {
   std::size_t better = 0;
   std::size_t done_now = 0;
-  for (std::uint64_t seed = 1; seed <= 600 && !::testing::Test::HasFailure(); ++seed) {
+  for (std::uint64_t seed = 1; seed <= 300 && !::testing::Test::HasFailure(); ++seed) {
     const Service service = service_of(made_up(8, 12, seed));
     const Findings found = findings_in(service);
     if (!found.steps) continue;
@@ -166,11 +179,12 @@ TEST(FurtherStop, is_safe_and_never_the_worse_way_on_made_up_engines) {
     EXPECT_LE(worth(*found.steps), worth(plain)) << "seed " << seed;
     EXPECT_EQ(model::play(question_at(service, found, found.all_stops), *found.steps), "")
         << "seed " << seed;
+    EXPECT_FALSE(is_stop_needless(service, found)) << "seed " << seed;
     better += worth(*found.steps) < worth(plain);
     done_now += found.steps->waiting < plain.waiting;
   }
-  EXPECT_GT(better, 150U);
-  EXPECT_GT(done_now, 60U);
+  EXPECT_GT(better, 75U);
+  EXPECT_GT(done_now, 30U);
 }
 
 // With a stop at every five degrees, between which nothing changes. What can be done at any of them

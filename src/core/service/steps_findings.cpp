@@ -26,38 +26,80 @@ FittingQuestion question_at(std::span<const CrankStop> stops, const Service& ser
   return question;
 }
 
+bool changes_a_shim(Action action) {
+  return action == Action::move || action == Action::spare || action == Action::buy;
+}
+
 bool is_better(const FittingSteps& a, const FittingSteps& b) {
   return std::tuple(a.waiting, a.turns, a.stand_ins) < std::tuple(b.waiting, b.turns, b.stand_ins);
 }
 
+// The best place for work on these valves, which are clear of their lobes together at `stop`: where
+// gaps are measured, if that serves.
+CrankStop best_stop_for(const std::set<ValvePlace>& valves, const CrankStop& stop,
+                        const Findings& found) {
+  const auto serves = [&valves](const CrankStop& other) {
+    return std::ranges::all_of(
+        valves, [&other](const ValvePlace& place) { return other.clear_of(place).has_value(); });
+  };
+  const auto at = [](const auto& stops, CrankAngle angle) {
+    return std::ranges::find(stops, angle, &CrankStop::angle) != stops.end();
+  };
+  if (at(found.stops, stop.angle)) return stop;
+  const auto further = further_stops(*found.firing, found.timing, found.margin, {}, valves);
+  for (const auto& stops : {found.stops, further})
+    if (const auto best = std::ranges::find_if(stops, serves); best != stops.end()) return *best;
+  return stop;
+}
+
+bool is_turned_to_where_it_stands(const FittingSteps& steps) {
+  std::optional<int> at;
+  for (const Step& step : steps.steps) {
+    if (step.kind == Step::Kind::turn && step.stop == at) return true;
+    at = step.stop;
+  }
+  return false;
+}
+
+// The steps, in which a stop is called by its place in `stops`, in the numbers of the book: those
+// of measuring keep theirs, the others have the next.
+void take(FittingSteps steps, std::span<const CrankStop> stops, const Service& service,
+          Findings& found) {
+  std::map<int, std::set<ValvePlace>> worked_on;  // by stop
+  for (const Step& step : steps.steps) {
+    if (!step.stop) continue;
+    auto& valves = worked_on[*step.stop];
+    if (step.valve) valves.insert(place_of(service.valves[*step.valve]));
+  }
+  for (const bool at_best : {true, false}) {
+    found.all_stops = found.stops;
+    std::map<int, int> numbers;
+    for (const auto& [number, valves] : worked_on) {
+      const CrankStop& there = stops[static_cast<std::size_t>(number) - 1];
+      const CrankStop stop = at_best ? best_stop_for(valves, there, found) : there;
+      auto known = std::ranges::find(found.all_stops, stop.angle, &CrankStop::angle);
+      if (known == found.all_stops.end())
+        known = found.all_stops.insert(found.all_stops.end(), stop);
+      numbers[number] = static_cast<int>(known - found.all_stops.begin()) + 1;
+    }
+    found.steps = steps;
+    renumber_stops(*found.steps, numbers);
+    if (!is_turned_to_where_it_stands(*found.steps)) return;
+  }
+}
+
 void try_further_stops(const Service& service, Findings& found) {
-  std::set<ValvePlace> places;  // of valves to be opened
+  std::set<ValvePlace> opened;
   for (std::size_t i = 0; i < service.valves.size(); ++i)
-    if (found.plan->lines[i].action == Action::move ||
-        found.plan->lines[i].action == Action::spare || found.plan->lines[i].action == Action::buy)
-      places.insert(place_of(service.valves[i]));
+    if (changes_a_shim(found.plan->lines[i].action)) opened.insert(place_of(service.valves[i]));
   const auto further =
-      further_stops(*found.firing, found.timing, found.margin, found.stops, places);
+      further_stops(*found.firing, found.timing, found.margin, found.stops, opened);
   if (further.empty()) return;
   std::vector<CrankStop> stops = found.stops;
   stops.insert(stops.end(), further.begin(), further.end());
   std::ranges::sort(stops, {}, &CrankStop::angle);
   FittingSteps steps = fitting_steps(question_at(stops, service, found), usual_effort / 2);
-  if (!is_better(steps, *found.steps)) return;
-
-  // The stops of measuring keep their numbers, and those further ones that serve have the next.
-  std::set<int> used;
-  for (const Step& step : steps.steps)
-    if (step.stop) used.insert(*step.stop);
-  std::map<int, int> numbers;
-  for (const int stop : used) {
-    const CrankStop& at = stops[static_cast<std::size_t>(stop) - 1];
-    auto known = std::ranges::find(found.all_stops, at.angle, &CrankStop::angle);
-    if (known == found.all_stops.end()) known = found.all_stops.insert(found.all_stops.end(), at);
-    numbers[stop] = static_cast<int>(known - found.all_stops.begin()) + 1;
-  }
-  renumber_stops(steps, numbers);
-  found.steps = std::move(steps);
+  if (is_better(steps, *found.steps)) take(std::move(steps), stops, service, found);
 }
 
 }  // namespace
