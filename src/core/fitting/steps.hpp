@@ -32,6 +32,7 @@
 //              at least, then by branch and bound which shims they are
 //   least      these two together: the first number of turns with a schedule, and of its orders
 //              the one with the fewest stand-ins
+//   carried    rings without a stand-in, carried by a valve open at several stops
 //   rows       the schedule told step by step
 // The search is exact and ends: all it does is counted, and it stops at a fixed count. At an
 // engine's own stops it hardly ever has to be cut short; where shims go anywhere between six stops,
