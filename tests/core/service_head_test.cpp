@@ -8,7 +8,7 @@
 #include <utility>
 #include <vector>
 
-#include "core/service/crank_findings.hpp"
+#include "core/service/steps_findings.hpp"
 #include "service_entries.hpp"
 
 namespace shimwright::tests {
@@ -67,7 +67,7 @@ const View& v_twin() {
 TEST(Fitting, is_asked_with_the_stop_first_at_which_the_valve_is_clear_of_its_lobe_by_most) {
   const Service service = v_twin_service();
   std::vector<std::pair<std::size_t, int>> open;
-  for (const OpenAt& at : valves_at_stops(service, findings_in(service)))
+  for (const OpenAt& at : valves_at_stops(service, findings_in(service).stops))
     open.emplace_back(at.valve, at.stop);
   EXPECT_EQ(open, (std::vector<std::pair<std::size_t, int>>{
                       {0, 1}, {1, 1}, {1, 2}, {2, 2}, {2, 1}, {3, 2}}));

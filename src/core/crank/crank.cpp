@@ -186,6 +186,15 @@ BaseCircle base_circle(Side side, const ValveTiming& timing, CrankAngle margin) 
   return {(closes + margin).in_cycle(), length};
 }
 
+CrankStop crank_stop_at(CrankAngle angle, const Firing& firing, const ValveTiming& timing,
+                        CrankAngle margin) {
+  CrankStop stop{angle, {}};
+  for (const Reach& valve : valves_of(firing, timing, margin))
+    if (valve.open_to_gauge.holds(angle))
+      stop.reachable.push_back({valve.place, margin + valve.open_to_gauge.inside(angle)});
+  return stop;
+}
+
 std::vector<CrankStop> crank_stops(const Firing& firing, const ValveTiming& timing,
                                    CrankAngle margin) {
   const std::vector<Reach> valves = valves_of(firing, timing, margin);
@@ -193,13 +202,8 @@ std::vector<CrankStop> crank_stops(const Firing& firing, const ValveTiming& timi
   for (int cylinder = 1; cylinder <= firing.cylinders(); ++cylinder)
     dead_centres.push_back(firing.angle_of(cylinder));
   std::vector<CrankStop> stops;
-  for (const CrankAngle angle : best_stops(valves, dead_centres)) {
-    CrankStop stop{angle, {}};
-    for (const Reach& valve : valves)
-      if (valve.open_to_gauge.holds(angle))
-        stop.reachable.push_back({valve.place, margin + valve.open_to_gauge.inside(angle)});
-    stops.push_back(std::move(stop));
-  }
+  for (const CrankAngle angle : best_stops(valves, dead_centres))
+    stops.push_back(crank_stop_at(angle, firing, timing, margin));
   return stops;
 }
 

@@ -79,6 +79,10 @@ struct CrankStop {
   std::optional<CrankAngle> clear_of(const ValvePlace& place) const;
 };
 
+// The stop at that angle, below 720°. Throws BadInput as base_circle does.
+CrankStop crank_stop_at(CrankAngle angle, const Firing& firing, const ValveTiming& timing = {},
+                        CrankAngle margin = usual_margin);
+
 // The stops at which every valve is reached at least once, as the engine turns: as few as there
 // can be; among equals, as many as can be with a cylinder on its firing dead centre, which a hand
 // finds without a degree wheel; then the first on cylinder 1's, where that costs none of these;

@@ -255,7 +255,7 @@ Lending lending_of(const Work& work) {
       return shim && work.shims[*shim].size <= thickest;
     };
     if (!fits(spare) && !fits(other)) {
-      if (work.chains[c].common == 0) lending.has_none.push_back(c);
+      (work.chains[c].common == 0 ? lending.has_none : lending.needs_none).push_back(c);
       continue;
     }
     if (!fits(spare)) lending.lent[c] = *other;

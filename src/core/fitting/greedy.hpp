@@ -21,6 +21,7 @@ namespace shimwright::fitting {
 struct Lending {
   std::vector<std::size_t> lent;      // by chain: a shim that is no spare; no_index: a spare serves
   std::vector<std::size_t> has_none;  // indices of rings across stops that get none
+  std::vector<std::size_t> needs_none;  // of rings within one stop that get none
 };
 // Time n log n.
 Lending lending_of(const Work& work);

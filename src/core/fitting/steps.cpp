@@ -6,6 +6,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/fitting/carried.hpp"
 #include "core/fitting/greedy.hpp"
 #include "core/fitting/least.hpp"
 #include "core/fitting/rows.hpp"
@@ -14,19 +15,11 @@
 namespace shimwright {
 namespace {
 
+using fitting::Carried;
 using fitting::Effort;
 using fitting::Schedule;
 using fitting::StandIn;
 using fitting::Work;
-
-// A cell waits for the answer while a person types: all told, it comes within a tenth of a second
-// on a machine of its time, even where the effort is used up (which is rare).
-constexpr std::uint64_t most_effort = 30'000'000;
-
-bool any_open_at_several(const Work& work) {
-  return std::any_of(work.jobs.begin(), work.jobs.end(),
-                     [](const fitting::Job& job) { return fitting::has_several(job.open); });
-}
 
 // A search that was cut short may come to a stop and do nothing there.
 Schedule without_idle_visits(Schedule schedule) {
@@ -110,44 +103,27 @@ std::string_view word_for(Step::Kind kind) {
   return {};
 }
 
-FittingSteps fitting_steps(const FittingQuestion& question) {
+FittingSteps fitting_steps(const FittingQuestion& question, std::uint64_t effort) {
   fitting::check(question);
   std::vector<bool> left_out(question.valves.size());
   const Work all = fitting::work_of(question, left_out);
-  std::vector<std::size_t> waiting = fitting::lending_of(all).has_none;
-  const auto leave_out = [&](std::size_t ring, bool left) {
-    for (const std::size_t job : all.chains[ring].jobs) left_out[all.jobs[job].valve] = left;
-  };
-  for (const std::size_t ring : waiting) leave_out(ring, true);
-
-  Effort effort{.left = most_effort};
+  fitting::Lending lending = fitting::lending_of(all);
+  Effort extra{.left = effort / 4};
+  const std::vector<Carried> carried = fitting::carried_rings(question, all, lending, extra);
+  const std::vector<std::size_t>& waiting = lending.has_none;
+  for (const std::size_t ring : waiting)
+    for (const std::size_t job : all.chains[ring].jobs) left_out[all.jobs[job].valve] = true;
   std::optional<Work> some;
   if (!waiting.empty()) some = fitting::work_of(question, left_out);
   const Work* work = some ? &*some : &all;
+
   Schedule schedule = fitting::greedy_schedule(*work);
-  auto [found, proved] = fitting::least_schedule(*work, schedule.visits.size(), effort);
+  for (const Carried& rings : carried) fitting::append(rings, *work, schedule);
+  schedule = without_idle_visits(std::move(schedule));
+  Effort rest{.left = effort};
+  auto [found, proved] = fitting::least_schedule(*work, schedule.visits.size(), rest);
   proved = proved && found;
   if (found && (proved || is_better(*found, schedule))) schedule = *std::move(found);
-
-  // A valve that is open at several stops may carry shims from stop to stop, and a ring for which
-  // there is no stand-in may so be done.
-  if (!waiting.empty() && any_open_at_several(all)) {
-    Effort extra{.left = most_effort / 4};
-    for (const std::size_t ring : std::vector(waiting)) {
-      leave_out(ring, false);
-      Work more = fitting::work_of(question, left_out);
-      auto carried = fitting::least_schedule(more, 2 * all.stops.size() + 2, extra);
-      if (carried.schedule) {
-        some = std::move(more);
-        work = &*some;
-        schedule = *std::move(carried.schedule);
-        proved = carried.proved;
-        std::erase(waiting, ring);
-      } else {
-        leave_out(ring, true);
-      }
-    }
-  }
 
   FittingSteps result;
   result.least = proved || work->jobs.empty();
@@ -162,6 +138,16 @@ FittingSteps fitting_steps(const FittingQuestion& question) {
   for (Step& step : fitting::rows_of(question, *work, schedule))
     result.steps.push_back(std::move(step));
   return result;
+}
+
+void renumber_stops(FittingSteps& steps, const std::map<int, int>& numbers) {
+  for (Step& step : steps.steps) {
+    if (step.stop) step.stop = numbers.at(*step.stop);
+    for (Told& note : step.notes)
+      for (auto& value : note.words)  // a whole number in a note is a stop
+        if (auto* stop = std::get_if<std::int64_t>(&value))
+          *stop = numbers.at(static_cast<int>(*stop));
+  }
 }
 
 }  // namespace shimwright

@@ -32,18 +32,19 @@
 //              at least, then by branch and bound which shims they are
 //   least      these two together: the first number of turns with a schedule, and of its orders
 //              the one with the fewest stand-ins
+//   carried    rings without a stand-in, carried by a valve open at several stops
 //   rows       the schedule told step by step
 // The search is exact and ends: all it does is counted, and it stops at a fixed count. At an
 // engine's own stops it hardly ever has to be cut short; where shims go anywhere between six stops,
 // now and then, with many valves often. That is what `least` tells: what is then given is the
 // better of the greedy schedule and of what was found; it is as safe, but may have a turn too many.
 // `least` does not speak of 1: whether valves open at several stops can carry the shims of a ring
-// along is looked at for one ring after another, up to twice the number of stops and two more
-// visits.
+// along is looked at for each ring by itself, up to twice the number of stops and two more visits.
 #pragma once
 
 #include <cstddef>
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -132,10 +133,17 @@ struct FittingSteps {
   bool least = true;        // false: safe, but the search was cut short before it proved 2 and 3
 };
 
-// Takes no longer than a tenth of a second or so, and 25 MB, whatever is asked. Throws BadInput
+// In steps of about a nanosecond, counted: a cell waits for the answer while a person types.
+inline constexpr std::uint64_t usual_effort = 30'000'000;
+
+// Takes no longer than a tenth of a second or so, and 25 MB, whatever is asked; of less effort the
+// part, but where the steps to be written are many. Throws BadInput
 // where a valve that is to be opened has no shim or is open at no stop, where a shim is given
 // twice, or by a valve that keeps it, or is not of the size said, and beyond 64 stops, 1 000 valves
 // or 20 000 rows of spares.
-FittingSteps fitting_steps(const FittingQuestion& question);
+FittingSteps fitting_steps(const FittingQuestion& question, std::uint64_t effort = usual_effort);
+
+// Calls each stop, in the steps and in what they say, by another number.
+void renumber_stops(FittingSteps& steps, const std::map<int, int>& numbers);
 
 }  // namespace shimwright

@@ -162,9 +162,11 @@ std::string bench_note(const Findings& found, std::size_t index) {
     std::optional<std::size_t> from;
     if (index > 0 && steps[index - 1].stop)
       from = static_cast<std::size_t>(*steps[index - 1].stop) - 1;
-    return teller.say(Say::step_turn_words,
-                      {turn_in_words(*found.firing, found.stops,
-                                     static_cast<std::size_t>(*step.stop) - 1, from, teller)});
+    const auto stop = static_cast<std::size_t>(*step.stop) - 1;
+    std::string words = teller.say(
+        Say::step_turn_words, {turn_in_words(*found.firing, found.all_stops, stop, from, teller)});
+    if (stop >= found.stops.size()) words += " " + teller.say(Say::step_turn_further);
+    return words;
   }
   std::string note = in_words(step.notes, teller);
   if (index + 1 == steps.size() && !found.steps->least)

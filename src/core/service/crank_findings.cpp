@@ -32,23 +32,16 @@ class Crank {
     found_.camshafts_out = yes_or_no(service_.camshafts_out).value_or(false);
     found_.measured_at.assign(service_.valves.size(), std::nullopt);
     if (!read_firing()) return;
+    const CrankAngle margin = degrees(service_.margin, usual_margin, false);
+    found_.margin = margin == CrankAngle() ? usual_margin : margin;
+    found_.timing = read_timing();
     try {
-      const CrankAngle margin = degrees(service_.margin, usual_margin, false);
-      found_.stops =
-          crank_stops(*found_.firing,
-                      {.inlet_opens_before_tdc =
-                           degrees(service_.inlet.opens, ValveTiming().inlet_opens_before_tdc),
-                       .inlet_closes_after_bdc =
-                           degrees(service_.inlet.closes, ValveTiming().inlet_closes_after_bdc),
-                       .exhaust_opens_before_bdc =
-                           degrees(service_.exhaust.opens, ValveTiming().exhaust_opens_before_bdc),
-                       .exhaust_closes_after_tdc = degrees(service_.exhaust.closes,
-                                                           ValveTiming().exhaust_closes_after_tdc)},
-                      margin == CrankAngle() ? usual_margin : margin);
+      found_.stops = crank_stops(*found_.firing, found_.timing, found_.margin);
     } catch (const BadInput&) {
       remark(found_, {Say::timing_impossible});
       return;
     }
+    found_.all_stops = found_.stops;
     for (std::size_t valve = 0; valve < service_.valves.size(); ++valve)
       if (const auto stop = clearest_stop(found_.stops, place_of(service_.valves[valve])))
         found_.measured_at[valve] = static_cast<int>(*stop) + 1;
@@ -73,6 +66,16 @@ class Crank {
     return false;
   }
 
+  ValveTiming read_timing() {
+    const ValveTiming usual;
+    return {
+        .inlet_opens_before_tdc = degrees(service_.inlet.opens, usual.inlet_opens_before_tdc),
+        .inlet_closes_after_bdc = degrees(service_.inlet.closes, usual.inlet_closes_after_bdc),
+        .exhaust_opens_before_bdc = degrees(service_.exhaust.opens, usual.exhaust_opens_before_bdc),
+        .exhaust_closes_after_tdc =
+            degrees(service_.exhaust.closes, usual.exhaust_closes_after_tdc)};
+  }
+
   CrankAngle degrees(const Entry& entry, CrankAngle usual, bool of_timing = true) {
     if (not_given(entry)) {
       found_.usual_timing = found_.usual_timing || of_timing;
@@ -93,13 +96,5 @@ class Crank {
 }  // namespace
 
 void find_stops(const Service& service, Findings& found) { Crank(service, found).find(); }
-
-std::vector<OpenAt> valves_at_stops(const Service& service, const Findings& found) {
-  std::vector<OpenAt> open;
-  for (std::size_t valve = 0; valve < service.valves.size(); ++valve)
-    for (const std::size_t stop : stops_by_clear(found.stops, place_of(service.valves[valve])))
-      open.push_back({valve, static_cast<int>(stop) + 1});
-  return open;
-}
 
 }  // namespace shimwright

@@ -15,6 +15,7 @@
 #include "core/service/entry_remarks.hpp"
 #include "core/service/readings_off.hpp"
 #include "core/service/rules.hpp"
+#include "core/service/steps_findings.hpp"
 #include "core/service/stock_findings.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/choice.hpp"
@@ -54,7 +55,7 @@ class Finder {
     tell_remarks_on_shims(service_, found_, read_.troubles, stock_);
     tell_remarks_on_arrivals(service_, found_);
     found_.sizes = std::move(stock_.sizes);
-    make_steps();
+    find_steps(service_, found_);
     return std::move(found_);
   }
 
@@ -214,22 +215,6 @@ class Finder {
         told.nearest_after = clearance_after(*valve.gap, *valve.shim, *told.nearest);
     }
     return told;
-  }
-
-  void make_steps() {
-    if (!found_.plan) return;
-    const bool no_stops = found_.stops.empty();
-    if (!found_.camshafts_out && no_stops) return;
-    FittingQuestion question = fitting_of(
-        read_.question, *found_.plan,
-        found_.camshafts_out ? std::vector<OpenAt>() : valves_at_stops(service_, found_));
-    question.camshafts_out = found_.camshafts_out;
-    leave_out_what_has_not_come(question, found_);
-    try {
-      found_.steps = fitting_steps(question);
-    } catch (const BadInput&) {
-      found_.no_stop_for_work = true;
-    }
   }
 
   const Service& service_;

@@ -116,8 +116,11 @@ struct Findings {
   std::vector<ValvePlan> valve_plans;  // as many as valves; empty without a plan
 
   std::optional<Firing> firing;
-  std::vector<CrankStop> stops;
-  bool usual_timing = false;                    // some of the timing is taken as usual
+  ValveTiming timing;
+  CrankAngle margin = usual_margin;
+  std::vector<CrankStop> stops;      // the fewest, at which every valve is measured
+  std::vector<CrankStop> all_stops;  // and after them those at which shims alone are changed
+  bool usual_timing = false;         // some of the timing is taken as usual
   std::vector<std::optional<int>> measured_at;  // each valve's stop: where it is clear by most
   bool camshafts_out = false;
   std::optional<FittingSteps> steps;  // none without a plan, or where a valve is at no stop

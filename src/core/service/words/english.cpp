@@ -87,6 +87,7 @@ constexpr Text texts[]{
          "See that every valve has a shim. Then turn the crank by hand, forwards only, to stop "
          "{0}."},
     Text{Say::step_turn_words, "Every valve has its shim? By hand, {0}."},
+    Text{Say::step_turn_further, "Only shims are changed at this stop: no gap is measured here."},
     Text{Say::step_finish,
          "See that every valve has a shim. Then turn the crank by hand, forwards only, through two "
          "full turns; if it binds, stop. Then measure every gap again."},

@@ -76,6 +76,7 @@ enum class Say {
   // ---- Steps of fitting.
   step_turn,        // stop
   step_turn_words,  // how to turn
+  step_turn_further,
   step_finish,
   step_finish_camshafts,
   step_leave_empty,
