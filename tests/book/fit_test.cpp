@@ -24,7 +24,7 @@ using book::as;
 using book::FitMap;
 
 // The same question without a book. No firing: the camshafts are out.
-std::vector<Step> steps_told(const PlanQuestion& question, std::string_view firing) {
+FittingSteps steps_told(const PlanQuestion& question, std::string_view firing) {
   std::vector<OpenAt> open;
   if (!firing.empty()) {
     const auto stops = crank_stops(Firing::in_order(firing));
@@ -37,7 +37,7 @@ std::vector<Step> steps_told(const PlanQuestion& question, std::string_view firi
             open.push_back({i, static_cast<int>(stop) + 1});
         }
   }
-  return fitting_steps(fitting_of(question, best_plan(question), open)).steps;
+  return fitting_steps(fitting_of(question, best_plan(question), open));
 }
 
 std::optional<double> length(const OpenBook& book, int row, FitMap::Column column) {
@@ -77,6 +77,13 @@ void expect_steps(const OpenBook& book, const PlanQuestion& question,
   }
 }
 
+std::ptrdiff_t turns_on(const OpenBook& book) {
+  std::ptrdiff_t turns = 0;
+  for (int row = 0; row < fit.rows; ++row)
+    if (shown(book, row, FitMap::kind) == word_for(Step::Kind::turn)) ++turns;
+  return turns;
+}
+
 class FittedBook : public ::testing::TestWithParam<int> {};
 
 TEST_P(FittedBook, takes_the_steps_of_its_plan_to_the_bench) {
@@ -89,10 +96,17 @@ TEST_P(FittedBook, takes_the_steps_of_its_plan_to_the_bench) {
       book.recalculate();
     }
     const PlanQuestion question = question_of(job, the_places().layout);
-    const auto steps = steps_told(question, cams_out ? "" : "1-3-4-2");
-    ASSERT_FALSE(steps.empty());
-    EXPECT_EQ(take_to_bench(book), static_cast<int>(steps.size())) << box_of_fit(book);
-    expect_steps(book, question, steps);
+    const FittingSteps told = steps_told(question, cams_out ? "" : "1-3-4-2");
+    ASSERT_FALSE(told.steps.empty());
+    const int taken = take_to_bench(book);
+    // There a further stop of the crank may serve better (service_further_stops_test.cpp).
+    if (told.stand_ins > 0 || told.waiting > 0) {
+      EXPECT_LE(turns_on(book), std::ranges::count(told.steps, Step::Kind::turn, &Step::kind))
+          << box_of_fit(book);
+      continue;
+    }
+    EXPECT_EQ(taken, static_cast<int>(told.steps.size())) << box_of_fit(book);
+    expect_steps(book, question, told.steps);
   }
 }
 

@@ -215,6 +215,9 @@ TEST(DriftShown, tells_of_each_odd_history_and_loses_no_other_row) {
                             "Log, gap found, row 3: words stand", "Log, row 4: a gap below 0",
                             "Row 5 of Log has no date"})
     EXPECT_THAT(box(shown), HasSubstr(words));
+  // Read me first tells nothing of Drift.
+  entries.set("box", "drift", 1, 3.0);
+  EXPECT_THAT(box(view(entries, log)), testing::EndsWith("once what stands above is seen to.\n"));
   // A check without a date counts by its distance, and a gap that does not leaves the gap left.
   const auto found = drift_findings_in(entries.service(), log);
   for (std::size_t i = 0; i < found.valves.size(); ++i)

@@ -171,10 +171,11 @@ TEST(Boxes, of_shims_tell_their_own_faults_though_every_limit_is_wrong) {
   EXPECT_TRUE(tells(box_of(book.view(), "plan"), "Shims, Row 1: ")) << box_of(book.view(), "plan");
 }
 
-// Two inlet valves at two stops, each of which wants the other's shim, and none to stand in.
+// Two inlet valves at two stops, nowhere clear together by that margin, each of which wants the
+// other's shim, and none to stand in.
 TEST(StepsInInches, say_in_inches_what_to_borrow) {
   ServiceEntries book;
-  book.setting("unit", "inch").limits(0.006, 0.010);
+  book.setting("unit", "inch").limits(0.006, 0.010).setting("margin", 60.0);
   book.gap("1 IN L", 0.016).micrometer("1 IN L", 0.100);
   book.gap("4 IN L", 0.0).micrometer("4 IN L", 0.108);
   const View view = book.view();

@@ -4,6 +4,8 @@
 // drawer and on Arrivals is the same before and after, but for what was bought on the way.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/service/arrivals.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/bench_commands.hpp"

@@ -11,6 +11,7 @@
 #include "book/sheets.hpp"
 
 namespace shimwright::book {
+namespace arrivals_sheet {
 namespace {
 
 namespace place = arrivals_place;
@@ -99,8 +100,10 @@ Table shims(int rows) {
 }
 
 }  // namespace
+}  // namespace arrivals_sheet
 
 SheetDescription describe_arrivals(const Places& places) {
+  using namespace arrivals_sheet;
   const int rows = place::rows(places.count());
   const int note_row = place::first.row + rows;
   SheetDescription sheet;

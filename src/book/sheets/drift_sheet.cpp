@@ -12,6 +12,7 @@
 #include "book/sheets.hpp"
 
 namespace shimwright::book {
+namespace drift_sheet {
 namespace {
 
 constexpr double valve_row_mm = 6;
@@ -85,8 +86,10 @@ void part_pages(SheetDescription& sheet, const DriftMap& map) {
 }
 
 }  // namespace
+}  // namespace drift_sheet
 
 SheetDescription describe_drift(const Places& places) {
+  using namespace drift_sheet;
   const DriftMap map{places.count(), cylinders_of(places.layout)};
   SheetDescription sheet;
   sheet.name = sheet_name::drift;

@@ -8,6 +8,7 @@
 #include "book/sheets.hpp"
 
 namespace shimwright::book {
+namespace engine_sheet {
 namespace {
 
 namespace place = engine_place;
@@ -330,7 +331,10 @@ class EngineDescription {
 };
 
 }  // namespace
+}  // namespace engine_sheet
 
-SheetDescription describe_engine(const Places& places) { return EngineDescription(places).made(); }
+SheetDescription describe_engine(const Places& places) {
+  return engine_sheet::EngineDescription(places).made();
+}
 
 }  // namespace shimwright::book

@@ -14,6 +14,7 @@
 #include "book/sheets.hpp"
 
 namespace shimwright::book {
+namespace fit_sheet {
 namespace {
 
 constexpr int most_rows_on_a_page = 40;
@@ -96,8 +97,10 @@ Table bench(const FitMap& map) {
 }
 
 }  // namespace
+}  // namespace fit_sheet
 
 SheetDescription describe_fit(const Places& places) {
+  using namespace fit_sheet;
   const FitMap map(places.count());
   constexpr double none = 0.1;
   SheetDescription sheet;

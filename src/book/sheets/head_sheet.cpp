@@ -14,6 +14,7 @@
 #include "book/sheets.hpp"
 
 namespace shimwright::book {
+namespace head_sheet {
 namespace {
 
 Say word_of(Side side) { return side == Side::exhaust ? Say::exhaust : Say::inlet; }
@@ -131,8 +132,11 @@ class HeadDescription {
 };
 
 }  // namespace
+}  // namespace head_sheet
 
-SheetDescription describe_head(const Places& places) { return HeadDescription(places).made(); }
+SheetDescription describe_head(const Places& places) {
+  return head_sheet::HeadDescription(places).made();
+}
 
 void draw_head(Sheet& sheet, const Places& places) {
   const HeadMap& map = places.head;

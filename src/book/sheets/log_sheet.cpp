@@ -11,6 +11,7 @@
 #include "core/log/log_row.hpp"
 
 namespace shimwright::book {
+namespace log_sheet {
 namespace {
 
 namespace place = log_place;
@@ -42,8 +43,10 @@ constexpr LogColumnLook looks[] = {
 static_assert(std::size(looks) == log_columns);
 
 }  // namespace
+}  // namespace log_sheet
 
 SheetDescription describe_log(const Places&) {
+  using namespace log_sheet;
   constexpr int last_column = place::first.column + log_columns - 1;
   SheetDescription sheet;
   sheet.name = sheet_name::log;

@@ -13,6 +13,7 @@
 #include "book/sheets.hpp"
 
 namespace shimwright::book {
+namespace measure_sheet {
 namespace {
 
 // What A4 and Letter both have room for, inside the margins and above the foot, so that neither
@@ -218,8 +219,10 @@ class MeasureDescription {
 };
 
 }  // namespace
+}  // namespace measure_sheet
 
 SheetDescription describe_measure(const Places& places) {
+  using namespace measure_sheet;
   return MeasureDescription(places).made();
 }
 

@@ -14,6 +14,7 @@
 #include "core/values/palette.hpp"
 
 namespace shimwright::book {
+namespace plan_sheet {
 namespace {
 
 constexpr int first_column = 1;
@@ -297,7 +298,10 @@ class PlanDescription {
 };
 
 }  // namespace
+}  // namespace plan_sheet
 
-SheetDescription describe_plan(const Places& places) { return PlanDescription(places).made(); }
+SheetDescription describe_plan(const Places& places) {
+  return plan_sheet::PlanDescription(places).made();
+}
 
 }  // namespace shimwright::book

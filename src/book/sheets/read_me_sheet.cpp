@@ -8,6 +8,7 @@
 #include "book/sheets.hpp"
 
 namespace shimwright::book {
+namespace read_me_sheet {
 namespace {
 
 constexpr int last_column = 4;
@@ -191,7 +192,10 @@ class ReadMeDescription {
 };
 
 }  // namespace
+}  // namespace read_me_sheet
 
-SheetDescription describe_read_me(const Places& places) { return ReadMeDescription(places).made(); }
+SheetDescription describe_read_me(const Places& places) {
+  return read_me_sheet::ReadMeDescription(places).made();
+}
 
 }  // namespace shimwright::book

@@ -14,6 +14,7 @@
 #include "core/values/palette.hpp"
 
 namespace shimwright::book {
+namespace recheck_sheet {
 namespace {
 
 namespace place = recheck_place;
@@ -106,8 +107,10 @@ Table valves(const Places& places) {
 }
 
 }  // namespace
+}  // namespace recheck_sheet
 
 SheetDescription describe_recheck(const Places& places) {
+  using namespace recheck_sheet;
   const int note_row = place::first.row + places.count();
   SheetDescription sheet;
   sheet.name = sheet_name::recheck;

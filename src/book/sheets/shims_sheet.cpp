@@ -9,6 +9,7 @@
 #include "book/sheets.hpp"
 
 namespace shimwright::book {
+namespace shims_sheet {
 namespace {
 
 namespace place = shims_place;
@@ -140,8 +141,10 @@ Table singles() {
 }
 
 }  // namespace
+}  // namespace shims_sheet
 
 SheetDescription describe_shims(const Places&) {
+  using namespace shims_sheet;
   SheetDescription sheet;
   sheet.name = sheet_name::shims;
   sheet.column_mm = {2, 7, 20, 20, 18, 48, 2, 6, 22, 21, 21, 21, 21, 44};

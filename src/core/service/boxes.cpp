@@ -374,7 +374,7 @@ std::vector<std::string> all_remarks(const Findings& found) {
 }
 
 std::vector<BoxLine> fitted_into(const Service::Room& room, const std::vector<BoxLine>& sentences,
-                                 const Teller& teller) {
+                                 const Teller& teller, Say more_words) {
   // Calm words below a remark stand on its ground: it is one box.
   const bool all_calm = std::ranges::all_of(sentences, is_calm);
   Lines lines;
@@ -390,7 +390,7 @@ std::vector<BoxLine> fitted_into(const Service::Room& room, const std::vector<Bo
   const auto more = static_cast<std::int64_t>(lines.size() - (most - 1));
   const Mood mood = lines[most - 1].mood;
   lines.resize(most - 1);
-  lines.push_back({teller.say(Say::more_remarks, {more}), mood});
+  lines.push_back({teller.say(more_words, {more}), mood});
   return lines;
 }
 

@@ -48,8 +48,8 @@ Told left_out_in_words(const Service& service);
 std::vector<std::string> all_remarks(const Findings& found);
 
 // Broken into lines of at most so many letters; where they are more than `room.lines`, the last
-// says how many more there are.
+// says how many more there are, in these words.
 std::vector<BoxLine> fitted_into(const Service::Room& room, const std::vector<BoxLine>& sentences,
-                                 const Teller& teller);
+                                 const Teller& teller, Say more_words = Say::more_remarks);
 
 }  // namespace shimwright

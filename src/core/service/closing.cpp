@@ -20,7 +20,7 @@ namespace shimwright {
 namespace {
 
 // A number that is written with a mark between thousands would be read as a thousandth of itself.
-std::optional<double> distance_written(std::string_view text) {
+std::optional<double> distance_typed(std::string_view text) {
   std::string plain;
   for (const char c : trimmed(text))
     if (c != ' ') plain += c;
@@ -194,7 +194,7 @@ class Closer {
       ask({Say::close_distance_missing, {unit}});
       return;
     }
-    const auto read = distance_written(entries_.distance);
+    const auto read = distance_typed(entries_.distance);
     if (!read) {
       refuse({Say::close_distance_unclear, {shortened(entries_.distance)}});
       return;
@@ -230,7 +230,7 @@ ClosingEntries entries_to_begin_with(const Service& service, const Findings& fou
     const double read = *so_far.distance - number_entered(service.earlier).value_or(0);
     const std::string typed = found.teller.number(read);
     // One that could not be read back is left to the person.
-    if (distance_written(typed)) entries.distance = typed;
+    if (distance_typed(typed)) entries.distance = typed;
   }
   if (so_far.temperature) entries.temperature = found.teller.number(*so_far.temperature);
   entries.who = so_far.who;

@@ -42,7 +42,7 @@ class DriftShower {
     const auto given = service_.boxes.find("drift");
     const Service::Room room = given == service_.boxes.end() ? Service::Room() : given->second;
     std::size_t row = 0;
-    for (const BoxLine& line : fitted_into(room, box(), teller())) {
+    for (const BoxLine& line : fitted_into(room, box(), teller(), Say::more_on_drift)) {
       table.put("box", ++row) = line.words;
       table.put("mood", row) = word_for(line.mood);
     }

@@ -246,6 +246,10 @@ constexpr Text texts[]{
     Text{Say::begin_on_engine, "Begin on Engine: the limits are not entered yet."},
     Text{Say::no_faults, "Entries checked: no faults found."},
     Text{Say::more_remarks, "{0} more {0?line|lines}: all stand on Read me first."},
+    Text{
+        Say::more_on_drift,
+        "No room for {0} more {0?line|lines}: {0?it follows|they follow} once what stands above is "
+        "seen to."},
     Text{Say::bullet, "\u2022 {0}"},
     // ---- Plan.
     Text{Say::valves_counted, "{0} {0?valve|valves}"},

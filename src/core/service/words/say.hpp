@@ -203,8 +203,9 @@ enum class Say {
   begin_here,
   begin_on_engine,
   no_faults,
-  more_remarks,  // how many
-  bullet,        // sentence
+  more_remarks,   // how many
+  more_on_drift,  // how many
+  bullet,         // sentence
   // ---- Plan.
   valves_counted,     // how many
   stays_left_alone,   // valves
