@@ -493,7 +493,7 @@ TEST_F(ArrivalsAtTheBench, leave_their_rows_when_they_are_entered_on_head) {
 // Two valves of different stops whose shims change places need a third shim meanwhile.
 TEST(ArrivalsAtARing, stand_in_only_once_they_are_there) {
   ServiceEntries book;
-  book.limits(0.15, 0.25);
+  book.limits(0.15, 0.25).setting("margin", 60.0);  // nowhere clear together
   book.gap("1 IN L", 0.40).micrometer("1 IN L", 2.5);
   book.gap("4 IN L", 0.0).micrometer("4 IN L", 2.7);
   book.set("arrival", "1", series, "A").set("arrival", "1", ordered, 2.3);
