@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// What a command does to a book, as one step of Undo. While Undo or Redo passes through the step the
-// book rests; then the cursor stands where a person looks for it.
+// What a command does to a book, as one step of Undo. While Undo or Redo passes through the step
+// the book rests; then the cursor stands where a person looks for it.
 #pragma once
 
 #include <com/sun/star/document/XUndoManager.hpp>

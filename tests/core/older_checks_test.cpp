@@ -19,15 +19,6 @@ namespace {
 constexpr int checks = 8;
 constexpr int brought_in = 5;  // of them, the oldest
 
-ServiceEntries engine() {
-  ServiceEntries entries;
-  entries.set("side", "exhaust", 0, 0.20).set("side", "exhaust", 1, 0.28);
-  entries.set("side", "inlet", 0, 0.14).set("side", "inlet", 1, 0.22);
-  entries.setting("distance unit", "km").setting("interval", 24'000.0);
-  entries.set("box", "drift", 0, 1000.0).set("box", "drift", 1, 60.0);
-  return entries;
-}
-
 // Its rows are given from the newest check to the oldest, without numbers.
 OwnerTable owners_table_of(const std::vector<LogRow>& rows) {
   OwnerTable table = sheet({{"Date", "km", "Valve", "Gap", "Shim", "New shim", "New gap"}});
@@ -71,7 +62,7 @@ class OlderChecks : public testing::TestWithParam<bool> {
     return table_of(all);
   }
 
-  ServiceEntries entries = engine();
+  ServiceEntries entries = driven_engine();
   std::vector<LogRow> whole;
   std::vector<LogRow> in_log;  // the newest, numbered from 1 on
   std::unique_ptr<BringIn> brought;

@@ -20,15 +20,6 @@ namespace {
 using testing::HasSubstr;
 using testing::StartsWith;
 
-ServiceEntries driven_engine() {
-  ServiceEntries entries;
-  entries.set("side", "exhaust", 0, 0.20).set("side", "exhaust", 1, 0.28);
-  entries.set("side", "inlet", 0, 0.14).set("side", "inlet", 1, 0.22);
-  entries.setting("distance unit", "km").setting("interval", 24'000.0);
-  entries.set("box", "drift", 0, 1000.0).set("box", "drift", 1, 60.0);
-  return entries;
-}
-
 View view(const ServiceEntries& entries, const EntryTable& log) {
   return drift_view_of(entries.service(), log);
 }

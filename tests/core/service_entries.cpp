@@ -66,6 +66,15 @@ std::string ServiceEntries::of_valve(const View& view, const std::string& valve,
   throw std::out_of_range("no column " + std::string(column));
 }
 
+ServiceEntries driven_engine() {
+  ServiceEntries entries;
+  entries.set("side", "exhaust", 0, 0.20).set("side", "exhaust", 1, 0.28);
+  entries.set("side", "inlet", 0, 0.14).set("side", "inlet", 1, 0.22);
+  entries.setting("distance unit", "km").setting("interval", 24'000.0);
+  entries.set("box", "drift", 0, 1000.0).set("box", "drift", 1, 60.0);
+  return entries;
+}
+
 std::string box_of(const View& view, std::string_view sheet) {
   std::string all;
   for (std::size_t row = 1; row <= view["boxes"].rows.size(); ++row) {

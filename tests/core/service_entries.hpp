@@ -59,6 +59,9 @@ inline bool tells(const std::string& all, std::string_view words) {
   return all.find(words) != std::string::npos;
 }
 
+// An engine with limits, whose log is kept in km, and room on Drift for all there is to say.
+ServiceEntries driven_engine();
+
 // What a sheet's box says, its lines joined.
 std::string box_of(const View& view, std::string_view sheet);
 
