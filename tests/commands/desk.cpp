@@ -77,7 +77,7 @@ bool comes_true(const std::function<bool()>& condition, std::chrono::millisecond
   for (;;) {
     if (condition()) return true;
     if (std::chrono::steady_clock::now() > deadline) return false;
-    std::this_thread::sleep_for(std::chrono::milliseconds(30));
+    std::this_thread::sleep_for(std::chrono::milliseconds(100));
   }
 }
 
