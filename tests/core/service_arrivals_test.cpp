@@ -322,6 +322,27 @@ TEST_F(Arrivals, have_a_box_of_one_ground) {
   EXPECT_TRUE(tells(box(), "Every shim that the plan needs is in hand")) << "a calm line too";
 }
 
+TEST_F(Arrivals, that_leave_a_gap_at_a_limit_are_told_though_they_serve) {
+  book.setting("doubt", 0.02);
+  place_order();
+  set(1, micrometer, 2.55);
+  book.sizes(1, "A", 2.00, 2.60, 0.05, 5);  // the size ordered is not to be had any more
+  set(2, micrometer, 2.72);                 // 0.40 + 2.48 - 2.72 = 0.16, within 0.02 of 0.15
+  EXPECT_EQ(verdict(2), "will do for 1 EX L");
+  EXPECT_TRUE(tells(box(), "Row 2 leaves 1 EX L at 0.16 mm (tight?). Is another")) << box();
+  set(2, micrometer, 2.70);  // 0.18
+  EXPECT_FALSE(tells(box(), "worth waiting for")) << box();
+}
+
+TEST_F(Arrivals, ask_nobody_to_the_bench_where_nothing_is_to_be_fitted) {
+  place_order();
+  set(1, micrometer, 2.55);
+  set(2, micrometer, 2.65);
+  EXPECT_TRUE(tells(box(), "take the steps to the bench")) << box();
+  book.gap("1 EX L", 0.20).gap("3 IN L", 0.20);
+  EXPECT_FALSE(tells(box(), "take the steps to the bench")) << box();
+}
+
 TEST_F(Arrivals, are_counted_apart_from_what_nobody_ordered) {
   const auto tally = [this] { return book.view()["book"].at("arrivals tally"); };
   place_order();

@@ -282,9 +282,10 @@ TEST_F(RecheckSheet, stages_lead_from_sheet_to_sheet) {
             "Turn the crank by hand through two full turns. Then measure 1 EX L again and enter "
             "the new gap on Recheck.");
   left("1 EX L", 0.30);
-  EXPECT_EQ(said("stage"), "Ready to be closed");
+  EXPECT_EQ(said("stage"), "Measured again, and not in order yet");
   EXPECT_TRUE(said("next step").starts_with("On Recheck, see to 1 EX L: measure again"));
   left("1 EX L", 0.21);
+  EXPECT_EQ(said("stage"), "Ready to be closed");
   EXPECT_EQ(said("next step"), "On Recheck, close this check.");
 }
 

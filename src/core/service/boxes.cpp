@@ -239,6 +239,21 @@ void add_steps_that_are_ready(Lines& lines, const Service& service, const Findin
       {Say::bench_ready, {static_cast<std::int64_t>(found.steps->steps.size())}});
 }
 
+// It serves, as what was ordered would have, but not as well.
+void add_arrivals_at_the_edge(Lines& lines, const Service& service, const Findings& found) {
+  const auto rows = arrivals_with(ArrivalVerdict::will_do, service, found);
+  for (std::size_t i = 0; i < found.arrivals.size(); ++i) {
+    const auto& valve = found.arrivals[i].valve;
+    const std::int64_t row = service.arrivals[i].row;
+    if (!valve || std::ranges::find(rows, std::to_string(row)) == rows.end()) continue;
+    const ValvePlan& plan = found.valve_plans[*valve];
+    if (!plan.after || plan.then == State::good || plan.then == State::unread) continue;
+    add(lines, found, Mood::remark,
+        {Say::arrivals_at_the_edge,
+         {row, service.valves[*valve].name, *plan.after, say_of(plan.then)}});
+  }
+}
+
 }  // namespace
 
 std::string_view word_for(Mood mood) {
@@ -319,6 +334,8 @@ std::vector<BoxLine> box_of_arrivals(const Service& service, const Findings& fou
     return lines;
   }
   add_what_to_send_back(lines, service, found);
+  add_readings_off(lines, service, found);
+  add_arrivals_at_the_edge(lines, service, found);
   add_rows(lines, found, Say::arrivals_not_needed,
            arrivals_with(ArrivalVerdict::not_needed, service, found));
   add_rows(lines, found, Say::arrivals_to_measure, arrivals_to_measure(service, found));
@@ -327,7 +344,9 @@ std::vector<BoxLine> box_of_arrivals(const Service& service, const Findings& fou
     add(lines, found, Mood::remark,
         {Say::arrivals_to_order, {shims_listed(service, found, missing)}});
   add_stand_ins_wanted(lines, service, found);
-  if (found.plan && shims_not_in_hand(found).empty() && !waits_for_stand_in(found))
+  const bool is_to_be_fitted = found.steps && !found.steps->steps.empty();
+  if (is_to_be_fitted && shims_not_in_hand(found).empty() && !waits_for_stand_in(found) &&
+      readings_off_in_words(service, found).empty())
     add(lines, found, Mood::calm, {Say::arrivals_complete});
   return lines;
 }

@@ -98,7 +98,9 @@ std::string stage_in_words(const Service& service, const Findings& found) {
       break;
     }
     case Stage::record:
-      stage = say(Say::stage_record);
+      stage = say(rechecked_where(service, found, wants_another_round).empty()
+                      ? Say::stage_record
+                      : Say::stage_not_in_order);
   }
   const std::string round = round_in_words(service, found.teller);
   return round.empty() ? stage : say(Say::led_by, {round, stage});

@@ -203,9 +203,10 @@ enum class Say {
   begin_here,
   begin_on_engine,
   no_faults,
-  more_remarks,   // how many
-  more_on_drift,  // how many
-  bullet,         // sentence
+  more_remarks,          // how many
+  more_on_drift,         // how many
+  arrivals_at_the_edge,  // row, valve, its gap then, state
+  bullet,                // sentence
   // ---- Plan.
   valves_counted,     // how many
   stays_left_alone,   // valves
@@ -504,6 +505,7 @@ enum class Say {
   stage_bench,    // steps done, all
   stage_recheck,  // gaps measured again, all
   stage_record,
+  stage_not_in_order,
   next_limits,
   next_mend,
   next_measure,  // valves
