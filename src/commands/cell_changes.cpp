@@ -26,16 +26,16 @@ Ref<css::table::XCellRange> range_of(const Ref<css::sheet::XSpreadsheet>& sheet,
 
 }  // namespace
 
-CellChanges::Content CellChanges::content_of(const Ref<css::table::XCell>& cell) {
+std::optional<CellChanges::Content> CellChanges::content_of(const Ref<css::table::XCell>& cell) {
   switch (cell->getType()) {
     case css::table::CellContentType_VALUE:
       return cell->getValue();
     case css::table::CellContentType_TEXT:
       return as<css::text::XText>(cell)->getString();
     case css::table::CellContentType_FORMULA:
-      return Formula{cell->getFormula()};
+      return std::nullopt;
     default:
-      return {};
+      return Content();
   }
 }
 
@@ -45,17 +45,13 @@ void CellChanges::write(const Ref<css::sheet::XSpreadsheet>& sheet, At at, const
     cell->setValue(*number);
   else if (const auto* text = std::get_if<rtl::OUString>(&what))
     as<css::text::XText>(cell)->setString(*text);
-  else if (const auto* formula = std::get_if<Formula>(&what))
-    cell->setFormula(formula->written);
   else
     // Leaves it blank, and is sooner done than clearing it.
     as<css::text::XText>(cell)->setString(rtl::OUString());
 }
 
-void CellChanges::change(const Ref<css::sheet::XSpreadsheet>& sheet, At at, Content what) {
-  const Content before = content_of(sheet->getCellByPosition(at.column, at.row));
-  if (before == what) return;
-  write(sheet, at, what);
+void CellChanges::change(const Ref<css::sheet::XSpreadsheet>& sheet, At at, const Content& what) {
+  if (content_of(sheet->getCellByPosition(at.column, at.row)) != what) write(sheet, at, what);
 }
 
 void CellChanges::put(const ServiceBook::Place& place, const Entry& what) {
@@ -64,7 +60,7 @@ void CellChanges::put(const ServiceBook::Place& place, const Entry& what) {
     content = *number;
   else if (const auto* text = std::get_if<std::string>(&what); text != nullptr && !text->empty())
     content = to_office(*text);
-  change(place.sheet, place.at, std::move(content));
+  change(place.sheet, place.at, content);
 }
 
 void CellChanges::clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area) {

@@ -4,6 +4,7 @@
 // back; a cell that holds that already is passed over.
 #pragma once
 
+#include <optional>
 #include <variant>
 
 #include "commands/service_book.hpp"
@@ -21,14 +22,11 @@ class CellChanges {
   void fill(const ServiceBook::Place& first, const EntryTable& rows);
 
  private:
-  struct Formula {
-    rtl::OUString written;
-    bool operator==(const Formula&) const = default;
-  };
-  using Content = std::variant<std::monostate, double, rtl::OUString, Formula>;
-  static Content content_of(const Ref<css::table::XCell>& cell);
+  using Content = std::variant<std::monostate, double, rtl::OUString>;
+  // None of a formula, which is never what is to be written.
+  static std::optional<Content> content_of(const Ref<css::table::XCell>& cell);
   static void write(const Ref<css::sheet::XSpreadsheet>& sheet, book::At at, const Content& what);
-  void change(const Ref<css::sheet::XSpreadsheet>& sheet, book::At at, Content what);
+  static void change(const Ref<css::sheet::XSpreadsheet>& sheet, book::At at, const Content& what);
 };
 
 }  // namespace shimwright::commands
