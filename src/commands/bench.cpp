@@ -9,7 +9,6 @@
 #include "commands/book_command.hpp"
 #include "core/service/bench_commands.hpp"
 #include "core/service/gaps_taken.hpp"
-#include "core/service/readings_off.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -21,7 +20,7 @@ class BenchCommand : public BookCommand {
   using BookCommand::BookCommand;
 
   void take() {
-    if (!begin()) return;
+    if (!begin() || !readings_count()) return;
     const std::vector<BenchRow> rows = rows_for_bench(service(), found());
     if (rows.empty()) return inform(why_nothing_to_take(service(), found()));
     const BenchList list = bench_list();
@@ -29,11 +28,8 @@ class BenchCommand : public BookCommand {
     const auto steps = static_cast<int>(rows.size());
     if (steps > map.rows)
       return inform(say(Say::bench_too_long, {std::int64_t{steps}, std::int64_t{map.rows}}));
-    if (!goes_on_by(question_on_readings_off(service(), found()))) return;
     if (ask_all(question_before_taking(service(), found())) != Answer::yes) return;
-    const auto measured_again = readings_off_to_clear(service());
-    const bool done = change(sheets_with(fit_, measured_again), [&](UndoStep& step) {
-      write_all(step, measured_again);
+    const bool done = change({fit_}, [&](UndoStep& step) {
       write_all(step, new_gaps_to_clear(service()));
       list.empty(step);
       for (int row = 0; row < steps; ++row)

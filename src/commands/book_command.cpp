@@ -13,6 +13,7 @@
 
 #include "commands/reason.hpp"
 #include "commands/rest.hpp"
+#include "core/service/readings_off.hpp"
 
 namespace shimwright::commands {
 
@@ -78,14 +79,14 @@ bool BookCommand::change(const std::vector<SheetRef>& sheets,
   return true;
 }
 
-std::vector<BookCommand::SheetRef> BookCommand::sheets_with(
-    const SheetRef& sheet, const std::vector<EntryWrite>& writes) const {
-  std::vector<SheetRef> sheets{sheet};
-  for (const EntryWrite& one : writes) {
-    const SheetRef own = book_->place_of(one.kind, one.name, one.value).sheet;
-    if (std::ranges::find(sheets, own) == sheets.end()) sheets.push_back(own);
-  }
-  return sheets;
+bool BookCommand::readings_count() {
+  const std::string question = question_on_readings_off(service_, found_);
+  if (question.empty()) return true;
+  if (ask(over_, question, false) != Answer::yes) return false;
+  const auto writes = readings_off_to_clear(service_);
+  const EntryWrite& first = writes.front();
+  const SheetRef sheet = book_->place_of(first.kind, first.name, first.value).sheet;
+  return change({sheet}, [&](UndoStep& step) { write_all(step, writes); }) && begin();
 }
 
 void BookCommand::write_all(UndoStep& step, const std::vector<EntryWrite>& writes) const {

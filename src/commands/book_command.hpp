@@ -65,9 +65,10 @@ class BookCommand {
     return question.empty() || ask(over_, question, false) == Answer::yes;
   }
 
-  // That sheet and those on which these stand, each once.
-  std::vector<SheetRef> sheets_with(const SheetRef& sheet,
-                                    const std::vector<EntryWrite>& writes) const;
+  // Of readings that were off in the last round it asks whether they were measured again. True
+  // where they were, or there are none: service() and found() count them from now on. A change of
+  // its own.
+  bool readings_count();
 
   void write_all(UndoStep& step, const std::vector<EntryWrite>& writes) const;
 

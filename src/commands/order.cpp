@@ -4,7 +4,6 @@
 #include "book/places.hpp"
 #include "commands/book_command.hpp"
 #include "core/service/order_command.hpp"
-#include "core/service/readings_off.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -14,21 +13,14 @@ class OrderCommand : public BookCommand {
   using BookCommand::BookCommand;
 
   void place() {
-    if (!begin()) return;
+    if (!begin() || !readings_count()) return;
     if (const std::string why = why_no_order(service(), found()); !why.empty()) return inform(why);
-    if (!goes_on_by(question_on_readings_off(service(), found())) ||
-        !goes_on_by(question_before_ordering(service(), found())))
-      return;
+    if (!goes_on_by(question_before_ordering(service(), found()))) return;
     constexpr std::size_t letters_of_a_day = 10;
     const auto writes = order_to_write(service(), found(), time_now().substr(0, letters_of_a_day));
     const EntryWrite& first = writes.front();
     const auto row = book().place_of(first.kind, first.name, first.value);
-    const auto measured_again = readings_off_to_clear(service());
-    const bool done = change(sheets_with(row.sheet, measured_again), [&](UndoStep& step) {
-      write_all(step, measured_again);
-      write_all(step, writes);
-    });
-    if (!done) return;
+    if (!change({row.sheet}, [&](UndoStep& step) { write_all(step, writes); })) return;
     show(row.sheet, {book::arrivals_place::arrived, row.at.row});
     inform(order_in_words(found()));
   }

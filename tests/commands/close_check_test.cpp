@@ -101,8 +101,8 @@ class CloseAtTheDesk : public BenchAtTheDesk {
       wait_for_turn();
       screen_->picture(std::string(PICTURES "/off-") + std::string(sheet) + ".png");
     }
-    const At then = card("1 EX L").line(book::card::then).from;
-    EXPECT_EQ(text_in(document_, on_head, then), "measure first");
+    const At action = card("1 EX L").line(book::card::action).from;
+    EXPECT_EQ(text_in(document_, on_head, action), "measure first");
     const std::filesystem::path file = office_->profile().folder() / "off.ods";
     Reference<css::frame::XStorable>(document_, UNO_QUERY_THROW)
         ->storeToURL(to_office(office::url_of(file)), {});
@@ -114,7 +114,7 @@ class CloseAtTheDesk : public BenchAtTheDesk {
                             UNO_QUERY_THROW);
     EXPECT_EQ(text_in(reopened, on_recheck, recheck::readings_off),
               text_in(document_, on_recheck, recheck::readings_off));
-    EXPECT_EQ(text_in(reopened, on_head, then), "measure first");
+    EXPECT_EQ(text_in(reopened, on_head, action), "measure first");
     NewBook::close(reopened);
   }
 

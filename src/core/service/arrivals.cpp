@@ -8,6 +8,7 @@
 #include "core/entries/entry_row.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/readings_off.hpp"
 #include "core/service/rules.hpp"
 #include "core/values/bad_input.hpp"
 #include "core/values/mark.hpp"
@@ -68,6 +69,10 @@ bool was_that_shim(const ArrivalFindings& row, const FittedShim& shim, const Ser
   return (row.marked == listed || row.ordered == listed) &&
          !are_far_apart(listed, row.size, found.allowed);
 }
+
+// A shim that no valve gets is not wanted. Without a plan, or while a reading is off, it may yet
+// be.
+bool is_settled(const Findings& found) { return found.plan && !is_any_reading_off(found); }
 
 // How many spares of each size there are, those of Arrivals included.
 std::map<SeriesAndSize, std::int64_t> spares_by_size(const Findings& found) {
@@ -132,7 +137,7 @@ void leave_out_what_has_not_come(FittingQuestion& question, const Findings& foun
   std::erase_if(question.spares, [](const auto& spare) { return spare.count == 0; });
 }
 
-ArrivalVerdict arrival_verdict(const ArrivalFindings& shim, bool has_plan, Length allowed) {
+ArrivalVerdict arrival_verdict(const ArrivalFindings& shim, const Findings& found) {
   using enum ArrivalVerdict;
   switch (shim.state) {
     case ArrivalState::none:
@@ -140,14 +145,13 @@ ArrivalVerdict arrival_verdict(const ArrivalFindings& shim, bool has_plan, Lengt
     case ArrivalState::not_coming:
       return not_coming;
     case ArrivalState::on_order:
-      return shim.valve || !has_plan ? on_order : not_needed;
+      return shim.valve || !is_settled(found) ? on_order : not_needed;
     case ArrivalState::arrived:
       break;
   }
   if (!shim.size) return unmeasured;
-  if (!has_plan) return unsettled;
-  if (!shim.valve) return send_back;
-  const bool is_as_ordered = shim.ordered && abs(*shim.size - *shim.ordered) <= allowed;
+  if (!shim.valve) return is_settled(found) ? send_back : unsettled;
+  const bool is_as_ordered = shim.ordered && abs(*shim.size - *shim.ordered) <= found.allowed;
   return is_as_ordered ? as_ordered : will_do;
 }
 
@@ -166,7 +170,7 @@ std::vector<std::string> arrivals_with(ArrivalVerdict verdict, const Service& se
                                        const Findings& found) {
   std::vector<std::string> rows;
   for (std::size_t i = 0; i < found.arrivals.size(); ++i)
-    if (arrival_verdict(found.arrivals[i], found.plan.has_value(), found.allowed) == verdict)
+    if (arrival_verdict(found.arrivals[i], found) == verdict)
       rows.push_back(std::to_string(service.arrivals[i].row));
   return rows;
 }
@@ -174,8 +178,7 @@ std::vector<std::string> arrivals_with(ArrivalVerdict verdict, const Service& se
 Money money_to_send_back(const Findings& found) {
   Money sum;
   for (const ArrivalFindings& shim : found.arrivals)
-    if (arrival_verdict(shim, found.plan.has_value(), found.allowed) == ArrivalVerdict::send_back)
-      sum += shim.price;
+    if (arrival_verdict(shim, found) == ArrivalVerdict::send_back) sum += shim.price;
   return sum;
 }
 

@@ -45,12 +45,12 @@ enum class ArrivalVerdict {
   send_back,   // has arrived, and no valve gets it
   unmeasured,  // has arrived, and nobody knows its size
   not_coming,
-  unsettled  // has arrived, and there is no plan yet
+  unsettled  // has arrived, and it is not known yet whether a valve gets it
 };
 
-// `allowed` is by how much a shim may differ from its size as ordered and still be as ordered, its
-// ends included.
-ArrivalVerdict arrival_verdict(const ArrivalFindings& shim, bool has_plan, Length allowed);
+// By Findings::allowed a shim may differ from its size as ordered, ends included, and still be as
+// ordered.
+ArrivalVerdict arrival_verdict(const ArrivalFindings& shim, const Findings& found);
 
 // It has arrived, and its mark says another size than it measures, by more than `allowed`
 // (trust_in).

@@ -235,8 +235,9 @@ void add_steps_that_are_ready(Lines& lines, const Service& service, const Findin
   }
   if (waits_for_stand_in(found)) add(lines, found, Mood::loud, {Say::bench_ring});
   add_cautions_of_fitting(lines, service, found);
-  add(lines, found, Mood::calm,
-      {Say::bench_ready, {static_cast<std::int64_t>(found.steps->steps.size())}});
+  if (!is_any_reading_off(found))
+    add(lines, found, Mood::calm,
+        {Say::bench_ready, {static_cast<std::int64_t>(found.steps->steps.size())}});
 }
 
 // It serves, as what was ordered would have, but not as well.
@@ -346,7 +347,7 @@ std::vector<BoxLine> box_of_arrivals(const Service& service, const Findings& fou
   add_stand_ins_wanted(lines, service, found);
   const bool is_to_be_fitted = found.steps && !found.steps->steps.empty();
   if (is_to_be_fitted && shims_not_in_hand(found).empty() && !waits_for_stand_in(found) &&
-      readings_off_in_words(service, found).empty())
+      !is_any_reading_off(found))
     add(lines, found, Mood::calm, {Say::arrivals_complete});
   return lines;
 }

@@ -131,8 +131,8 @@ class Finder {
       const auto& read = found_.valves[i];
       const Entry shim = !not_given(valve.micrometer) ? in_mm(valve.micrometer, unit_)
                                                       : mm_or_nothing(read.marked);
-      std::vector<Entry> row{valve.name, found_.of(valve.side).series, in_mm(valve.gap, unit_),
-                             shim};
+      const Entry gap = read.off ? Entry() : in_mm(valve.gap, unit_);
+      std::vector<Entry> row{valve.name, found_.of(valve.side).series, gap, shim};
       std::ranges::move(limits_of(valve.side), std::back_inserter(row));
       row.insert(row.end(), {yes_if(read.alone), yes_if(read.nearest)});
       table.push_back(std::move(row));
@@ -166,12 +166,19 @@ class Finder {
     read_ = read_entries(valve_table(), stock_.table, rules_table());
     found_.question = read_.question;
     const bool sound = std::ranges::none_of(read_.troubles, &Trouble::grave) &&
-                       read_.question.valves.size() == service_.valves.size();
+                       found_.question.valves.size() == service_.valves.size();
     if (!sound) return;
-    found_.plan = best_plan(read_.question);
+    if (is_any_reading_off(found_)) hold_good_valves_still();
+    found_.plan = best_plan(found_.question);
     for (std::size_t i = 0; i < service_.valves.size(); ++i)
       found_.valve_plans.push_back(plan_for(i));
     give_arrivals_to_valves(found_);
+  }
+
+  // A reading that is off is taken again before anything is decided by it.
+  void hold_good_valves_still() {
+    for (std::size_t i = 0; i < found_.valves.size(); ++i)
+      if (found_.valves[i].now == State::good) found_.question.valves[i].locked = true;
   }
 
   ValvePlan plan_for(std::size_t index) const {
@@ -190,9 +197,11 @@ class Finder {
                    .thickest = {},
                    .nearest = {},
                    .nearest_after = {}};
-    const PlanRules& rules = read_.question.rules;
+    const PlanRules& rules = found_.question.rules;
     const Length plan_doubt = rules.use_doubt ? found_.doubt : Length();
-    if (const auto kept = kept_unseen(valve, side, rules.touch_good, plan_doubt)) {
+    const bool opens_good = rules.touch_good && !is_any_reading_off(found_);
+    const auto kept = kept_unseen(valve, side, opens_good, plan_doubt);
+    if (kept && !valve.off) {
       told.action = Action::keep;
       told.unseen = true;
       told.after = valve.gap;
@@ -210,7 +219,7 @@ class Finder {
         told.thinnest = serving->thinnest;
         told.thickest = serving->thickest;
       }
-      told.nearest = nearest_listed(read_.question.valves[index], read_.question.stock);
+      told.nearest = nearest_listed(found_.question.valves[index], found_.question.stock);
       if (told.nearest)
         told.nearest_after = clearance_after(*valve.gap, *valve.shim, *told.nearest);
     }

@@ -95,6 +95,10 @@ void find_readings_off(const Service& service, Findings& found) {
   }
 }
 
+bool is_any_reading_off(const Findings& found) {
+  return std::ranges::any_of(found.valves, [](const auto& valve) { return valve.off.has_value(); });
+}
+
 std::string readings_off_in_words(const Service& service, const Findings& found) {
   const auto told = readings_off_told(service, found);
   return told.empty() ? std::string()

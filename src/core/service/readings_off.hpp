@@ -3,9 +3,10 @@
 // Readings that were off in the last round of this check: the gap left was not as predicted, so a
 // shim is not seated, is another than it is taken for, or the gauge slipped. Another round begins
 // with just that gap and that shim on Head. No shim is to be ordered or fitted by them before both
-// are measured again. A valve is none of these any more once its gap or its shim on Head is another
-// than that round left, once Recheck has a gap for it, or when a person says that both were
-// measured again and read the same.
+// are measured again: for the plan the valve is unread, and while there is such a valve good valves
+// keep their shims, whatever the rules. A valve is none of these any more once its gap or its shim
+// on Head is another than that round left, once Recheck has a gap for it, or when a person says
+// that both were measured again and read the same.
 #pragma once
 
 #include <string>
@@ -26,6 +27,8 @@ std::string readings_off_written(const std::vector<ValveRecheck>& valves);
 // Sets ValveFindings::off of those that still stand on Head; of none where what the book keeps is
 // not of its valves.
 void find_readings_off(const Service& service, Findings& found);
+
+bool is_any_reading_off(const Findings& found);
 
 // What must not be done by them, and what to do instead; blank where no reading is off.
 std::string readings_off_in_words(const Service& service, const Findings& found);

@@ -57,10 +57,10 @@ std::vector<std::string> valves_unread(const Service& service, const Findings& f
 Told next_while_measuring(const Service& service, const Findings& found) {
   if (!has_all_limits(service, found)) return {Say::next_limits};
   if (!found.plan || is_any_grave(found)) return {Say::next_mend};
-  if (const auto unread = valves_unread(service, found); !unread.empty())
-    return {Say::next_measure, {named(unread, found.teller)}};
   if (const auto off = valves_off(service, found); !off.empty())
     return {Say::next_off, {named(off, found.teller)}};
+  if (const auto unread = valves_unread(service, found); !unread.empty())
+    return {Say::next_measure, {named(unread, found.teller)}};
   if (shims_are_to_be_listed(found)) return {Say::next_list};
   if (!found.plan->order.empty()) return {Say::next_order};
   if (!found.steps) return {Say::next_no_steps};

@@ -7,7 +7,7 @@
 namespace shimwright {
 namespace {
 
-std::string verdict_in_words(ArrivalVerdict verdict, const std::string& valve,
+std::string verdict_in_words(ArrivalVerdict verdict, const std::string& valve, bool has_plan,
                              const Teller& teller) {
   using enum ArrivalVerdict;
   switch (verdict) {
@@ -28,7 +28,7 @@ std::string verdict_in_words(ArrivalVerdict verdict, const std::string& valve,
     case not_coming:
       return teller.say(Say::arrival_not_coming);
     case unsettled:
-      return teller.say(Say::mend_entries);
+      return teller.say(has_plan ? Say::measure_first : Say::mend_entries);
   }
   return {};
 }
@@ -48,10 +48,10 @@ std::string_view look_of(ArrivalVerdict verdict) {
 ShownTable show_arrivals(const Service& service, const Findings& found) {
   ShownTable table{{"verdict", "look", "valve"}, {}};
   for (const ArrivalFindings& shim : found.arrivals) {
-    const ArrivalVerdict verdict = arrival_verdict(shim, found.plan.has_value(), found.allowed);
+    const ArrivalVerdict verdict = arrival_verdict(shim, found);
     const std::string valve = shim.valve ? service.valves[*shim.valve].name : std::string();
     const bool differs = differs_from_its_mark(shim, found.allowed);
-    table.rows.push_back({verdict_in_words(verdict, valve, found.teller),
+    table.rows.push_back({verdict_in_words(verdict, valve, found.plan.has_value(), found.teller),
                           std::string(differs ? look_here : look_of(verdict)), valve});
   }
   return table;

@@ -69,7 +69,7 @@ ShownTable show_picture(const Service& service, const Findings& found) {
       table.put("before " + std::string(word_for(*valve.now)), row) = teller.column(*valve.gap);
     if (i >= found.valve_plans.size()) continue;
     const ValvePlan& plan = found.valve_plans[i];
-    if (plan.after && plan.then != State::unread && !plan.measure_again && !valve.off)
+    if (plan.after && plan.then != State::unread && !plan.measure_again)
       table.put("after " + std::string(word_for(plan.then)), row) = teller.column(*plan.after);
   }
   return table;

@@ -64,12 +64,11 @@ class ValveShower {
     put("after label", plan.after ? tell(Say::after) : std::string());
     put("after", length(plan.after));
     const bool is_known = !plan.measure_again && !valve().off;
-    const std::string then = valve().off          ? tell(Say::measure_first)
+    const std::string then = valve().off          ? std::string()
                              : plan.measure_again ? tell(Say::measure_again)
                                                   : state_in_words(plan.then, teller());
-    const std::string on_card = valve().off                  ? then
-                                : plan.then == State::unread ? std::string()
-                                                             : tell(Say::then_state, {then});
+    const std::string on_card =
+        plan.then == State::unread ? std::string() : tell(Say::then_state, {then});
     put("then", then);
     put("margin", plan.margin && is_known ? length(plan.margin) : std::string());
     put("then state", is_known ? std::string(word_for(plan.then)) : std::string("again"));
@@ -82,6 +81,7 @@ class ValveShower {
 
   // On a card with the size to fit, which Plan has in a column of its own.
   std::string to_do(const ValvePlan& plan, bool on_card) const {
+    if (valve().off) return tell(Say::measure_first);
     if (plan.left_outside) return tell(Say::stays, {say_of(plan.then)});
     switch (plan.action) {
       case Action::keep:
