@@ -328,6 +328,44 @@ TEST_F(ClosingACheck, puts_a_shim_into_the_drawer_by_what_it_measures) {
   EXPECT_THAT(book.drawer(), Contains("2.698 x1 out of 1 EX L, 2026-11-26"));
 }
 
+// Whoever takes it up later reads the mark.
+TEST_F(ClosingACheck, notes_beside_a_shim_in_the_drawer_that_its_mark_says_otherwise) {
+  book.mark("1 EX L", 250.0);
+  book.arrival(2, 3.10, "x");
+  book.set("arrival", "2", 5, 310.0).set("arrival", "2", 6, 3.14);
+  do_the_work();
+  EXPECT_THAT(deeds(),
+              HasSubstr("Of another size than the mark on them, so measure them again before use: "
+                        "2.700 (marked 2.500) and 3.140 (marked 3.100). The note on Shims says "
+                        "so."));
+  book.close(said, log);
+  EXPECT_THAT(book.drawer(),
+              AllOf(Contains("2.700 x1 marked 2.50 mm, out of 1 EX L, 2026-11-26"),
+                    Contains("3.140 x1 marked 3.10 mm, bought and not used, 2026-11-26")));
+}
+
+TEST_F(ClosingACheck, says_nothing_of_marks_that_are_true) {
+  book.arrival(2, 3.10, "x");
+  book.set("arrival", "2", 5, 310.0).set("arrival", "2", 6, 3.11);
+  do_the_work();
+  EXPECT_THAT(deeds(), Not(HasSubstr("marked")));
+}
+
+TEST_F(ClosingACheck, tells_which_gaps_are_nearer_to_a_limit_than_their_doubt) {
+  book.setting("doubt", 0.01);
+  do_the_work();
+  EXPECT_THAT(deeds(), Not(HasSubstr("nearer to one")));
+  book.set("recheck", "1 EX L", 0, 0.155).set("recheck", "2 EX L", 0, 0.245);
+  book.set("recheck", "1 EX L", 1, "new bucket").set("recheck", "2 EX L", 1, "new bucket");
+  EXPECT_THAT(deeds(), HasSubstr("Inside their limits, but nearer to one than the doubt of the "
+                                 "reading: 1 EX L (tight?) and 2 EX L (loose?)."));
+  book.set("recheck", "2 EX L", 0, 0.24);
+  EXPECT_THAT(deeds(), HasSubstr("Inside its limits, but nearer to one than the doubt of the "
+                                 "reading: 1 EX L (tight?)."));
+  book.setting("doubt", Entry());
+  EXPECT_THAT(deeds(), Not(HasSubstr("nearer to one"))) << "no doubt is entered";
+}
+
 // ---- What the dialog begins with.
 
 class BeginningToClose : public ClosingACheck {

@@ -62,10 +62,11 @@ TEST_F(RecheckSheet, is_blank_and_says_fit_first_while_nothing_is_on_the_bench) 
   EXPECT_EQ(said("recheck tally"), "");
 }
 
-TEST_F(RecheckSheet, says_that_nothing_needs_to_be_measured_where_no_shim_is_changed) {
+TEST_F(RecheckSheet, asks_only_for_what_was_taken_out_to_be_measured_where_no_shim_is_changed) {
   book.gap("1 EX L", 0.20);
   EXPECT_EQ(box(),
-            "No shim is to be changed, so nothing needs to be measured again: close this check.");
+            "No shim is to be changed. Where one was taken out to be measured, measure that gap "
+            "again and enter it here. Then close this check.");
   book.gap("1 EX L", 0.27).leave_alone("1 EX L");
   EXPECT_TRUE(tells(box(), "Do not call 1 EX L done: its gap is out of limits.")) << box();
   left("1 EX L", Entry(), "head comes off in spring");
@@ -110,7 +111,9 @@ TEST_F(RecheckSheet, begins_with_what_not_to_do) {
 TEST_F(RecheckSheet, says_which_valves_are_still_to_be_measured_and_when_all_is_well) {
   fit();
   EXPECT_TRUE(tells(box(), "Still to be measured again: 1 EX L.")) << box();
-  EXPECT_TRUE(tells(box(), "15 valves keep their shims. Measure them again too if you can"))
+  EXPECT_TRUE(tells(box(),
+                    "15 valves keep their shims. Where one was taken out to be measured, "
+                    "measure that gap again. Measure the others too if you can"))
       << box();
   EXPECT_EQ(said("recheck tally"), "0 of 16 measured again");
   left("1 EX L", 0.21);

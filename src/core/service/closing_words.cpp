@@ -6,6 +6,7 @@
 #include "core/entries/entry_row.hpp"
 #include "core/log/day.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/view_parts.hpp"
 
 namespace shimwright {
 namespace {
@@ -26,6 +27,7 @@ class Words {
     add_shims();
     add_drawer();
     add_arrivals();
+    add_in_doubt();
     add_left_open();
     if (closes_) {
       add(Say::close_clears);
@@ -84,6 +86,12 @@ class Words {
       missing.push_back(
           found_.teller.say(Say::close_is_in, {found_.teller.column(shim.size), shim.valve}));
     add_names(Say::close_not_listed, missing);
+    std::vector<std::string> marked_otherwise;
+    for (const MovedShim& shim : drawer_.in)
+      if (shim.marked)
+        marked_otherwise.push_back(
+            found_.teller.say(Say::close_marked_as, {column(shim.size), column(shim.marked)}));
+    add_names(Say::close_mark_differs, marked_otherwise);
   }
 
   void add_arrivals() {
@@ -98,6 +106,20 @@ class Words {
       if (found_.arrivals[i].state == ArrivalState::on_order)
         waiting.push_back(std::to_string(service_.arrivals[i].row));
     add_names(Say::close_still_on_order, waiting);
+  }
+
+  // The log has them as good, which the readings do not prove.
+  void add_in_doubt() {
+    std::vector<std::string> doubtful;
+    for (std::size_t i = 0; i < valves_.size(); ++i) {
+      const auto& limits = found_.of(service_.valves[i].side).limits;
+      if (!limits || valves_[i].recheck.outside) continue;
+      const State state = state_of(valves_[i].recheck.gap_now, *limits, found_.doubt);
+      if (state == State::tight_doubtful || state == State::loose_doubtful)
+        doubtful.push_back(
+            found_.teller.say(Say::close_in_doubt_as, {valves_[i].name, say_of(state)}));
+    }
+    add_names(Say::close_in_doubt, doubtful);
   }
 
   void add_left_open() {

@@ -109,6 +109,17 @@ bool is_fitted(const std::vector<FittedArrival>& fitted, std::size_t row) {
   return std::ranges::find(fitted, row, &FittedArrival::row) != fitted.end();
 }
 
+// Out of that valve, as its card has it.
+MovedShim with_its_mark(MovedShim shim, const Service& service, const Findings& found) {
+  for (std::size_t i = 0; i < found.valves.size(); ++i) {
+    const ValveFindings& valve = found.valves[i];
+    const bool differs = valve.trust == Trust::thinner || valve.trust == Trust::thicker;
+    if (service.valves[i].name == shim.valve && differs && valve.shim == shim.size)
+      shim.marked = valve.marked;
+  }
+  return shim;
+}
+
 }  // namespace
 
 DrawerAfter drawer_after(const Service& service, const Findings& found, bool arrivals,
@@ -118,20 +129,23 @@ DrawerAfter drawer_after(const Service& service, const Findings& found, bool arr
   const ShimMoves moves = shim_moves(service, found);
   for (const MovedShim& shim : moves.spares_fitted)
     (drawer.take(shim) ? after.out : after.not_listed).push_back(shim);
-  const auto put = [&](const MovedShim& shim, const std::string& note) {
+  const auto put = [&](const MovedShim& shim, std::string note) {
+    if (shim.marked) note = found.teller.say(Say::close_marked, {*shim.marked, note});
     if (drawer.put(shim, note))
       after.in.push_back(shim);
     else
       ++after.rows_short;
   };
   for (const MovedShim& shim : moves.left_over)
-    put(shim, found.teller.say(Say::close_out_of_valve, {shim.valve, std::string(day)}));
+    put(with_its_mark(shim, service, found),
+        found.teller.say(Say::close_out_of_valve, {shim.valve, std::string(day)}));
   if (arrivals) {
     const auto fitted = arrivals_fitted(service, found);
     for (std::size_t i = 0; i < found.arrivals.size(); ++i) {
       const ArrivalFindings& shim = found.arrivals[i];
       if (shim.state != ArrivalState::arrived || !shim.size || is_fitted(fitted, i)) continue;
-      put({shim.series, *shim.size, {}},
+      const bool differs = differs_from_its_mark(shim, found.allowed);
+      put({shim.series, *shim.size, {}, differs ? shim.marked : std::nullopt},
           found.teller.say(Say::close_bought_unused, {std::string(day)}));
       after.arrivals.push_back(i);
     }

@@ -72,7 +72,7 @@ class RecheckBox {
     add_verdicts(is_nothing);
     if (is_nothing)
       add(Mood::calm, Say::recheck_nothing);
-    else
+    else if (!is_any_reading_off(found_))
       add(Mood::calm, Say::recheck_fit_first);
   }
 

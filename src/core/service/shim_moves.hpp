@@ -5,6 +5,7 @@
 // in the engine before is left over. No shim comes into being or is lost on the way.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,7 +16,8 @@ namespace shimwright {
 struct MovedShim {
   std::string series;
   Length size;
-  std::string valve;  // that it is in now, or came out of
+  std::string valve;                  // that it is in now, or came out of
+  std::optional<Length> marked = {};  // what its mark says, where it measures otherwise
 };
 
 struct ShimMoves {

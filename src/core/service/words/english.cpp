@@ -594,6 +594,9 @@ constexpr Text texts[]{
          "first enter no beside it on Arrivals."},
     Text{Say::close_on_row, "{0} of row {1}"},
     Text{Say::close_still_on_order, "Still on order, and left on Arrivals: {0?row|rows} {0}."},
+    Text{Say::close_in_doubt,
+         "Inside {0?its|their} limits, but nearer to one than the doubt of the reading: {0}."},
+    Text{Say::close_in_doubt_as, "{0} ({1})"},
     Text{Say::close_left_open, "Left as they are, with your words in Log: {0}."},
     Text{Say::close_gaps_lost, "Without a gap on Head until measured: {0}."},
     Text{Say::close_clears,
@@ -604,6 +607,11 @@ constexpr Text texts[]{
          "check {1} begins on Plan."},
     Text{Say::close_out_of_valve, "out of {0}, {1}"},
     Text{Say::close_bought_unused, "bought and not used, {0}"},
+    Text{Say::close_marked, "marked {0}, {1}"},
+    Text{Say::close_mark_differs,
+         "Of another size than the mark on {0?it|them}, so measure {0?it|them} again before use: "
+         "{0}. The note on Shims says so."},
+    Text{Say::close_marked_as, "{0} (marked {1})"},
     Text{Say::done_heading, "done"},
     Text{Say::bench_done_title, "Done"},
     Text{Say::bench_done_help, "Tick the step when it is done: x, yes or the date."},
@@ -645,7 +653,8 @@ constexpr Text texts[]{
     Text{Say::recheck_fit_first,
          "Fit first. When every step on Fit is ticked, measure every gap again and enter it here."},
     Text{Say::recheck_nothing,
-         "No shim is to be changed, so nothing needs to be measured again: close this check."},
+         "No shim is to be changed. Where one was taken out to be measured, measure that gap again "
+         "and enter it here. Then close this check."},
     Text{Say::recheck_not_yet,
          "Do not measure yet: {0} of {1} steps on Fit ticked. Finish them first."},
     Text{Say::recheck_outside,
@@ -657,8 +666,8 @@ constexpr Text texts[]{
     Text{Say::recheck_left, "Left as {0?it is|they are}, by what you entered: {0}."},
     Text{Say::recheck_to_measure, "Still to be measured again: {0}."},
     Text{Say::recheck_also,
-         "{0} {0?keeps its shim|keep their shims}. Measure {0?it|them} again too if you can: the "
-         "log keeps every gap."},
+         "{0} {0?keeps its shim|keep their shims}. Where one was taken out to be measured, measure "
+         "that gap again. Measure the others too if you can: the log keeps every gap."},
     Text{Say::recheck_in_order,
          "Every new gap reads inside its limits and as predicted: close this check."},
     Text{Say::recheck_again,

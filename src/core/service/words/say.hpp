@@ -420,12 +420,17 @@ enum class Say {
   close_unused,          // sizes with their rows
   close_on_row,          // size, row
   close_still_on_order,  // rows
+  close_in_doubt,        // valves, as below
+  close_in_doubt_as,     // valve, state
   close_left_open,       // valves
   close_gaps_lost,       // valves
   close_clears,
   close_begins_round,   // round, check
   close_out_of_valve,   // valve, day
   close_bought_unused,  // day
+  close_marked,         // size by mark, note
+  close_mark_differs,   // shims, as below
+  close_marked_as,      // size, size by mark
   done_heading,
   bench_done_title,
   bench_done_help,
