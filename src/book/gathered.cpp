@@ -24,18 +24,6 @@ bool is_of_one_column(const Shows& one, const Shows& other) {
   return one.table == other.table && one.column == other.column && one.as_number == other.as_number;
 }
 
-constexpr std::string_view kind_of_gaps = "gap";
-
-// A gap is taken as a value of its valve, and stands in a row of its own, below all others.
-struct Address {
-  std::string kind;
-  int value = 0;
-};
-Address standing(std::string_view kind, int value) {
-  if (kind == "valve" && value == entry_value::gap) return {std::string(kind_of_gaps), 0};
-  return {std::string(kind), value};
-}
-
 const Shows* shown_by(const Content& content) { return std::get_if<Shows>(&content); }
 
 }  // namespace
@@ -56,8 +44,8 @@ Gathered::Gathered(std::span<const SheetDescription> sheets) {
       if (const auto* entry = std::get_if<Takes>(&field.content)) {
         Copies copy{sheet.name, field.where.from};
         if (const auto* choice = std::get_if<Choice>(&entry->check)) copy.options = choice->options;
-        const auto [kind, value] = standing(entry->kind, entry->value);
-        row(kind, entry->name).values[value] = std::move(copy);
+        const auto [kind, value] = held_as(entry->kind, entry->value);
+        row(std::string(kind), entry->name).values[value] = std::move(copy);
         values_ = std::max(values_, entry->value + 1);
       } else if (const auto* held = std::get_if<Holds>(&field.content)) {
         row(held->kind, held->name).values[held->value] = Copies{sheet.name, field.where.from};
@@ -132,8 +120,8 @@ void Gathered::watch(const Shows& piece) {
 }
 
 At Gathered::entry(std::string_view kind, std::string_view name, int value) const {
-  const auto [own_kind, own_value] = standing(kind, value);
-  const auto known = index_.find(std::pair(own_kind, std::string(name)));
+  const auto [own_kind, own_value] = held_as(kind, value);
+  const auto known = index_.find(std::pair(std::string(own_kind), std::string(name)));
   if (known == index_.end() || !rows_[known->second].values.contains(own_value))
     throw std::out_of_range("no sheet takes " + std::string(kind) + ", " + std::string(name));
   return {2 + own_value, first_row + static_cast<int>(known->second)};

@@ -6,6 +6,8 @@
 #include <com/sun/star/sheet/XSheetCellRanges.hpp>
 #include <com/sun/star/table/XCell.hpp>
 #include <com/sun/star/text/XText.hpp>
+#include <optional>
+#include <variant>
 
 namespace shimwright::commands {
 namespace {
@@ -14,7 +16,6 @@ using book::as;
 using book::At;
 using book::to_office;
 
-// A comment in the cell stays.
 constexpr sal_Int32 contents = css::sheet::CellFlags::VALUE | css::sheet::CellFlags::DATETIME |
                                css::sheet::CellFlags::STRING | css::sheet::CellFlags::FORMULA;
 
@@ -24,9 +25,10 @@ Ref<css::table::XCellRange> range_of(const Ref<css::sheet::XSpreadsheet>& sheet,
                                        area.to.row);
 }
 
-}  // namespace
+using Content = std::variant<std::monostate, double, rtl::OUString>;
 
-std::optional<CellChanges::Content> CellChanges::content_of(const Ref<css::table::XCell>& cell) {
+// None of a formula, which is never what is to be written.
+std::optional<Content> content_of(const Ref<css::table::XCell>& cell) {
   switch (cell->getType()) {
     case css::table::CellContentType_VALUE:
       return cell->getValue();
@@ -39,7 +41,7 @@ std::optional<CellChanges::Content> CellChanges::content_of(const Ref<css::table
   }
 }
 
-void CellChanges::write(const Ref<css::sheet::XSpreadsheet>& sheet, At at, const Content& what) {
+void write(const Ref<css::sheet::XSpreadsheet>& sheet, At at, const Content& what) {
   const auto cell = sheet->getCellByPosition(at.column, at.row);
   if (const auto* number = std::get_if<double>(&what))
     cell->setValue(*number);
@@ -50,11 +52,13 @@ void CellChanges::write(const Ref<css::sheet::XSpreadsheet>& sheet, At at, const
     as<css::text::XText>(cell)->setString(rtl::OUString());
 }
 
-void CellChanges::change(const Ref<css::sheet::XSpreadsheet>& sheet, At at, const Content& what) {
+void change(const Ref<css::sheet::XSpreadsheet>& sheet, At at, const Content& what) {
   if (content_of(sheet->getCellByPosition(at.column, at.row)) != what) write(sheet, at, what);
 }
 
-void CellChanges::put(const ServiceBook::Place& place, const Entry& what) {
+}  // namespace
+
+void put_entry(const ServiceBook::Place& place, const Entry& what) {
   Content content;
   if (const auto* number = std::get_if<double>(&what))
     content = *number;
@@ -63,7 +67,7 @@ void CellChanges::put(const ServiceBook::Place& place, const Entry& what) {
   change(place.sheet, place.at, content);
 }
 
-void CellChanges::clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area) {
+void clear_entries(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area) {
   const auto filled =
       as<css::sheet::XCellRangesQuery>(range_of(sheet, area))->queryContentCells(contents);
   for (const auto& cells : filled->getRangeAddresses())
@@ -72,12 +76,12 @@ void CellChanges::clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::
         change(sheet, {static_cast<int>(column), static_cast<int>(row)}, {});
 }
 
-void CellChanges::fill(const ServiceBook::Place& first, const EntryTable& rows) {
+void fill_entries(const ServiceBook::Place& first, const EntryTable& rows) {
   At at = first.at;
   for (const auto& entries : rows) {
     At cell = at;
     for (const Entry& entry : entries) {
-      put({first.sheet, cell}, entry);
+      put_entry({first.sheet, cell}, entry);
       cell = book::right_of(cell);
     }
     at = book::below(at);

@@ -14,6 +14,7 @@
 #include <com/sun/star/util/XProtectable.hpp>
 
 #include "core/entries/entry_row.hpp"
+#include "core/service/entry_value.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright::commands {
@@ -70,11 +71,15 @@ std::optional<ServiceBook> ServiceBook::in(const Document& document) {
 // references.
 ServiceBook::Place ServiceBook::place_of(std::string_view kind, std::string_view name,
                                          int value) const {
-  // A gap is a value of its valve, which a book keeps in a row of its own; an earlier one does not.
-  auto row = same_word(kind, "valve") && value == 0 ? row_of(entries_, "gap", name) : std::nullopt;
-  if (!row) row = row_of(entries_, kind, name);
+  auto [own_kind, own_value] = held_as(kind, value);
+  auto row = row_of(entries_, own_kind, name);
+  // In an earlier book a gap stands beside the other values of its valve.
+  if (!row) {
+    own_value = value;
+    row = row_of(entries_, kind, name);
+  }
   if (!row) throw css::uno::RuntimeException(to_office("the book has no such entry."));
-  const auto copy = gathered_->getCellByPosition(2 + value, *row);
+  const auto copy = gathered_->getCellByPosition(2 + own_value, *row);
   css::sheet::SingleReference at;
   for (const css::sheet::FormulaToken& token : as<css::sheet::XFormulaTokens>(copy)->getTokens()) {
     if (!(token.Data >>= at)) continue;

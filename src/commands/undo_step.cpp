@@ -14,6 +14,7 @@
 #include <optional>
 #include <utility>
 
+#include "commands/cell_changes.hpp"
 #include "commands/rest.hpp"
 
 namespace shimwright::commands {
@@ -50,7 +51,6 @@ void stand(const Ref<css::frame::XModel>& model, const Standing& there) {
 struct UndoStep::Passing {
   css::uno::WeakReference<css::frame::XModel> document;
   rtl::OUString title;
-  CellChanges cells;
   std::optional<Standing> before;
   std::optional<Standing> after;
   std::optional<Rest> rest;
@@ -118,16 +118,14 @@ UndoStep::~UndoStep() {
   }
 }
 
-void UndoStep::put(const ServiceBook::Place& place, const Entry& what) {
-  passing_->cells.put(place, what);
-}
+void UndoStep::put(const ServiceBook::Place& place, const Entry& what) { put_entry(place, what); }
 
 void UndoStep::clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area) {
-  passing_->cells.clear(sheet, area);
+  clear_entries(sheet, area);
 }
 
 void UndoStep::fill(const ServiceBook::Place& first, const EntryTable& rows) {
-  passing_->cells.fill(first, rows);
+  fill_entries(first, rows);
 }
 
 void UndoStep::done() {

@@ -9,7 +9,6 @@
 #include <string>
 
 #include "book/area.hpp"
-#include "commands/cell_changes.hpp"
 #include "commands/service_book.hpp"
 
 namespace shimwright::commands {
@@ -29,7 +28,7 @@ class UndoStep {
   UndoStep& operator=(const UndoStep&) = delete;
   ~UndoStep();
 
-  // As CellChanges has them.
+  // As put_entry() and so on have them.
   void put(const ServiceBook::Place& place, const Entry& what);
   void clear(const Ref<css::sheet::XSpreadsheet>& sheet, const book::Area& area);
   void fill(const ServiceBook::Place& first, const EntryTable& rows);

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/service/table_marks.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright {
 namespace {
@@ -40,14 +41,6 @@ Entry entry_in(std::string_view cell) {
   const auto read = std::from_chars(cell.data(), cell.data() + cell.size(), number);
   if (cell.empty() || read.ec != std::errc() || read.ptr != cell.data() + cell.size()) return {};
   return number;
-}
-
-// Takes off what stands before the mark, and the mark.
-std::string_view taken_off(std::string_view& text, std::string_view mark) {
-  const std::size_t end = text.find(mark);
-  const std::string_view head = text.substr(0, end);
-  text.remove_prefix(end == std::string_view::npos ? text.size() : end + mark.size());
-  return head;
 }
 
 }  // namespace

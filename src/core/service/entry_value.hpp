@@ -4,6 +4,8 @@
 // size on sale by itself, a shim of Arrivals, a new gap, a step on the bench.
 #pragma once
 
+#include <string_view>
+
 namespace shimwright {
 namespace entry_value {
 enum Side { min, max, bias, series, opens, closes };
@@ -24,5 +26,17 @@ enum Arrival {
 enum Recheck { recheck_gap, recheck_left };
 enum Bench { bench_kind, bench_stop, bench_valve, bench_out, bench_in, bench_from, bench_done };
 }  // namespace entry_value
+
+// The kind of row of the protocol that holds an entry, and which of its values it is there. A gap
+// is entered as a value of its valve, and stands in a row of its own, below all others.
+struct EntryRowValue {
+  std::string_view kind;
+  int value = 0;
+};
+inline constexpr std::string_view kind_of_gaps = "gap";
+constexpr EntryRowValue held_as(std::string_view kind, int value) {
+  if (kind == "valve" && value == entry_value::gap) return {kind_of_gaps, 0};
+  return {kind, value};
+}
 
 }  // namespace shimwright

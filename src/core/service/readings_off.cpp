@@ -2,19 +2,17 @@
 #include "core/service/readings_off.hpp"
 
 #include <algorithm>
-#include <charconv>
-#include <cstdint>
 #include <string_view>
 
 #include "core/entries/entry_row.hpp"
 #include "core/service/boxes.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/kept_length.hpp"
 #include "core/values/choice.hpp"
+#include "core/values/text.hpp"
 
 namespace shimwright {
 namespace {
-
-constexpr std::string_view unknown = "-";
 
 struct ReadingLeft {
   std::optional<Length> gap;
@@ -22,31 +20,13 @@ struct ReadingLeft {
   std::optional<Length> off;
 };
 
-std::string written(const std::optional<Length>& length) {
-  return length ? std::to_string(length->nanometres()) : std::string(unknown);
-}
-
-// Takes the words of `text` up to that mark off it.
-std::string_view taken_off(std::string_view& text, char mark) {
-  const std::string_view word = text.substr(0, text.find(mark));
-  text.remove_prefix(std::min(text.size(), word.size() + 1));
-  return word;
-}
-
-std::optional<Length> length_in(std::string_view word) {
-  std::int64_t nanometres = 0;
-  const auto end = std::from_chars(word.data(), word.data() + word.size(), nanometres);
-  if (end.ec != std::errc() || end.ptr != word.data() + word.size()) return std::nullopt;
-  return Length::nanometres(nanometres);
-}
-
 std::vector<ReadingLeft> readings_in(std::string_view text) {
   std::vector<ReadingLeft> readings;
   while (!text.empty()) {
-    std::string_view word = taken_off(text, ' ');
+    std::string_view word = taken_off(text, " ");
     ReadingLeft& reading = readings.emplace_back();
     for (auto* length : {&reading.gap, &reading.shim, &reading.off})
-      *length = length_in(taken_off(word, '/'));
+      read_kept(taken_off(word, "/"), *length);
   }
   return readings;
 }
@@ -76,9 +56,8 @@ std::string readings_off_written(const std::vector<ValveRecheck>& valves) {
     const bool is_off = valve.verdict == RecheckVerdict::off && valve.left_open.empty();
     any = any || is_off;
     text += text.empty() ? "" : " ";
-    text += is_off ? written(valve.gap_left) + "/" + written(valve.shim_fitted) + "/" +
-                         written(valve.off)
-                   : std::string(unknown);
+    text += is_off ? kept(valve.gap_left) + "/" + kept(valve.shim_fitted) + "/" + kept(valve.off)
+                   : std::string(kept_none);
   }
   return any ? text : std::string();
 }

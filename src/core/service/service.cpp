@@ -9,6 +9,7 @@
 
 #include "core/entries/entry_row.hpp"
 #include "core/fitting/steps.hpp"
+#include "core/service/entry_value.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -142,7 +143,7 @@ constexpr std::pair<std::string_view, void (*)(Service&, const Row&)> kinds[] = 
     {"spare", read_spare},     {"note", read_note},       {"sizes", read_sizes},
     {"single", read_single},   {"arrival", read_arrival}, {"recheck", read_recheck},
     {"bench", read_bench},     {"taken", read_taken},     {"drawn", read_drawn},
-    {"box", read_box},         {"gap", read_gap}};
+    {"box", read_box},         {kind_of_gaps, read_gap}};
 
 }  // namespace
 

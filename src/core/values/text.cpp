@@ -69,6 +69,13 @@ bool same_word(std::string_view a, std::string_view b) {
   return lower_case(trimmed(a)) == lower_case(trimmed(b));
 }
 
+std::string_view taken_off(std::string_view& text, std::string_view mark) {
+  const std::size_t end = text.find(mark);
+  const std::string_view head = text.substr(0, end);
+  text.remove_prefix(end == std::string_view::npos ? text.size() : end + mark.size());
+  return head;
+}
+
 std::string text_of(double number) {
   // Not through a stream: its decimal mark would follow the program's locale.
   std::array<char, 32> text;

@@ -23,12 +23,15 @@ inline bool is_digit(char c) { return c >= '0' && c <= '9'; }
 // ASCII letters in lower case; every other byte of the UTF-8 text stays.
 std::string lower_case(std::string_view text);
 
-// Equal once trimmed and in lower case.
 // In lower case and without accents, as far as Western European letters go: `Épaisseur` is
 // `epaisseur`, `Maß` is `mass`. Grows with the length of the text.
 std::string plain_letters(std::string_view text);
 
+// Equal once trimmed and in lower case.
 bool same_word(std::string_view a, std::string_view b);
+
+// Takes off what stands before the mark, and the mark; all where there is none.
+std::string_view taken_off(std::string_view& text, std::string_view mark);
 
 // A number as a person writes it: 275, not 275.000000.
 std::string text_of(double number);
