@@ -21,12 +21,11 @@ struct BoxLine {
 };
 
 // A sentence each.
-std::vector<BoxLine> box_of_engine(const Findings& found);
+std::vector<BoxLine> box_of_engine(const Service& service, const Findings& found);
 std::vector<BoxLine> box_of_head(const Service& service, const Findings& found);
-std::vector<BoxLine> box_of_shims(const Findings& found);
+std::vector<BoxLine> box_of_shims(const Service& service, const Findings& found);
 std::vector<BoxLine> box_of_plan(const Service& service, const Findings& found);
 std::vector<BoxLine> box_of_fit(const Service& service, const Findings& found);
-
 std::vector<BoxLine> box_of_arrivals(const Service& service, const Findings& found);
 std::vector<BoxLine> box_of_recheck(const Service& service, const Findings& found);
 

@@ -119,12 +119,9 @@ ShownTable show_sizes(const Service&, const Findings& found) {
 ShownTable show_boxes(const Service& service, const Findings& found) {
   ShownTable table;
   const std::pair<std::string, std::vector<BoxLine>> boxes[] = {
-      {"engine", box_of_engine(found)},
-      {"head", box_of_head(service, found)},
-      {"shims", box_of_shims(found)},
-      {"plan", box_of_plan(service, found)},
-      {"arrivals", box_of_arrivals(service, found)},
-      {"fit", box_of_fit(service, found)},
+      {"engine", box_of_engine(service, found)},     {"head", box_of_head(service, found)},
+      {"shims", box_of_shims(service, found)},       {"plan", box_of_plan(service, found)},
+      {"arrivals", box_of_arrivals(service, found)}, {"fit", box_of_fit(service, found)},
       {"recheck", box_of_recheck(service, found)}};
   for (const auto& [name, sentences] : boxes) {
     const auto given = service.boxes.find(name);
