@@ -71,11 +71,12 @@ Gathered::Gathered(std::span<const SheetDescription> sheets) {
       values_ = std::max(values_, constant.value + 1);
     }
   }
-  const auto gaps =
-      std::ranges::stable_partition(rows_, [](const Row& row) { return row.kind != kind_of_gaps; });
-  lasting_ = static_cast<int>(rows_.size() - gaps.size());
+  const auto first_gap = std::stable_partition(
+      rows_.begin(), rows_.end(), [](const Row& row) { return row.kind != kind_of_gaps; });
+  const bool has_gaps = first_gap != rows_.end();
+  lasting_ = static_cast<int>(first_gap - rows_.begin());
   for (std::size_t i = 0; i < rows_.size(); ++i) index_[{rows_[i].kind, rows_[i].name}] = i;
-  if (!gaps.empty()) rows_.push_back({"setting", "half", {{0, Half{}}}});  // the last one counts
+  if (has_gaps) rows_.push_back({"setting", "half", {{0, Half{}}}});  // the last one counts
 }
 
 Gathered::Row& Gathered::row(const std::string& kind, const std::string& name) {
