@@ -121,7 +121,7 @@ void SheetDescription::add(std::string field, const Area& where, std::string_vie
 Field next_sheet_field(std::string_view sheet, const Area& where) {
   return {.name = "next sheet",
           .where = where,
-          .style = std::string(style::link),
+          .style = std::string(style::next_sheet),
           .content = Link{std::string(sheet), said(Say::go_on_to, {std::string(sheet)})}};
 }
 

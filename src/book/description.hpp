@@ -90,6 +90,7 @@ struct Link {
 struct Button {
   std::string words = {};
   std::string command = {};
+  bool at_left = false;  // of its cells; else at their right
 };
 // A share from 0 to 1 as a bar.
 struct Progress {

@@ -184,7 +184,7 @@ class Layouter {
     } else if (const auto* typed = std::get_if<Typed>(&content)) {
       sheet_.entry(where.from, typed->words);
     } else if (const auto* button = std::get_if<Button>(&content)) {
-      sheet_.button(where, button->words, button->command);
+      sheet_.button(where, button->words, button->command, button->at_left);
     } else if (!std::holds_alternative<std::monostate>(content)) {
       sheet_.formula(where.from, formula_of(content));
       if (std::holds_alternative<Progress>(content)) sheet_.bar(where.from, style::bar_colour);

@@ -171,11 +171,13 @@ TEST(Validity, offers_the_series_named_on_engine) {
   }
 }
 
+using TypedEntry = std::variant<double, const char*>;
+
 struct Typed {
   const char* what;
   std::string_view sheet;
   At at;
-  std::variant<double, const char*> entry;
+  TypedEntry entry;
   bool passes;
 };
 
@@ -216,11 +218,15 @@ const Typed typed[] = {
     {"a price in words", on_shims, right_of(shims::first_ladder, 4), "dear", false},
 };
 
+void type(OpenBook& book, std::string_view sheet, At at, const TypedEntry& entry) {
+  std::visit([&](const auto& value) { book.type(sheet, at, value); }, entry);
+}
+
 TEST(Validity, lets_sound_entries_pass_and_stops_others) {
   OpenBook book(the_office(), template_file());
   for (const auto& [what, sheet, at, entry, passes] : typed) {
     const Rule rule(book, sheet, at);
-    std::visit([&](const auto& value) { book.type(sheet, at, value); }, entry);
+    type(book, sheet, at, entry);
     EXPECT_EQ(rule.lets_pass(book, sheet, at), passes) << what;
     book.clear(sheet, at);
   }
@@ -249,7 +255,7 @@ TEST(Validity, holds_in_a_book_saved_as_xlsx_and_opened_again) {
     if (sheet == head) continue;  // until its checks are plain
     const Rule rule(book, sheet, at);
     ASSERT_TRUE(rule.is_there()) << what;
-    std::visit([&](const auto& value) { book.type(sheet, at, value); }, entry);
+    type(book, sheet, at, entry);
     EXPECT_EQ(rule.lets_pass(book, sheet, at), passes) << what << ": " << rule.formula();
     book.clear(sheet, at);
   }

@@ -346,7 +346,7 @@ void ThreeServices::second_service() {
   EXPECT_TRUE(comes_true([&] { return dialog.entry("Note") == facts.note; }));
   screen_->picture(PICTURES "/three-services-close.png");
   screen_->press("Return");
-  EXPECT_TRUE(comes_true([this] { return !window_titled(*office_, close_title); }));
+  EXPECT_TRUE(comes_true([] { return !window_titled(*office_, close_title); }));
   wait_for_turn();
   paper_.end_round(facts, once_more, {{"2 IN L", 190}});
   compare_after_close();

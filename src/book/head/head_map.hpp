@@ -58,7 +58,7 @@ struct HeadMap {
   // The title and the banner, and beside them the box, a line of remarks in each row; then the key,
   // where to stand, and the first deck's heading.
   int box_rows = 5;
-  static constexpr int title_rows = 3;
+  static constexpr int title_rows = 2;
   int legend_row() const { return box_rows + 1; }
   int seen_row() const { return box_rows + 2; }
   int first_deck_row() const { return box_rows + 3; }

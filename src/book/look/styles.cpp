@@ -37,6 +37,11 @@ void make_text_styles(Maker& m) {
   m.make(list, note, {left(), indent(1), upright(upright_at::TOP)});
   m.make(number, page, {size(13), bold(), text_colour(accent), centre()});
   m.make(link, page, {bold(), text_colour(accent)});
+  css::util::CellProtection off_paper;
+  off_paper.IsLocked = true;
+  off_paper.IsPrintHidden = true;
+  m.make(next_sheet, link, {{"CellProtection", Any(off_paper)}});
+  m.make(next_sheet_right, next_sheet, {right()});
   m.make(caution, text, {fill(well), left(), indent(3), {"LeftBorder", line(accent, 3)}});
   m.make(fact, page, {bold()});
   m.make(bar, page,

@@ -125,12 +125,12 @@ SheetDescription describe_fit(const Places& places) {
   sheet.fields = {title_field("fit", line(0, FitMap::kind, FitMap::from)),
                   banner_field(line(1, FitMap::kind, FitMap::done))};
   const auto button = [&](std::string_view name, FitMap::Column where, Say words,
-                          std::string_view command) {
+                          std::string_view command, bool at_left) {
     sheet.add(std::string(name), At{where, 0}, style::label,
-              Button{said(words), std::string(command)});
+              Button{said(words), std::string(command), at_left});
   };
-  button("take", FitMap::note, Say::bench_take, command::take_to_bench);
-  button("clear", FitMap::note_end, Say::bench_clear, command::clear_bench);
+  button("take", FitMap::note, Say::bench_take, command::take_to_bench, false);
+  button("clear", FitMap::note_end, Say::bench_clear, command::clear_bench, true);
   sheet.add("caution", line(FitMap::caution_row, FitMap::kind, FitMap::done), style::caution,
             Shows{"book", "fit caution"});
   add_box(
@@ -143,6 +143,7 @@ SheetDescription describe_fit(const Places& places) {
   sheet.add("taken", FitMap::taken, style::bench_kind, Holds{"taken", "list", 0});
   sheet.add("gaps taken", FitMap::gaps_taken, style::bench_kind, Holds{"taken", "list", 1});
   sheet.fields.push_back(next_sheet_field(sheet_name::recheck, At{FitMap::done, 0}));
+  sheet.fields.back().style = style::next_sheet_right;
   sheet.tables.push_back(bench(map));
   return sheet;
 }

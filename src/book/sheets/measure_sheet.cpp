@@ -25,6 +25,10 @@ struct PaperSize {
 constexpr PaperSize upright{188, 248};
 constexpr PaperSize lying{257, 180};
 
+// On the screen only: the paper has its own margin.
+constexpr double edge_mm = 2;
+constexpr int first_column = 1;
+
 constexpr double come_mm = 6.5;
 constexpr double note_mm = 8;  // a line to write on
 constexpr double least_row_mm = 5.6;
@@ -57,7 +61,7 @@ class MeasureDescription {
     valves();
     notes();
     sheet_.last_row = last_row();
-    sheet_.printed = Area({0, 0}, {last_column(), last_row()});
+    sheet_.printed = Area({first_column, 0}, {last_column(), last_row()});
     return std::move(sheet_);
   }
 
@@ -71,7 +75,7 @@ class MeasureDescription {
   void set_widths() {
     constexpr double stop_mm = 11;
     constexpr double limits_mm = 22;
-    sheet_.column_mm = {stop_mm, limits_mm};
+    sheet_.column_mm = {edge_mm, stop_mm, limits_mm};
     const double valve_mm =
         (paper_.width - stop_mm - limits_mm - between_mm * (across_ - 1)) / across_;
     for (int i = 0; i < across_; ++i) {
@@ -97,12 +101,13 @@ class MeasureDescription {
     sheet_.row_heights.emplace_back(last_row(), hint_mm);
   }
 
-  // From and to as shares of the width, to the nearest columns.
+  // From and to as shares of the paper's width, to the nearest columns.
   Area across(double from, double to, int row) const {
     const auto edge = [this](double share) {
-      const double width = std::accumulate(sheet_.column_mm.begin(), sheet_.column_mm.end(), 0.0);
+      const double width =
+          std::accumulate(sheet_.column_mm.begin() + first_column, sheet_.column_mm.end(), 0.0);
       double at = 0;
-      int column = 0;
+      int column = first_column;
       for (; column <= last_column(); ++column) {
         const double mm = sheet_.column_mm[static_cast<std::size_t>(column)];
         if (at + mm / 2 >= share * width) break;
@@ -144,7 +149,7 @@ class MeasureDescription {
     sheet_.constants.push_back({"box", "measure", 0, std::to_string(letters)});
     sheet_.constants.push_back({"box", "measure", 1, std::to_string(come_rows_)});
     sheet_.tables.push_back({.name = "come",
-                             .first = {0, come_row},
+                             .first = {first_column, come_row},
                              .rows = numbers(come_rows_),
                              .columns = {{.name = "words",
                                           .style = std::string(style::measure_come),
@@ -152,7 +157,7 @@ class MeasureDescription {
                                           .grades = {{.piece = {"measure", "come look"},
                                                       .words = {"note"},
                                                       .style = std::string(style::faint)}},
-                                          .cells = last_column() + 1}},
+                                          .cells = last_column() - first_column + 1}},
                              .row_mm = come_mm});
   }
 
@@ -167,8 +172,10 @@ class MeasureDescription {
   }
 
   void valves() {
-    Table table{
-        .name = "valves", .first = {0, first_row()}, .rows = numbers(rows_), .row_mm = row_mm_};
+    Table table{.name = "valves",
+                .first = {first_column, first_row()},
+                .rows = numbers(rows_),
+                .row_mm = row_mm_};
     table.columns = {
         column("stop", Say::bench_stop, style::measure_stop, Shows{"measure", "stop"}),
         column("limits", Say::measure_limits, style::measure_known, Shows{"measure", "limits"})};

@@ -52,7 +52,7 @@ class PlanDescription {
   SheetDescription made() && {
     sheet_.name = sheet_name::plan;
     // No wider than their words need, as the page is the smaller for it.
-    sheet_.column_mm = {2, 17, 14, 14, 21, 49, 15, 15, 18, 28, 16,
+    sheet_.column_mm = {2, 17, 14, 14, 21, 49, 15, 15, 20, 26, 16,
                         4, 16, 14, 12, 15, 17, 4,  16, 14, 12};
     sheet_.row_mm = row_mm;
     sheet_.row_heights = {{box_rows, 3},       {head_row - 1, 7},   {head_row, 8.8},
