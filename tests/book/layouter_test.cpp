@@ -166,6 +166,32 @@ TEST(Buttons, run_their_command_and_stay_off_paper_in_a_book_saved_and_opened_ag
                    .get<bool>());
 }
 
+// In hundredths of a millimetre: room above, below and at the other end, and no wider than words
+// need.
+TEST(Buttons, leave_room_in_their_cells_and_are_no_wider_than_four_centimetres) {
+  const OpenBook book(the_office(), the_places().layout);
+  const auto sheet = book.sheet(book::sheet_name::fit);
+  const auto pages = as<css::drawing::XDrawPagesSupplier>(book.document())->getDrawPages();
+  const auto own = as<css::sheet::XCellRangeAddressable>(sheet)->getRangeAddress().Sheet;
+  const auto shapes = as<css::container::XIndexAccess>(pages->getByIndex(own));
+  const auto size_of = [](const auto& of) {
+    return as<css::beans::XPropertySet>(of)
+        ->getPropertyValue("Size")
+        .template get<css::awt::Size>();
+  };
+  const auto row = size_of(sheet->getCellByPosition(0, 0)).Height;
+  std::int32_t right_of_last = 0;
+  ASSERT_EQ(shapes->getCount(), 2);
+  for (std::int32_t i = 0; i < 2; ++i) {
+    const auto shape = as<css::drawing::XShape>(shapes->getByIndex(i));
+    EXPECT_GE(shape->getPosition().Y, 90) << i;
+    EXPECT_LE(shape->getPosition().Y + shape->getSize().Height, row - 90) << i;
+    EXPECT_NEAR(shape->getSize().Width, 4000, 30) << i;
+    EXPECT_GE(shape->getPosition().X, right_of_last + 190) << i;
+    right_of_last = shape->getPosition().X + shape->getSize().Width;
+  }
+}
+
 TEST(HiddenSheet, is_hidden_and_not_printed) {
   OpenBook book(the_office(), template_file());
   const auto sheet = as<css::beans::XPropertySet>(book.sheet(book::sheet_name::workings));

@@ -158,6 +158,7 @@ void expect_sheets_on_one_page_each(const OpenBook& book) {
     EXPECT_NE(text.find(sheet), std::string::npos) << "the foot of page " << page;
     for (const char* sign : {"###", "Err:", "#N/A", "#NAME?", "#VALUE!", "#REF!", "#DIV/0!"})
       EXPECT_EQ(text.find(sign), std::string::npos) << sign << " on " << sheet << ":\n" << text;
+    EXPECT_EQ(text.find("Go on to"), std::string::npos) << "a link on " << sheet << ":\n" << text;
   }
 }
 

@@ -64,6 +64,7 @@ inline constexpr std::string_view table_verdict = "Table verdict";  // a sentenc
 inline constexpr std::string_view table_count = "Table count";
 inline constexpr std::string_view table_money = "Table money";
 // Rows of the log: unlocked, as the whole sheet is.
+inline constexpr std::string_view log_head_left = "Log head left";
 inline constexpr std::string_view log_text = "Log text";
 inline constexpr std::string_view log_strong = "Log strong";
 inline constexpr std::string_view log_centre = "Log centre";

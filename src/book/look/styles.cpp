@@ -122,11 +122,13 @@ void make_table_styles(Maker& m) {
   m.make(total_money, total_text, {right(), padding(1.3), m.format(money_format)});
   const std::pair<std::string_view, Any> unlocked{"CellProtection",
                                                   Any(css::util::CellProtection())};
-  m.make(log_text, table_text, {unlocked});
+  // Words stand clear of the numbers before them.
+  m.make(log_head_left, table_head_left, {indent(3)});
+  m.make(log_text, table_text, {unlocked, indent(3)});
   m.make(log_strong, log_text, {bold()});
-  m.make(log_centre, log_text, {centre()});
+  m.make(log_centre, log_text, {centre(), indent(1)});
   m.make(log_date, log_centre, {m.format("YYYY-MM-DD")});
-  m.make(log_number, log_text, {right(), padding(1.3)});
+  m.make(log_number, log_text, {right(), indent(1), padding(1.3)});
   m.make(log_length, log_number, {m.format(length_format)});
   m.make(no_row, "", {{"BottomBorder", line(paper, 0.75)}});
 

@@ -29,16 +29,16 @@ constexpr LogColumnLook looks[] = {
     {Say::log_round, style::log_centre, style::table_head_centre, 15},
     {Say::log_date, style::log_date, style::table_head_centre, 22},
     {Say::log_distance, style::log_number, style::table_head, 21},
-    {Say::log_valve, style::log_strong, style::table_head_left, 20},
+    {Say::log_valve, style::log_strong, style::log_head_left, 20},
     {Say::log_gap_found, style::log_length, style::table_head, 21},
-    {Say::log_state, style::log_text, style::table_head_left, 17},
+    {Say::log_state, style::log_text, style::log_head_left, 17},
     {Say::log_shim_found, style::log_length, style::table_head, 21},
     {Say::log_shim_fitted, style::log_length, style::table_head, 21},
     {Say::log_gap_left, style::log_length, style::table_head, 21},
     {Say::log_predicted, style::log_length, style::table_head, 21},
     {Say::log_temperature, style::log_number, style::table_head, 13},
-    {Say::log_who, style::log_text, style::table_head_left, 25},
-    {Say::log_remark, style::log_text, style::table_head_left, 82},
+    {Say::log_who, style::log_text, style::log_head_left, 25},
+    {Say::log_remark, style::log_text, style::log_head_left, 82},
 };
 static_assert(std::size(looks) == log_columns);
 

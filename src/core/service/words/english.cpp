@@ -776,9 +776,8 @@ constexpr Text texts[]{
     Text{Say::either_decimal_mark, "0.24 or 0,24"},
     Text{Say::choice_due, "Enter {0}, or choose from the list."},
     Text{Say::add_in_missing,
-         "The Shimwright add-in is missing: figures are those of the last calculation, and blank "
-         "once an entry is changed. Buttons and menu need it: install it, and open this book "
-         "again."},
+         "The Shimwright add-in is missing: figures are those of the last calculation, blank once "
+         "an entry is changed. Buttons and menu need it: install it, then open this again."},
     // The hidden sheet that gathers the entries.
     Text{Say::entries_title, "Entries"},
     Text{Say::entries_note,
@@ -866,7 +865,7 @@ constexpr Text texts[]{
          "cost: the cheapest plan, then the gaps nearest the aim. aim: the gaps nearest the aim, "
          "then the cheapest plan."},
     Text{Say::engine_nearest, "Fit the nearest if none serves"},
-    Text{Say::engine_nearest_note, "no: such a valve keeps its shim"},
+    Text{Say::engine_nearest_note, "no: such a valve keeps its shim."},
     Text{Say::engine_nearest_help,
          "yes: a valve that no shim brings inside its limits takes the one that comes nearest to "
          "them, and stays out of limits."},
