@@ -777,7 +777,7 @@ constexpr Text texts[]{
     Text{Say::choice_due, "Enter {0}, or choose from the list."},
     Text{Say::add_in_missing,
          "The Shimwright add-in is missing: figures are those of the last calculation, blank once "
-         "an entry is changed. Buttons and menu need it: install it, then open this again."},
+         "an entry is changed. Buttons and menu need it: install it, then reopen."},
     // The hidden sheet that gathers the entries.
     Text{Say::entries_title, "Entries"},
     Text{Say::entries_note,
