@@ -37,8 +37,8 @@ constexpr LogColumnLook looks[] = {
     {Say::log_gap_left, style::log_length, style::table_head, 21},
     {Say::log_predicted, style::log_length, style::table_head, 21},
     {Say::log_temperature, style::log_number, style::table_head, 13},
-    {Say::log_who, style::log_text, style::log_head_left, 25},
-    {Say::log_remark, style::log_text, style::log_head_left, 82},
+    {Say::log_who, style::log_text, style::log_head_left, 28},
+    {Say::log_remark, style::log_text, style::log_head_left, 79},
 };
 static_assert(std::size(looks) == log_columns);
 
