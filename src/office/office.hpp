@@ -27,6 +27,7 @@ struct Settings {
   // Of the process, as LC_ALL: under a window the office follows its decimal mark.
   std::string process_locale = "C.UTF-8";
   std::string display;                // such as `:99`; empty: headless
+  bool sparing = false;               // a sparing profile
   std::chrono::seconds patience{60};  // for the start
 };
 

@@ -7,6 +7,7 @@
 #include <array>
 #include <fstream>
 #include <osl/file.hxx>
+#include <sstream>
 #include <stdexcept>
 #include <string_view>
 #include <vector>
@@ -48,7 +49,29 @@ void give_to(uid_t user, const fs::path& folder) {
   for (const auto& entry : fs::recursive_directory_iterator(folder)) change(entry.path());
 }
 
-void write_settings(const fs::path& file, const std::string& locale) {
+void write_text(const fs::path& file, std::string_view text) {
+  std::ofstream out(file);
+  out << text;
+  out.close();
+  if (!out) throw std::runtime_error("cannot write " + file.string());
+}
+
+// Else each start of the office, and of the package tool twice, looks for Java by starting it.
+constexpr std::string_view no_java = R"(<?xml version="1.0" encoding="UTF-8"?>
+<java xmlns="http://openoffice.org/2004/java/framework/1.0" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
+<enabled xsi:nil="false">false</enabled>
+</java>
+)";
+
+// The sidebar hidden (H), which is filled anew at each change of sheet, and the bars of buttons,
+// whose lists of fonts are made anew with each window and follow each cell.
+constexpr std::string_view bare_windows =
+    R"(<item oor:path="/org.openoffice.Office.Views/Windows"><node oor:name="scalc/10336" oor:op="replace"><node oor:name="UserData"><prop oor:name="Data" oor:op="fuse" oor:type="xs:string"><value>V2,H,0</value></prop></node></node></item>
+<item oor:path="/org.openoffice.Office.UI.CalcWindowState/UIElements/States/org.openoffice.Office.UI.WindowState:WindowStateType['private:resource/toolbar/standardbar']"><prop oor:name="Visible" oor:op="fuse"><value>false</value></prop></item>
+<item oor:path="/org.openoffice.Office.UI.CalcWindowState/UIElements/States/org.openoffice.Office.UI.WindowState:WindowStateType['private:resource/toolbar/formatobjectbar']"><prop oor:name="Visible" oor:op="fuse"><value>false</value></prop></item>
+)";
+
+void write_settings(const fs::path& file, const std::string& locale, bool sparing) {
   struct Setting {
     std::string_view path;
     std::string_view name;
@@ -68,8 +91,12 @@ void write_settings(const fs::path& file, const std::string& locale) {
       Setting{"/org.openoffice.Office.Common/Misc", "PerformFileExtCheck", "false"},
       Setting{"/org.openoffice.Office.Common/Save/Document", "WarnAlienFormat", "false"},
       Setting{"/org.openoffice.Office.Recovery/AutoSave", "Enabled", "false"},
+      Setting{"/org.openoffice.Office.Common/Save/Document", "GenerateThumbnail",
+              sparing ? "false" : "true"},
+      Setting{"/org.openoffice.Office.Common/History", "RecentDocsThumbnail",
+              sparing ? "false" : "true"},
   };
-  std::ofstream xml(file);
+  std::ostringstream xml;
   xml << R"(<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
 )";
@@ -78,20 +105,21 @@ void write_settings(const fs::path& file, const std::string& locale) {
     xml << "<item oor:path=\"" << setting.path << "\"><prop oor:name=\"" << setting.name
         << "\" oor:op=\"fuse\"><value>" << setting.value << "</value></prop></item>\n";
   }
+  if (sparing) xml << bare_windows;
   xml << "</oor:items>\n";
-  xml.close();
-  if (!xml) throw std::runtime_error("cannot write " + file.string());
+  write_text(file, xml.str());
 }
 
 }  // namespace
 
-Profile::Profile(const std::string& locale) : folder_(new_folder()) {
+Profile::Profile(const std::string& locale, bool sparing) : folder_(new_folder()) {
   try {
     fs::permissions(folder_, fs::perms(0755));
-    fs::create_directories(folder_ / "profile/user");
+    fs::create_directories(folder_ / "profile/user/config");
     fs::create_directories(folder_ / "home");
     fs::create_directories(folder_ / "tmp");
-    write_settings(folder_ / "profile/user/registrymodifications.xcu", locale);
+    write_settings(folder_ / "profile/user/registrymodifications.xcu", locale, sparing);
+    write_text(folder_ / "profile/user/config/javasettings_Linux_X86_64.xml", no_java);
   } catch (...) {
     std::error_code ignored;
     fs::remove_all(folder_, ignored);

@@ -13,9 +13,10 @@ namespace shimwright::office {
 class Profile {
  public:
   // `locale` such as `de-DE` rules decimal marks and, where that language is installed, the
-  // window's texts; blank leaves both to the system's. Throws std::runtime_error where the folder
-  // cannot be made.
-  explicit Profile(const std::string& locale = "en-US");
+  // window's texts; blank leaves both to the system's. A sparing one does without what takes time
+  // and no test looks at: pictures of the first page in files that are saved, the sidebar and the
+  // bars of buttons of Calc's windows. Throws std::runtime_error where the folder cannot be made.
+  explicit Profile(const std::string& locale = "en-US", bool sparing = false);
   Profile(const Profile&) = delete;
   Profile& operator=(const Profile&) = delete;
   ~Profile();

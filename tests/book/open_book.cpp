@@ -1,18 +1,22 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "open_book.hpp"
 
+#include <unistd.h>
+
 #include <algorithm>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
-#include <com/sun/star/sheet/CellFlags.hpp>
 #include <com/sun/star/sheet/FormulaResult.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/sheet/XCellRangeAddressable.hpp>
 #include <com/sun/star/sheet/XCellRangeFormula.hpp>
 #include <com/sun/star/sheet/XCellRangesQuery.hpp>
 #include <com/sun/star/sheet/XUsedAreaCursor.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/CellProtection.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
+#include <fstream>
+#include <iterator>
 #include <stdexcept>
 
 #include "book/gathered.hpp"
@@ -33,6 +37,33 @@ css::beans::PropertyValue property(std::string_view name, const Any& value) {
   made.Name = to_office(name);
   made.Value = value;
   return made;
+}
+
+// The filled cells of a text with commas, row by row.
+std::vector<std::pair<At, std::string>> cells_in(std::string_view csv) {
+  std::vector<std::pair<At, std::string>> cells;
+  At at{0, 0};
+  std::string text;
+  bool quoted = false;
+  const auto ends = [&] {
+    if (!text.empty()) cells.emplace_back(at, std::move(text));
+    text.clear();
+  };
+  for (std::size_t i = 0; i < csv.size(); ++i) {
+    const char c = csv[i];
+    if (c == '"' && quoted && csv.substr(i + 1).starts_with('"')) {
+      text += csv[++i];
+    } else if (c == '"') {
+      quoted = !quoted;
+    } else if (quoted || (c != ',' && c != '\n')) {
+      text += c;
+    } else {
+      ends();
+      at = c == ',' ? At{at.column + 1, at.row} : At{0, at.row + 1};
+    }
+  }
+  ends();
+  return cells;
 }
 
 std::string place_of(std::string_view sheet, At at) { return book::on(sheet, at); }
@@ -110,24 +141,26 @@ std::string OpenBook::formula(std::string_view name, At at) const {
   return from_office(cell(name, at)->getFormula());
 }
 
+// By one export of the sheet: asked one by one, cells cost most of the time of many a test.
 std::vector<std::pair<At, std::string>> OpenBook::texts(std::string_view name) const {
-  namespace flag = css::sheet::CellFlags;
-  const auto cells = sheet(name);
-  const auto filled = as<css::sheet::XCellRangesQuery>(cells)->queryContentCells(
-      flag::VALUE | flag::DATETIME | flag::STRING | flag::FORMULA);
-  std::vector<std::pair<At, std::string>> found;
-  for (const css::table::CellRangeAddress& area : filled->getRangeAddresses()) {
-    for (int row = area.StartRow; row <= area.EndRow; ++row) {
-      for (int column = area.StartColumn; column <= area.EndColumn; ++column) {
-        std::string text =
-            from_office(as<css::text::XText>(cells->getCellByPosition(column, row))->getString());
-        if (!text.empty()) found.emplace_back(At{column, row}, std::move(text));
-      }
-    }
-  }
-  std::ranges::sort(found, {},
-                    [](const auto& one) { return std::pair(one.first.row, one.first.column); });
-  return found;
+  const auto number = as<css::sheet::XCellRangeAddressable>(sheet(name))->getRangeAddress().Sheet;
+  const std::string stem = "shimwright-texts-" + std::to_string(getpid());
+  const auto folder = std::filesystem::temp_directory_path();
+  // Commas, quotes, UTF-8, and numbers as they are displayed; the sheet counts from 1.
+  css::uno::Sequence<css::beans::PropertyValue> how(2);
+  how[0] = property("FilterName", Any(to_office("Text - txt - csv (StarCalc)")));
+  how[1] = property("FilterOptions", Any(to_office("44,34,76,1,,0,false,true,true,false,false," +
+                                                   std::to_string(number + 1))));
+  as<css::frame::XStorable>(document_)->storeToURL(
+      to_office(office::url_of(folder / (stem + ".csv"))), how);
+  // The office adds the sheet's name to the file's.
+  const auto file = folder / (stem + "-" + std::string(name) + ".csv");
+  std::ifstream in(file, std::ios::binary);
+  if (!in) throw std::runtime_error("no texts of " + std::string(name));
+  const std::string all(std::istreambuf_iterator<char>(in), {});
+  in.close();
+  std::filesystem::remove(file);
+  return cells_in(all);
 }
 
 std::vector<std::string> OpenBook::contents(std::string_view name) const {

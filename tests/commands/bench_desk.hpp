@@ -16,6 +16,7 @@
 #include <com/sun/star/drawing/XDrawPagesSupplier.hpp>
 #include <com/sun/star/frame/XModel.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <com/sun/star/sheet/XCellRangeFormula.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XProtectable.hpp>
@@ -76,6 +77,11 @@ class BenchAtTheDesk : public NewBook {
                                              UNO_QUERY_THROW)
         ->getCellByPosition(at.column, at.row);
   }
+  Reference<css::table::XCellRange> range(std::string_view sheet, const book::Area& area) const {
+    return Reference<css::table::XCellRange>(document_->getSheets()->getByName(to_office(sheet)),
+                                             UNO_QUERY_THROW)
+        ->getCellRangeByPosition(area.from.column, area.from.row, area.to.column, area.to.row);
+  }
   void read(std::string_view valve, double gap, double shim) {
     cell(on_head, card(valve).value(book::card::gap))->setValue(gap);
     cell(on_head, card(valve).value(book::card::micrometer))->setValue(shim);
@@ -97,9 +103,10 @@ class BenchAtTheDesk : public NewBook {
 
   std::vector<std::string> contents(std::string_view sheet, const book::Area& area) const {
     std::vector<std::string> all;
-    for (int row = area.from.row; row <= area.to.row; ++row)
-      for (int column = area.from.column; column <= area.to.column; ++column)
-        all.push_back(office::from_office(cell(sheet, {column, row})->getFormula()));
+    for (const auto& row :
+         Reference<css::sheet::XCellRangeFormula>(range(sheet, area), UNO_QUERY_THROW)
+             ->getFormulaArray())
+      for (const rtl::OUString& content : row) all.push_back(office::from_office(content));
     return all;
   }
   std::vector<std::string> bench() const {

@@ -6,6 +6,7 @@
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/XController.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XSpreadsheet.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <com/sun/star/util/XNumberFormats.hpp>
@@ -53,21 +54,31 @@ class OldLog : public BenchAtTheDesk {
 
   static Reference<css::table::XCellRange> put(const Reference<css::sheet::XSpreadsheet>& sheet,
                                                const Rows& rows) {
-    sal_Int32 width = 0;
-    for (std::size_t r = 0; r < rows.size(); ++r)
+    std::size_t width = 0;
+    for (const auto& row : rows) width = std::max(width, row.size());
+    const auto range = sheet->getCellRangeByPosition(0, 0, static_cast<sal_Int32>(width) - 1,
+                                                     static_cast<sal_Int32>(rows.size()) - 1);
+    css::uno::Sequence<css::uno::Sequence<css::uno::Any>> all(static_cast<sal_Int32>(rows.size()));
+    std::vector<std::pair<std::size_t, std::size_t>> formulas;
+    for (std::size_t r = 0; r < rows.size(); ++r) {
+      css::uno::Sequence<css::uno::Any> row(static_cast<sal_Int32>(width));
       for (std::size_t c = 0; c < rows[r].size(); ++c) {
-        const auto cell =
-            sheet->getCellByPosition(static_cast<sal_Int32>(c), static_cast<sal_Int32>(r));
-        width = std::max(width, static_cast<sal_Int32>(c));
-        if (const auto* number = std::get_if<double>(&rows[r][c])) cell->setValue(*number);
+        css::uno::Any& cell = row.getArray()[c];
+        if (const auto* number = std::get_if<double>(&rows[r][c])) cell <<= *number;
         if (const auto* text = std::get_if<const char*>(&rows[r][c])) {
           if (**text == '=')
-            cell->setFormula(to_office(*text));
+            formulas.emplace_back(r, c);
           else
-            Reference<css::text::XText>(cell, UNO_QUERY_THROW)->setString(to_office(*text));
+            cell <<= to_office(*text);
         }
       }
-    return sheet->getCellRangeByPosition(0, 0, width, static_cast<sal_Int32>(rows.size()) - 1);
+      all.getArray()[r] = row;
+    }
+    Reference<css::sheet::XCellRangeData>(range, UNO_QUERY_THROW)->setDataArray(all);
+    for (const auto& [r, c] : formulas)
+      sheet->getCellByPosition(static_cast<sal_Int32>(c), static_cast<sal_Int32>(r))
+          ->setFormula(to_office(std::get<const char*>(rows[r][c])));
+    return range;
   }
 
   static void show_as_date(const Document& document, const Reference<css::uno::XInterface>& range) {

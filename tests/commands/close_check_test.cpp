@@ -7,6 +7,7 @@
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/sheet/XCalculatable.hpp>
+#include <com/sun/star/sheet/XCellRangeData.hpp>
 #include <com/sun/star/sheet/XCellRangeFormula.hpp>
 #include <com/sun/star/sheet/XNamedRanges.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
@@ -88,9 +89,14 @@ class CloseAtTheDesk : public BenchAtTheDesk {
   bool says(std::string_view sheet, std::string_view words) const {
     constexpr int rows = 12;
     constexpr int columns = 60;
-    for (int row = 0; row < rows; ++row)
-      for (int column = 0; column < columns; ++column)
-        if (text_in(document_, sheet, {column, row}).find(words) != std::string::npos) return true;
+    for (const auto& row : Reference<css::sheet::XCellRangeData>(
+                               range(sheet, book::block({0, 0}, columns, rows)), UNO_QUERY_THROW)
+                               ->getDataArray())
+      for (const css::uno::Any& one : row) {
+        rtl::OUString text;
+        if ((one >>= text) && office::from_office(text).find(words) != std::string::npos)
+          return true;
+      }
     return false;
   }
   // Plan and Head say that 1 EX L was not as predicted; the file keeps that.

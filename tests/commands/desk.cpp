@@ -15,6 +15,7 @@
 #include <com/sun/star/awt/XListBox.hpp>
 #include <com/sun/star/awt/XTextComponent.hpp>
 #include <com/sun/star/awt/XVclContainer.hpp>
+#include <com/sun/star/awt/XVclWindowPeer.hpp>
 #include <com/sun/star/awt/XWindow2.hpp>
 #include <com/sun/star/beans/NamedValue.hpp>
 #include <com/sun/star/beans/PropertyValue.hpp>
@@ -53,6 +54,15 @@ Reference<css::accessibility::XAccessibleContext> accessible(
 std::string name_of(const Reference<css::awt::XWindow>& window) {
   const auto context = accessible(window);
   return context.is() ? from_office(context->getAccessibleName()) : "";
+}
+
+// Asked of the window itself: one that is asked through its accessible object tells of each of its
+// changes from then on, which slows all that is done in it.
+std::string title_of(const Reference<css::awt::XWindow>& window) {
+  rtl::OUString title;
+  Reference<css::awt::XVclWindowPeer>(window, UNO_QUERY_THROW)->getProperty(to_office("Title")) >>=
+      title;
+  return from_office(title);
 }
 
 std::optional<std::string> label_words(const Reference<css::awt::XWindow>& window) {
@@ -225,7 +235,7 @@ std::optional<Window> window_titled(const office::Office& office, std::string_vi
   for (sal_Int32 i = 0; i < toolkit->getTopWindowCount(); ++i) {
     const Reference<css::awt::XWindow> window(toolkit->getTopWindow(i), UNO_QUERY);
     const Reference<css::awt::XWindow2> seen(window, UNO_QUERY);
-    if (seen.is() && seen->isVisible() && name_of(window) == title) return Window(window);
+    if (seen.is() && seen->isVisible() && title_of(window) == title) return Window(window);
   }
   return std::nullopt;
 }

@@ -193,6 +193,7 @@ class KilledCommand : public testing::Test {
   void SetUp() override {
     office::Settings settings;
     settings.extension = PACKAGE;
+    settings.sparing = true;
     looker_.emplace(settings);
     settings.display = screen_.display();  // a command's dialogs come up on a screen only
     office_.emplace(settings);

@@ -89,6 +89,7 @@ class BuiltBooks : public testing::Test {
   static void SetUpTestSuite() {
     office::Settings settings;
     settings.extension = PACKAGE;
+    settings.sparing = true;
     office_ = std::make_unique<office::Office>(settings);
     builder_ = std::make_unique<builder::Builder>(*office_);
   }

@@ -55,6 +55,7 @@ void NewBook::SetUpTestSuite() { start({}); }
 void NewBook::start(office::Settings settings) {
   screen_.emplace();
   settings.extension = PACKAGE;
+  settings.sparing = true;
   settings.display = screen_->display();
   office_.emplace(settings);
   sheet_ = open_sheet(*office_);

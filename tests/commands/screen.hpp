@@ -22,6 +22,9 @@ class Screen {
   // What is on it now, in the format that the file's name ends in.
   void picture(const std::filesystem::path& file) const;
 
+  // The file in which the server keeps its pixels, always as they are now (XWD).
+  std::filesystem::path pixels() const { return folder_ / "Xvfb_screen0"; }
+
   // Keys as xdotool calls them (`alt+l`, `Tab`, `Return`), to the window that has the focus.
   void press(const std::string& keys) const;
   void type(const std::string& text) const;

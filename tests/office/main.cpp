@@ -16,6 +16,7 @@ int main(int count, char** words) {
   try {
     shimwright::office::Settings settings;
     settings.extension = words[1];
+    settings.sparing = true;
     if (count > 2) settings.locale = words[2];
     shimwright::tests::start_office(settings);
     const int verdict = RUN_ALL_TESTS();

@@ -1,38 +1,51 @@
 // SPDX-License-Identifier: MPL-2.0
 #include "picture.hpp"
 
+#include <algorithm>
+#include <array>
 #include <fstream>
 #include <stdexcept>
 #include <string>
 
 namespace shimwright::tests {
 
-Picture Picture::read(const std::filesystem::path& ppm) {
-  std::ifstream file(ppm, std::ios::binary);
-  std::string kind;
-  int most = 0;
+// The format is that of X11's XWDFile.h: a head of 32-bit numbers, high byte first, then colours of
+// 12 bytes each, then the pixels, each 32 bits as the machine keeps them.
+Picture Picture::read(const std::filesystem::path& xwd) {
+  enum Field {
+    head_size,
+    version,
+    format,
+    depth,
+    width,
+    height,
+    bits = 11,
+    line = 12,
+    colours = 19
+  };
+  std::ifstream file(xwd, std::ios::binary);
+  std::array<std::uint32_t, 25> head{};
+  for (std::uint32_t& field : head)
+    for (int i = 0; i < 4; ++i) field = field << 8 | static_cast<std::uint8_t>(file.get());
+  if (!file || head[version] != 7 || head[bits] != 32 || head[line] != 4 * head[width])
+    throw std::runtime_error("no plain picture: " + xwd.string());
   Picture picture;
-  file >> kind >> picture.width_ >> picture.height_ >> most;
-  file.get();
-  if (!file || kind != "P6" || (most != 255 && most != 65535))
-    throw std::runtime_error("no plain picture: " + ppm.string());
-  const std::size_t wide = most == 255 ? 1 : 2;  // bytes a value, the high one first
-  std::vector<std::uint8_t> all(wide * 3 * static_cast<std::size_t>(picture.width_) *
-                                static_cast<std::size_t>(picture.height_));
-  file.read(reinterpret_cast<char*>(all.data()), static_cast<std::streamsize>(all.size()));
-  if (!file) throw std::runtime_error("half a picture: " + ppm.string());
-  for (std::size_t i = 0; i < all.size(); i += wide) picture.bytes_.push_back(all[i]);
+  picture.width_ = static_cast<int>(head[width]);
+  picture.height_ = static_cast<int>(head[height]);
+  picture.pixels_.resize(static_cast<std::size_t>(head[width]) * head[height]);
+  file.seekg(static_cast<std::streamoff>(head[head_size]) + 12L * head[colours]);
+  file.read(reinterpret_cast<char*>(picture.pixels_.data()),
+            static_cast<std::streamsize>(4 * picture.pixels_.size()));
+  if (!file) throw std::runtime_error("half a picture: " + xwd.string());
   return picture;
 }
 
 std::size_t Picture::count(const Rgb& colour) const {
-  std::size_t found = 0;
-  for (std::size_t i = 0; i < bytes_.size(); i += 3)
-    found +=
-        bytes_[i] == colour.red && bytes_[i + 1] == colour.green && bytes_[i + 2] == colour.blue
-            ? 1
-            : 0;
-  return found;
+  const std::uint32_t sought = static_cast<std::uint32_t>(colour.red) << 16 |
+                               static_cast<std::uint32_t>(colour.green) << 8 | colour.blue;
+  constexpr std::uint32_t all_colours = 0xffffff;
+  return static_cast<std::size_t>(std::ranges::count_if(
+      pixels_, [sought](std::uint32_t pixel) { return (pixel & all_colours) == sought; }));
 }
 
 }  // namespace shimwright::tests

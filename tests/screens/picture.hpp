@@ -14,8 +14,9 @@ namespace shimwright::tests {
 
 class Picture {
  public:
-  // Reads a PPM (P6, 8 or 16 bits a value). Throws std::runtime_error for anything else.
-  static Picture read(const std::filesystem::path& ppm);
+  // Reads what a screen shows from the file that its server keeps it in (XWD, 32 bits a pixel).
+  // Throws std::runtime_error for anything else.
+  static Picture read(const std::filesystem::path& xwd);
 
   int width() const { return width_; }
   int height() const { return height_; }
@@ -26,7 +27,7 @@ class Picture {
  private:
   int width_ = 0;
   int height_ = 0;
-  std::vector<std::uint8_t> bytes_;  // red, green, blue; row by row
+  std::vector<std::uint32_t> pixels_;  // row by row
 };
 
 }  // namespace shimwright::tests

@@ -111,19 +111,13 @@ Rgb BookWindow::fill_of(std::string_view style) const {
 }
 
 Picture BookWindow::picture(const std::filesystem::path& png) const {
-  std::filesystem::path ppm = png;
-  ppm.replace_extension(".ppm");
-  const auto look = [&] {
-    screen_.picture(ppm);
-    return Picture::read(ppm);
-  };
+  const auto look = [&] { return Picture::read(screen_.pixels()); };
   const auto deadline = std::chrono::steady_clock::now() + 60s;
   for (Picture before = look();;) {
-    std::this_thread::sleep_for(300ms);
+    std::this_thread::sleep_for(500ms);
     Picture now = look();
     if (now == before) {
       screen_.picture(png);
-      std::filesystem::remove(ppm);
       return now;
     }
     if (std::chrono::steady_clock::now() > deadline)
