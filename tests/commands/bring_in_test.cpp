@@ -62,6 +62,8 @@ class OldLog : public BenchAtTheDesk {
     std::vector<std::pair<std::size_t, std::size_t>> formulas;
     for (std::size_t r = 0; r < rows.size(); ++r) {
       css::uno::Sequence<css::uno::Any> row(static_cast<sal_Int32>(width));
+      // A blank: nothing at all would be written as #N/A.
+      std::fill_n(row.getArray(), width, css::uno::Any(rtl::OUString()));
       for (std::size_t c = 0; c < rows[r].size(); ++c) {
         css::uno::Any& cell = row.getArray()[c];
         if (const auto* number = std::get_if<double>(&rows[r][c])) cell <<= *number;

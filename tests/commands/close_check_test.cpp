@@ -153,6 +153,7 @@ class CloseAtTheDesk : public BenchAtTheDesk {
   }
 };
 
+// Undone and done again, the cursor is where one looks.
 TEST_F(CloseAtTheDesk, puts_a_whole_check_on_record_and_gives_it_back_by_undo) {
   do_the_work(0.25);
   show_sheet(document_, on_recheck);
@@ -195,46 +196,32 @@ TEST_F(CloseAtTheDesk, puts_a_whole_check_on_record_and_gives_it_back_by_undo) {
   for (const auto sheet : {on_head, on_shims, on_fit, on_recheck}) EXPECT_TRUE(is_protected(sheet));
   screen_->picture(PICTURES "/close-log.png");
   const auto after = all_entries();
-  screen_->focus(title_of(document_));
-  screen_->press("ctrl+z");
-  EXPECT_TRUE(comes_true([&] { return all_entries() == before; })) << "one step";
-  screen_->press("ctrl+y");
-  EXPECT_TRUE(comes_true([&] { return all_entries() == after; }));
-}
-
-TEST_F(CloseAtTheDesk, is_undone_and_done_again_with_the_cursor_where_one_looks) {
-  do_the_work(0.25);
-  show_sheet(document_, on_recheck);
-  const Window dialog = ask_to_close();
-  dialog.enter("Distance, km", 0, "48 250");
   auto seconds = [start = std::chrono::steady_clock::now()]() mutable {
     const auto now = std::chrono::steady_clock::now();
     const std::chrono::duration<double> took = now - start;
     start = now;
     return took.count();
   };
+  screen_->focus(title_of(document_));
   seconds();
-  close(dialog);
-  ASSERT_TRUE(comes_true([this] { return !logged(15, LogColumn::valve).empty(); }));
-  const double closing = seconds();
-  const auto undo =
-      Reference<css::document::XUndoManagerSupplier>(document_, UNO_QUERY_THROW)->getUndoManager();
-  undo->undo();
+  screen_->press("ctrl+z");
+  EXPECT_TRUE(comes_true([&] { return all_entries() == before; })) << "one step";
   const double undoing = seconds();
   EXPECT_EQ(logged(0, LogColumn::valve), "");
   EXPECT_EQ(cell(on_log, log_place::first)->getType(), css::table::CellContentType_EMPTY);
   EXPECT_EQ(cell(on_fit, FitMap::taken)->getType(), css::table::CellContentType_TEXT);
   EXPECT_EQ(sheet_in_sight(), on_recheck) << "where the person stood";
   seconds();
-  undo->redo();
+  screen_->press("ctrl+y");
+  EXPECT_TRUE(comes_true([&] { return all_entries() == after; }));
   const double redoing = seconds();
   EXPECT_NE(logged(0, LogColumn::valve), "");
   EXPECT_EQ(cell(on_fit, FitMap::taken)->getType(), css::table::CellContentType_EMPTY);
   EXPECT_EQ(sheet_in_sight(), on_log) << "as after the command";
   EXPECT_LT(undoing, 20);
   EXPECT_LT(redoing, 20);
-  std::cout << "a check of 16 valves: closed in " << closing << " s, undone in " << undoing
-            << " s, redone in " << redoing << " s\n";
+  std::cout << "a check of 16 valves: undone in " << undoing << " s, redone in " << redoing
+            << " s\n";
 }
 
 // Data > Calculate > AutoCalculate.
