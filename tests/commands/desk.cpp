@@ -91,7 +91,13 @@ bool comes_true(const std::function<bool()>& condition, std::chrono::millisecond
   }
 }
 
-std::vector<Window::Control> Window::controls() const {
+// A window has all its controls from the start; to list them takes hundreds of calls.
+const std::vector<Window::Control>& Window::controls() const {
+  if (!controls_) controls_ = std::make_shared<std::vector<Control>>(list_controls());
+  return *controls_;
+}
+
+std::vector<Window::Control> Window::list_controls() const {
   const Reference<css::awt::XVclContainer> container(window_, UNO_QUERY_THROW);
   std::vector<Control> all;
   for (const Control& control : container->getWindows()) {
@@ -107,7 +113,7 @@ std::vector<Window::Control> Window::controls() const {
 }
 
 Window::Control Window::after(std::string_view label, int place) const {
-  const auto all = controls();
+  const auto& all = controls();
   auto at = std::ranges::find_if(
       all, [&](const Control& control) { return label_words(control) == std::string(label); });
   if (at == all.end()) throw std::runtime_error("no label " + std::string(label));

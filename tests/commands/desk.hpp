@@ -9,6 +9,7 @@
 #include <com/sun/star/awt/XWindow.hpp>
 #include <com/sun/star/sheet/XSpreadsheetDocument.hpp>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -59,11 +60,13 @@ class Window {
 
  private:
   using Control = css::uno::Reference<css::awt::XWindow>;
-  std::vector<Control> controls() const;
+  const std::vector<Control>& controls() const;
+  std::vector<Control> list_controls() const;
   Control after(std::string_view label, int place) const;
   Control button(std::string_view words) const;
 
   css::uno::Reference<css::awt::XWindow> window_;
+  mutable std::shared_ptr<const std::vector<Control>> controls_;
 };
 
 // The visible top window of that title, or none.
