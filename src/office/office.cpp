@@ -62,7 +62,8 @@ Reference<css::uno::XComponentContext> connect(const std::string& pipe, Process&
 
 }  // namespace
 
-Office::Office(const Settings& settings) : settings_(settings), profile_(settings.locale, settings.sparing) {
+Office::Office(const Settings& settings)
+    : settings_(settings), profile_(settings.locale, settings.sparing) {
   // Where an office ends while something is still written to it, the call fails, not this program.
   std::signal(SIGPIPE, SIG_IGN);
   if (settings_.extension) profile_.install(*settings_.extension);
