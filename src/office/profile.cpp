@@ -7,7 +7,6 @@
 #include <array>
 #include <fstream>
 #include <osl/file.hxx>
-#include <sstream>
 #include <stdexcept>
 #include <string_view>
 #include <vector>
@@ -96,18 +95,19 @@ void write_settings(const fs::path& file, const std::string& locale, bool sparin
       Setting{"/org.openoffice.Office.Common/History", "RecentDocsThumbnail",
               sparing ? "false" : "true"},
   };
-  std::ostringstream xml;
-  xml << R"(<?xml version="1.0" encoding="UTF-8"?>
+  std::string xml = R"(<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
 )";
   for (const Setting& setting : settings) {
     if (setting.value.empty()) continue;
-    xml << "<item oor:path=\"" << setting.path << "\"><prop oor:name=\"" << setting.name
-        << "\" oor:op=\"fuse\"><value>" << setting.value << "</value></prop></item>\n";
+    xml.append("<item oor:path=\"").append(setting.path);
+    xml.append("\"><prop oor:name=\"").append(setting.name);
+    xml.append("\" oor:op=\"fuse\"><value>").append(setting.value);
+    xml.append("</value></prop></item>\n");
   }
-  if (sparing) xml << bare_windows;
-  xml << "</oor:items>\n";
-  write_text(file, xml.str());
+  if (sparing) xml += bare_windows;
+  xml += "</oor:items>\n";
+  write_text(file, xml);
 }
 
 }  // namespace
