@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "core/service/bench_commands.hpp"
+#include "core/service/listed_gaps.hpp"
 #include "service_entries.hpp"
 
 namespace shimwright::tests {
@@ -105,11 +106,34 @@ TEST_F(Bench, is_not_to_be_finished_where_a_shim_of_the_list_would_no_longer_do)
   book.gap("1 IN L", 0.04);
   EXPECT_EQ(valves_spoiled_by_list(service(), found()), std::vector<std::string>{"1 IN L"});
   EXPECT_TRUE(tells(box(),
-                    "Do not finish this list: by the gaps entered now, its shims would leave "
+                    "Do not finish this list: by the gaps and shims entered now, it would leave "
                     "1 IN L out of limits."));
   EXPECT_FALSE(tells(box(), "finish it, measure"));
   tick_up_to(count);
   EXPECT_TRUE(valves_spoiled_by_list(service(), found()).empty()) << "it has its shim";
+}
+
+// The mark of 1 IN L's shim was untrue: it measures 2.20 once it is out, and goes into 1 IN R.
+TEST_F(Bench, warns_before_the_crank_is_turned_over_a_valve_that_a_shim_leaves_no_gap) {
+  constexpr const char* no_gap =
+      "Do not turn the crank: by the gaps and shims entered now there is no gap left over the shim "
+      "that is in 1 IN L (needs ";
+  take();
+  tick_up_to(2);
+  book.micrometer("1 IN L", 2.20);
+  EXPECT_FALSE(tells(box(), no_gap)) << "it is not in yet";
+  EXPECT_TRUE(tells(box(), "it would leave 1 IN L and 1 IN R out of limits"));
+  tick_up_to(count);
+  EXPECT_TRUE(tells(box(), no_gap));
+  EXPECT_FALSE(tells(box(), "two full turns"));
+  EXPECT_TRUE(tells(box_of(book.view(), "recheck"), no_gap));
+  EXPECT_TRUE(
+      book.view()["book"].at("next step").starts_with("As Fit says: Do not turn the crank"));
+  EXPECT_TRUE(tells(box(), "the shim that is in leaves 1 IN R out of limits: it wants another"));
+  EXPECT_EQ(valves_outside_by_list(service(), found()), std::vector<std::string>{"1 IN R"});
+  book.micrometer("1 IN L", 2.50);
+  EXPECT_FALSE(tells(box(), "Do not turn the crank: by"));
+  EXPECT_TRUE(tells(box(), "two full turns"));
 }
 
 TEST_F(Bench, is_to_be_finished_where_the_nearest_shim_leaves_a_valve_outside_as_planned) {

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/service/bench.hpp"
+#include "core/service/listed_gaps.hpp"
 
 namespace shimwright {
 namespace {
@@ -30,6 +31,9 @@ void add_state_of_ticks(Lines& lines, const Service& service, const Findings& fo
 
 // A list whose shims would no longer do is not finished.
 void add_change_of_plan(Lines& lines, const Service& service, const Findings& found) {
+  if (const auto outside = valves_outside_by_list(service, found); !outside.empty())
+    add(lines, found, {Say::bench_outside, {named(outside, found.teller)}});
+  if (is_bench_done(service)) return;
   const auto spoiled = valves_spoiled_by_list(service, found);
   if (!spoiled.empty())
     add(lines, found, {Say::bench_spoiled, {named(spoiled, found.teller)}});
@@ -44,9 +48,11 @@ std::vector<BoxLine> before_next_step(const Service& service, const Findings& fo
   Lines lines;
   if (service.bench.empty()) return lines;
   add_state_of_ticks(lines, service, found);
+  if (std::string words = no_gap_in_words(service, found); !words.empty())
+    lines.push_back({std::move(words), Mood::loud});
   if (std::string words = changed_gaps_in_words(service, found); !words.empty())
     lines.push_back({std::move(words), Mood::loud});
-  if (!is_bench_done(service)) add_change_of_plan(lines, service, found);
+  add_change_of_plan(lines, service, found);
   return lines;
 }
 

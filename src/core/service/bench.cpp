@@ -6,10 +6,8 @@
 #include <map>
 
 #include "core/entries/entry_row.hpp"
-#include "core/plan/nearest.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/words/crank_words.hpp"
-#include "core/values/choice.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -113,32 +111,6 @@ bool is_bench_for_camshafts_out(const Service& service, const Findings& found) {
   const std::string turn(word_for(Step::Kind::turn));
   return std::ranges::none_of(service.bench,
                               [&turn](const auto& step) { return step.kind == turn; });
-}
-
-std::vector<std::string> valves_spoiled_by_list(const Service& service, const Findings& found) {
-  std::vector<std::string> spoiled;
-  const Unit unit = found.teller.unit();
-  for (std::size_t i = 0; i < service.valves.size(); ++i) {
-    const std::string& name = service.valves[i].name;
-    const auto& limits = found.of(service.valves[i].side).limits;
-    const auto of_valve = [&name](const auto& step) { return step.valve == name; };
-    const auto first = std::ranges::find_if(service.bench, of_valve);
-    if (first == service.bench.end() || !found.valves[i].gap || !limits) continue;
-    // Its own new shim is the last that goes in; before, a stand-in may.
-    const Service::BenchEntries* last = nullptr;
-    for (const auto& step : service.bench)
-      if (of_valve(step) && number_entered(step.in)) last = &step;
-    if (last == nullptr || is_ticked(*last)) continue;
-    const auto out = length_entered(first->out, unit);
-    const auto in = length_entered(last->in, unit);
-    if (!out || !in) continue;
-    const Length now = *found.valves[i].gap;
-    const Length outside = outside_by(clearance_after(now, *out, *in), *limits);
-    const bool may_stay_outside = found.valves[i].nearest || found.question.rules.nearest;
-    if (outside > Length() && !(may_stay_outside && outside < outside_by(now, *limits)))
-      spoiled.push_back(name);
-  }
-  return spoiled;
 }
 
 std::vector<Service::BenchEntries> bench_steps(const Service&, const Findings& found) {

@@ -51,11 +51,6 @@ std::optional<int> next_step(const Service& service);
 // bench, what Engine says.
 bool is_bench_for_camshafts_out(const Service& service, const Findings& found);
 
-// Valves still to get their shim by the list, which by the entries of now would come outside their
-// limits with it: an entry was mended since the list was taken. One that may have the nearest shim
-// is none as long as that still leaves it less far outside than it is.
-std::vector<std::string> valves_spoiled_by_list(const Service& service, const Findings& found);
-
 // The steps of the present plan, as the bench takes them. Sizes and stops are numbers in the book's
 // unit, blank where there are none; `done` is blank.
 std::vector<Service::BenchEntries> bench_steps(const Service& service, const Findings& found);

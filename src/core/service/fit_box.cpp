@@ -8,6 +8,7 @@
 #include "core/service/before_next_step.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/box_writer.hpp"
+#include "core/service/listed_gaps.hpp"
 #include "core/service/readings_off.hpp"
 #include "core/service/rules.hpp"
 #include "core/service/stage.hpp"
@@ -55,6 +56,7 @@ class FitBox {
 
   void on_the_bench() {
     box_.add(before_next_step(service_, found_));
+    if (!no_gap_in_words(service_, found_).empty()) return;
     if (is_bench_done(service_)) {
       const bool measured = stage_of(service_, found_) == Stage::record;
       return box_.add(Mood::remark, {measured ? Say::bench_measured : Say::bench_done});

@@ -6,6 +6,7 @@
 
 #include "core/service/bench.hpp"
 #include "core/service/box_writer.hpp"
+#include "core/service/listed_gaps.hpp"
 #include "core/service/readings_off.hpp"
 #include "core/service/recheck.hpp"
 #include "core/service/stage.hpp"
@@ -22,6 +23,7 @@ class RecheckBox {
         box_(service, found) {}
 
   std::vector<BoxLine> lines() && {
+    box_.add_words(Mood::loud, no_gap_in_words(service_, found_));
     box_.add_changed_gaps();
     if (service_.bench.empty())
       without_list();

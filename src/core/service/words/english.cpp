@@ -459,8 +459,15 @@ constexpr Text texts[]{
     Text{Say::bench_empty_go_on,
          "{0} {0?stands|stand} empty: do not turn the crank. Go on with step {1}."},
     Text{Say::bench_spoiled,
-         "Do not finish this list: by the gaps entered now, its shims would leave {0} out of "
+         "Do not finish this list: by the gaps and shims entered now, it would leave {0} out of "
          "limits. See that every valve has a shim, then clear the bench and take the new steps."},
+    Text{Say::bench_no_gap,
+         "Do not turn the crank: by the gaps and shims entered now there is no gap left over the "
+         "shim that is in {0}. Put in a thinner one first."},
+    Text{Say::bench_no_gap_of, "{0} (needs {1})"},
+    Text{Say::bench_outside,
+         "By the gaps and shims entered now, the shim that is in leaves {0} out of limits: "
+         "{0?it wants|they want} another round."},
     Text{Say::bench_left_out_first, "{0}\n\nUntil then no shims are entered on Head."},
     Text{
         Say::bench_left_out,

@@ -348,6 +348,9 @@ enum class Say {
   bench_valve_empty,     // valves
   bench_empty_go_on,     // valves, step
   bench_spoiled,         // valves
+  bench_no_gap,          // valves, as below
+  bench_no_gap_of,       // valve, span of sizes
+  bench_outside,         // valves
   bench_left_out_first,  // what is wrong with the ticks
   bench_left_out,        // step
   bench_left_out_stop,   // step, stop

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: MPL-2.0
+#include "core/service/listed_gaps.hpp"
+
+#include <algorithm>
+
+#include "core/entries/entry_row.hpp"
+#include "core/plan/nearest.hpp"
+#include "core/service/bench.hpp"
+#include "core/service/boxes.hpp"
+#include "core/service/entered.hpp"
+#include "core/values/choice.hpp"
+
+namespace shimwright {
+namespace {
+
+// As Head has the giver's shim now, else as listed.
+std::optional<Length> size_listed_in(const Service::BenchEntries& step, const Service& service,
+                                     const Findings& found) {
+  const auto giver = std::ranges::find(service.valves, step.from, &Service::ValveEntries::name);
+  if (giver != service.valves.end())
+    if (const auto& shim =
+            found.valves[static_cast<std::size_t>(giver - service.valves.begin())].shim)
+      return shim;
+  return length_entered(step.in, found.teller.unit());
+}
+
+bool stays_outside_by(Length predicted, const ValveFindings& valve, const Limits& limits,
+                      bool nearest_for_all) {
+  const Length outside = outside_by(predicted, limits);
+  const bool may_stay_outside = valve.nearest || nearest_for_all;
+  return outside > Length() && !(may_stay_outside && outside < outside_by(*valve.gap, limits));
+}
+
+template <class Condition>
+std::vector<std::string> listed_where(const Service& service, const Findings& found,
+                                      Condition condition) {
+  std::vector<std::string> names;
+  for (const ListedGap& gap : listed_gaps(service, found))
+    if (condition(gap)) names.push_back(service.valves[gap.valve].name);
+  return names;
+}
+
+bool has_no_gap(const ListedGap& gap) { return gap.is_in && gap.predicted <= Length(); }
+
+}  // namespace
+
+std::vector<ListedGap> listed_gaps(const Service& service, const Findings& found) {
+  std::vector<ListedGap> gaps;
+  for (std::size_t i = 0; i < service.valves.size(); ++i) {
+    const ValveFindings& valve = found.valves[i];
+    const auto& limits = found.of(service.valves[i].side).limits;
+    const auto of_valve = [&](const auto& step) { return step.valve == service.valves[i].name; };
+    const auto first = std::ranges::find_if(service.bench, of_valve);
+    if (first == service.bench.end() || !valve.gap || !limits) continue;
+    // Its own new shim is the last that goes in; before, a stand-in may.
+    const Service::BenchEntries* last = nullptr;
+    for (const auto& step : service.bench)
+      if (of_valve(step) && number_entered(step.in)) last = &step;
+    if (last == nullptr) continue;
+    const auto out = valve.shim ? valve.shim : length_entered(first->out, found.teller.unit());
+    const auto in = size_listed_in(*last, service, found);
+    if (!out || !in) continue;
+    const Length predicted = clearance_after(*valve.gap, *out, *in);
+    gaps.push_back({i, predicted, is_ticked(*last),
+                    stays_outside_by(predicted, valve, *limits, found.question.rules.nearest)});
+  }
+  return gaps;
+}
+
+std::string no_gap_in_words(const Service& service, const Findings& found) {
+  std::vector<std::string> valves;
+  for (const ListedGap& gap : listed_gaps(service, found)) {
+    if (!has_no_gap(gap)) continue;
+    const ValveFindings& valve = found.valves[gap.valve];
+    const auto& limits = found.of(service.valves[gap.valve].side).limits;
+    const auto serving =
+        valve.shim ? serving_shims(*valve.gap, *valve.shim, *limits) : std::nullopt;
+    const std::string& name = service.valves[gap.valve].name;
+    valves.push_back(
+        serving ? found.teller.say(Say::bench_no_gap_of,
+                                   {name, found.teller.span(serving->thinnest, serving->thickest)})
+                : name);
+  }
+  return valves.empty() ? std::string() : found.teller.say(Say::bench_no_gap, {valves});
+}
+
+std::vector<std::string> valves_spoiled_by_list(const Service& service, const Findings& found) {
+  return listed_where(service, found,
+                      [](const ListedGap& gap) { return gap.outside && !gap.is_in; });
+}
+
+std::vector<std::string> valves_outside_by_list(const Service& service, const Findings& found) {
+  return listed_where(service, found, [](const ListedGap& gap) {
+    return gap.outside && gap.is_in && !has_no_gap(gap);
+  });
+}
+
+}  // namespace shimwright
