@@ -22,7 +22,10 @@ class BenchCommand : public BookCommand {
   void take() {
     if (!begin() || !readings_count()) return;
     const std::vector<BenchRow> rows = rows_for_bench(service(), found());
-    if (rows.empty()) return inform(why_nothing_to_take(service(), found()));
+    if (rows.empty()) {
+      write_readings_count();
+      return inform(why_nothing_to_take(service(), found()));
+    }
     const BenchList list = bench_list();
     const FitMap& map = list.map();
     const auto steps = static_cast<int>(rows.size());

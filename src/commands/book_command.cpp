@@ -10,6 +10,7 @@
 #include <com/sun/star/view/XSelectionSupplier.hpp>
 #include <ctime>
 #include <list>
+#include <utility>
 
 #include "commands/reason.hpp"
 #include "commands/rest.hpp"
@@ -62,8 +63,11 @@ bool BookCommand::begin() {
 bool BookCommand::change(const std::vector<SheetRef>& sheets,
                          const std::function<void(UndoStep&)>& work) {
   UndoStep step(document_, over_.title);
+  std::vector<SheetRef> all = sheets;
+  for (const EntryWrite& one : readings_counted_)
+    all.push_back(book_->place_of(one.kind, one.name, one.value).sheet);
   std::list<Lock> locks;
-  for (const SheetRef& sheet : sheets)
+  for (const SheetRef& sheet : all)
     if (!locks.emplace_back(sheet).unlock()) {
       inform(say(Say::bench_locked,
                  {office::from_office(as<css::container::XNamed>(sheet)->getName())}));
@@ -71,6 +75,7 @@ bool BookCommand::change(const std::vector<SheetRef>& sheets,
     }
   {
     const Rest rest(document_);
+    write_all(step, std::exchange(readings_counted_, {}));
     work(step);
   }
   for (Lock& lock : locks) lock.relock();
@@ -83,10 +88,14 @@ bool BookCommand::readings_count() {
   const std::string question = question_on_readings_off(service_, found_);
   if (question.empty()) return true;
   if (ask(over_, question, false) != Answer::yes) return false;
-  const auto writes = readings_off_to_clear(service_);
-  const EntryWrite& first = writes.front();
-  const SheetRef sheet = book_->place_of(first.kind, first.name, first.value).sheet;
-  return change({sheet}, [&](UndoStep& step) { write_all(step, writes); }) && begin();
+  readings_counted_ = readings_off_to_clear(service_);
+  service_.readings_off = Entry();
+  found_ = findings_in(service_);
+  return true;
+}
+
+void BookCommand::write_readings_count() {
+  if (!readings_counted_.empty()) change({}, [](UndoStep&) {});
 }
 
 void BookCommand::write_all(UndoStep& step, const std::vector<EntryWrite>& writes) const {

@@ -66,9 +66,11 @@ class BookCommand {
   }
 
   // Of readings that were off in the last round it asks whether they were measured again. True
-  // where they were, or there are none: service() and found() count them from now on. A change of
-  // its own.
+  // where they were, or there are none: service() and found() count them from now on, and the next
+  // change writes that.
   bool readings_count();
+  // Writes it by itself, where no other change is to come.
+  void write_readings_count();
 
   void write_all(UndoStep& step, const std::vector<EntryWrite>& writes) const;
 
@@ -83,6 +85,7 @@ class BookCommand {
   std::shared_ptr<UndoStep::Passing> passing_;  // of the last change
   Service service_;
   Findings found_;
+  std::vector<EntryWrite> readings_counted_;  // for the next change
 };
 
 // Makes the command and runs it. Nothing is thrown: what goes wrong is told in a box.

@@ -14,7 +14,10 @@ class OrderCommand : public BookCommand {
 
   void place() {
     if (!begin() || !readings_count()) return;
-    if (const std::string why = why_no_order(service(), found()); !why.empty()) return inform(why);
+    if (const std::string why = why_no_order(service(), found()); !why.empty()) {
+      write_readings_count();
+      return inform(why);
+    }
     if (!goes_on_by(question_before_ordering(service(), found()))) return;
     constexpr std::size_t letters_of_a_day = 10;
     const auto writes = order_to_write(service(), found(), time_now().substr(0, letters_of_a_day));

@@ -229,9 +229,23 @@ TEST_F(Bench, names_the_step_left_out_and_the_stop_to_go_back_to) {
   EXPECT_EQ(stop_of_step(service(), 2), 1);
   EXPECT_EQ(stop_of_step(service(), 5), std::nullopt);
   EXPECT_TRUE(tells(box(), "Step 2 is not ticked and a later one is."));
+  EXPECT_FALSE(tells(box(), "forwards to stop 1 again")) << "it is there still";
+  tick(5);
   EXPECT_TRUE(tells(box(), "turn the crank forwards to stop 1 again"));
   tick(2);
-  EXPECT_EQ(step_left_out(service()), std::nullopt);
+  EXPECT_EQ(step_left_out(service()), 4);
+}
+
+// An owner who keeps no list of arrivals.
+TEST_F(Bench, says_to_open_no_valve_before_its_bought_shim_is_in_hand) {
+  ServiceEntries buying;
+  buying.limits(0.15, 0.25).sizes(1, "A", 2.00, 3.50, 0.05, 5).setting("camshafts out", "yes");
+  buying.gap("1 IN L", 0.10).micrometer("1 IN L", 2.70);
+  constexpr const char* caution = "Open no valve before its new shim is in your hand.";
+  EXPECT_TRUE(tells(box_of(buying.view(), "fit"), caution));
+  EXPECT_TRUE(tells(box_of(buying.view(), "fit"), " for 1 IN L."));
+  buying.set("arrival", "1", 1, 2.60);
+  EXPECT_FALSE(tells(box_of(buying.view(), "fit"), caution)) << "Arrivals knows";
 }
 
 TEST_F(Bench, names_the_valve_that_stands_empty) {

@@ -328,6 +328,17 @@ TEST_F(ClosingACheck, puts_a_shim_into_the_drawer_by_what_it_measures) {
   EXPECT_THAT(book.drawer(), Contains("2.698 x1 out of 1 EX L, 2026-11-26"));
 }
 
+// It was 2.70 by its mark, and measures far less once it is out. Or it is the new shim.
+TEST_F(ClosingACheck, asks_whether_a_shim_far_from_the_list_is_the_one_that_came_out) {
+  do_the_work();
+  EXPECT_THAT(questions(), IsEmpty());
+  book.micrometer("1 EX L", 2.45).set("recheck", "1 EX L", 1, "looked at twice");
+  EXPECT_THAT(questions(), ElementsAre(HasSubstr("1 EX L (2.45 mm, by the list 2.70 mm)")));
+  EXPECT_EQ(book.closing(said, log).rows[0].shim_found, 2.45_mm);
+  book.close(said, log);
+  EXPECT_THAT(book.drawer(), Contains(testing::StartsWith("2.450 x1"))) << "as in the log";
+}
+
 // Whoever takes it up later reads the mark.
 TEST_F(ClosingACheck, notes_beside_a_shim_in_the_drawer_that_its_mark_says_otherwise) {
   book.mark("1 EX L", 250.0);

@@ -141,7 +141,7 @@ TEST_F(ReadingsOff, send_no_shim_back) {
   EXPECT_NE(book.view()["arrivals"].at("verdict", 1), "measure first");
 }
 
-TEST_F(ReadingsOff, end_with_another_gap_or_another_shim_on_head_or_a_gap_on_recheck) {
+TEST_F(ReadingsOff, end_with_another_gap_or_another_shim_on_head) {
   reads_off("1 EX L", 0.08);
   begin_another_round();
   const ClosingBook before = book;
@@ -154,11 +154,30 @@ TEST_F(ReadingsOff, end_with_another_gap_or_another_shim_on_head_or_a_gap_on_rec
   book.micrometer("1 EX L", 2.63);
   EXPECT_THAT(off(), IsEmpty());
   book = before;
-  book.set("recheck", "1 EX L", 0, gap);
-  EXPECT_THAT(off(), IsEmpty()) << "it reads the same again";
-  book = before;
   book.gap("2 EX L", 0.21);
   EXPECT_THAT(off(), ElementsAre("1 EX L")) << "another valve";
+}
+
+// Typing the same again on another sheet proves nothing.
+TEST_F(ReadingsOff, are_judged_on_recheck_by_what_the_last_round_predicted) {
+  reads_off("3 IN L", -0.05);  // off, but inside its limits
+  begin_another_round();
+  const double gap = std::get<double>(book.entry("valve", "3 IN L", 0));
+  book.set("recheck", "3 IN L", 0, gap);
+  EXPECT_THAT(off(), ElementsAre("3 IN L"));
+  EXPECT_THAT(book.refusals(said, {}),
+              ElementsAre(StartsWith("Not as predicted: 3 IN L."), HasSubstr("why it stays")));
+  book.set("recheck", "3 IN L", 0, gap + 0.05);
+  EXPECT_THAT(book.refusals(said, {}), IsEmpty());
+  EXPECT_THAT(book.questions(said, {}), IsEmpty()) << "it was measured again";
+}
+
+TEST_F(ReadingsOff, are_named_before_another_round_begins) {
+  reads_off("1 EX L", 0.08);
+  ClosingEntries again = said;
+  again.another_round = true;
+  EXPECT_THAT(book.deeds(again, {}), HasSubstr("To be measured first in the next round, before "
+                                               "anything is decided by it: 1 EX L."));
 }
 
 TEST_F(ReadingsOff, end_by_a_persons_word_where_both_read_the_same_again) {

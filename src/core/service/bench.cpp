@@ -90,6 +90,15 @@ std::vector<FittedShim> shims_fitted(const Service& service) {
   return fitted;
 }
 
+std::optional<Length> shim_out_by_list(const Service& service, const Findings& found,
+                                       const std::string& valve) {
+  const auto step = std::ranges::find_if(service.bench, [&valve](const auto& one) {
+    return one.valve == valve && is_ticked(one) && number_entered(one.out);
+  });
+  return step == service.bench.end() ? std::nullopt
+                                     : length_entered(step->out, found.teller.unit());
+}
+
 bool is_any_shim_changed(const Service& service) {
   return std::ranges::any_of(service.bench, changes_a_shim);
 }

@@ -38,6 +38,10 @@ struct FittedShim {
 };
 std::vector<FittedShim> shims_fitted(const Service& service);
 
+// The shim that came out of that valve first, by the ticks, as the list has it.
+std::optional<Length> shim_out_by_list(const Service& service, const Findings& found,
+                                       const std::string& valve);
+
 // A shim is in, or out, by the ticks; turns of the crank change nothing.
 bool is_any_shim_changed(const Service& service);
 

@@ -29,6 +29,15 @@ std::vector<std::string> nearest_of_each(const Service& service, const Findings&
   return valves;
 }
 
+// The crank was turned after that step, counted from 1, by the ticks.
+bool is_turned_since(const Service& service, int step) {
+  return std::any_of(service.bench.begin() + step, service.bench.end(), [](const auto& later) {
+    const bool turns =
+        later.kind == word_for(Step::Kind::turn) || later.kind == word_for(Step::Kind::finish);
+    return turns && is_ticked(later);
+  });
+}
+
 }  // namespace
 
 std::string_view word_for(Mood mood) {
@@ -118,7 +127,7 @@ std::string missing_in_words(const Service& service, const Findings& found) {
 
 Told left_out_in_words(const Service& service) {
   const int step = step_left_out(service).value();
-  if (const auto stop = stop_of_step(service, step))
+  if (const auto stop = stop_of_step(service, step); stop && is_turned_since(service, step))
     return {Say::bench_left_out_stop, {std::int64_t{step}, std::int64_t{*stop}}};
   return {Say::bench_left_out, {std::int64_t{step}}};
 }

@@ -14,6 +14,7 @@
 #include "core/service/closing_writes.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/next_check_words.hpp"
+#include "core/service/rules.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -62,6 +63,7 @@ class Closer {
     look_at_valves();
     look_at_arrivals();
     look_at_readings_off();
+    look_at_shims_found();
     read_facts();
     const bool closes = !entries_.another_round;
     const DrawerAfter drawer = drawer_after(service_, found_, closes, day_in_figures(facts_.day));
@@ -154,8 +156,22 @@ class Closer {
   void look_at_readings_off() {
     std::vector<std::string> names;
     for (std::size_t i = 0; i < valves_.size(); ++i)
-      if (found_.valves[i].off && !valves_[i].touched) names.push_back(valves_[i].name);
+      if (found_.valves[i].off && !valves_[i].touched && !valves_[i].recheck.gap_left)
+        names.push_back(valves_[i].name);
     if (!entries_.another_round && !names.empty()) ask({Say::close_off_last_round, {names}});
+  }
+
+  // Log and drawer go by Head, which may hold the new shim by mistake.
+  void look_at_shims_found() {
+    std::vector<std::string> told;
+    for (std::size_t i = 0; i < valves_.size(); ++i) {
+      const auto listed = shim_out_by_list(service_, found_, valves_[i].name);
+      const auto& on_head = found_.valves[i].shim;
+      if (are_far_apart(listed, on_head, found_.allowed))
+        told.push_back(
+            found_.teller.say(Say::close_shim_differs_as, {valves_[i].name, *on_head, *listed}));
+    }
+    if (!told.empty()) ask({Say::close_shim_differs, {told}});
   }
 
   void read_facts() {

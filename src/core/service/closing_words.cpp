@@ -33,6 +33,7 @@ class Words {
       add(Say::close_clears);
     } else {
       add_gaps_lost();
+      add_readings_off();
       add(Say::close_begins_round, {facts_.round + 1, facts_.check});
     }
     return std::move(told_);
@@ -134,6 +135,13 @@ class Words {
     for (const ValveAtClose& valve : valves_)
       if (valve.touched && !valve.recheck.gap_left) lost.push_back(valve.name);
     add_names(Say::close_gaps_lost, lost);
+  }
+
+  void add_readings_off() {
+    std::vector<std::string> off;
+    for (const ValveAtClose& valve : valves_)
+      if (valve.is_off() && !valve.is_left_open()) off.push_back(valve.name);
+    add_names(Say::close_measure_first, off);
   }
 
   const Service& service_;

@@ -70,6 +70,8 @@ class FitBox {
   // What to know before the first step, and while it is not done yet.
   void add_cautions() {
     box_.add_words(Mood::loud, missing_in_words(service_, found_));
+    if (const auto bought = shims_to_have(); !bought.empty())
+      box_.add(Mood::remark, {Say::bench_to_have, {shims_listed(service_, found_, bought)}});
     box_.add_valves_that_stay_outside();
     box_.add_near_limits();
     box_.add_list(Say::known_by_mark, moved_by_mark());
@@ -77,6 +79,20 @@ class FitBox {
       box_.add(Mood::remark,
                {Say::bench_read_remarks, {static_cast<std::int64_t>(found_.remarks.size())}});
     box_.add_valves(Mood::remark, Say::bench_keep_all, still_to_measure());
+  }
+
+  // Of an owner who keeps no list of what has come, so that nobody knows what is in hand.
+  std::vector<MissingShim> shims_to_have() const {
+    std::vector<MissingShim> bought;
+    if (is_anything_ordered(found_)) return bought;
+    const auto fitted = shims_fitted(service_);
+    for (std::size_t i = 0; i < found_.valve_plans.size(); ++i) {
+      const ValvePlan& plan = found_.valve_plans[i];
+      const bool is_in =
+          std::ranges::find(fitted, service_.valves[i].name, &FittedShim::valve) != fitted.end();
+      if (plan.action == Action::buy && plan.size && !is_in) bought.push_back({i, *plan.size});
+    }
+    return bought;
   }
 
   std::vector<std::string> moved_by_mark() const {

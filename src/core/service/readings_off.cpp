@@ -31,12 +31,6 @@ std::vector<ReadingLeft> readings_in(std::string_view text) {
   return readings;
 }
 
-bool is_read_on_recheck(const Service& service, const std::string& valve) {
-  return std::ranges::any_of(service.recheck, [&valve](const Service::RecheckEntries& one) {
-    return one.valve == valve && !not_given(one.gap);
-  });
-}
-
 // `2 IN L (off by 0.06)`, a text each.
 std::vector<std::string> readings_off_told(const Service& service, const Findings& found) {
   std::vector<std::string> told;
@@ -69,7 +63,7 @@ void find_readings_off(const Service& service, Findings& found) {
   for (std::size_t i = 0; i < readings.size(); ++i) {
     ValveFindings& valve = found.valves[i];
     if (readings[i].off && valve.gap && valve.gap == readings[i].gap &&
-        valve.shim == readings[i].shim && !is_read_on_recheck(service, service.valves[i].name))
+        valve.shim == readings[i].shim)
       valve.off = readings[i].off;
   }
 }

@@ -5,8 +5,8 @@
 // with just that gap and that shim on Head. No shim is to be ordered or fitted by them before both
 // are measured again: for the plan the valve is unread, and while there is such a valve good valves
 // keep their shims, whatever the rules. A valve is none of these any more once its gap or its shim
-// on Head is another than that round left, once Recheck has a gap for it, or when a person says
-// that both were measured again and read the same.
+// on Head is another than that round left, or when a person says that both were measured again and
+// read the same. A new gap on Recheck is judged by what that round predicted.
 #pragma once
 
 #include <string>

@@ -41,7 +41,9 @@ class Rechecker {
                        .state = {},
                        .opened = is_opened(service_, name),
                        .left_open = {}};
-    if (!valve.opened)
+    if (!valve.opened && read.off)
+      valve.predicted = *valve.gap_found - *read.off;  // as the last round had it
+    else if (!valve.opened)
       valve.predicted = valve.gap_found;  // over the same shim, known or not
     else if (valve.gap_found && valve.shim_found && valve.shim_fitted)
       valve.predicted = clearance_after(*valve.gap_found, *valve.shim_found, *valve.shim_fitted);

@@ -41,7 +41,7 @@ class Follower {
     }
     for (const Shim& shim : bench_)
       if (shim.origin == Origin::engine)
-        moves.left_over.push_back({shim.series, shim.size, shim.valve});
+        moves.left_over.push_back({shim.series, size_found(shim), shim.valve});
     return moves;
   }
 
@@ -77,6 +77,12 @@ class Follower {
     // Far apart from the list, it is another shim that stands there by now.
     const bool is_that = on_head && !are_far_apart(listed, on_head, found_.allowed);
     return {Origin::engine, series_of(valve), listed, is_that ? *on_head : listed, valve};
+  }
+
+  // As the log has it: by Head, however far that is from the list.
+  Length size_found(const Shim& shim) const {
+    const auto index = index_of(shim.valve);
+    return index ? found_.valves[*index].shim.value_or(shim.size) : shim.size;
   }
 
   Valve* known(const std::string& name) {

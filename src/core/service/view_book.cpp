@@ -9,6 +9,7 @@
 #include "core/service/entered.hpp"
 #include "core/service/recheck.hpp"
 #include "core/service/rules.hpp"
+#include "core/service/shim_moves.hpp"
 #include "core/service/stage_words.hpp"
 #include "core/service/view_parts.hpp"
 #include "core/service/words/crank_words.hpp"
@@ -106,6 +107,21 @@ class BookShower {
         [](const ValvePlan& plan) { return plan.left_outside || plan.fitted_outside; });
   }
 
+  // Shims of Arrivals that a valve gets.
+  std::size_t ordered() const {
+    return valves_where([](const ValvePlan& plan) { return plan.arrival.has_value(); });
+  }
+  std::int64_t to_order() const {
+    std::int64_t shims = 0;
+    for (const Purchase& purchase : found_.plan->order) shims += purchase.count;
+    return shims;
+  }
+  // After the work, by the new gap where there is one.
+  std::size_t outside_now() const {
+    const auto valves = recheck_in(service_, found_);
+    return static_cast<std::size_t>(std::ranges::count_if(valves, &ValveRecheck::outside));
+  }
+
   void show_plan() {
     const bool stands = found_.plan.has_value();
     const auto figure = [&](std::size_t number) {
@@ -117,10 +133,8 @@ class BookShower {
                                                       {"count unread", Action::unread}};
     for (const auto& [column, action] : figures) put(column, figure(valves_with(action)));
     // What is on Arrivals is bought, though it is in the plan as a spare.
-    const std::size_t ordered =
-        valves_where([](const ValvePlan& plan) { return plan.arrival.has_value(); });
-    put("count spare", figure(valves_with(Action::spare) - ordered));
-    put("count buy", figure(valves_with(Action::buy) + ordered));
+    put("count spare", figure(valves_with(Action::spare) - ordered()));
+    put("count buy", figure(valves_with(Action::buy) + ordered()));
     put("count outside", figure(left_outside()));
     const bool to_list = shims_are_to_be_listed(found_);
     put("to list", yes_if(to_list));
@@ -165,20 +179,20 @@ class BookShower {
         tell(show_remarks(service_, found_).rows.empty() ? Say::no_remarks : Say::all_remarks));
     const bool to_list = shims_are_to_be_listed(found_);
     put("outside label", tell(to_list ? Say::valves_that_want : Say::valves_left_outside));
-    const std::size_t none = valves_with(Action::none);
-    put("outside count", found_.plan ? std::to_string(none + (to_list ? 0 : left_outside()))
-                                     : std::string("\u2013"));
     const bool done = is_bench_done(service_);
+    const std::size_t none = valves_with(Action::none);
+    put("outside count", done          ? std::to_string(outside_now())
+                         : found_.plan ? std::to_string(none + (to_list ? 0 : left_outside()))
+                                       : std::string("\u2013"));
     put("change label", tell(done ? Say::shims_changed : Say::shims_to_change));
     put("buy label", tell(done ? Say::shims_bought : Say::shims_to_buy));
     put("change count", found_.plan
                             ? std::to_string(valves_with(Action::move) +
                                              valves_with(Action::spare) + valves_with(Action::buy))
                             : std::string("\u2013"));
-    std::int64_t bought = 0;
-    if (found_.plan)
-      for (const Purchase& purchase : found_.plan->order) bought += purchase.count;
-    put("buy count", found_.plan ? std::to_string(bought) : std::string("\u2013"));
+    put("buy count", done ? std::to_string(shim_moves(service_, found_).bought_fitted.size())
+                     : found_.plan ? std::to_string(to_order())
+                                   : std::string("\u2013"));
   }
 
   void show_arrivals_heading() {

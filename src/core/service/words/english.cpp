@@ -461,6 +461,8 @@ constexpr Text texts[]{
     Text{Say::bench_spoiled,
          "Do not finish this list: by the gaps and shims entered now, it would leave {0} out of "
          "limits. See that every valve has a shim, then clear the bench and take the new steps."},
+    Text{Say::bench_to_have,
+         "Open no valve before its new shim is in your hand. To be bought: {0}."},
     Text{Say::bench_no_gap,
          "Do not turn the crank: by the gaps and shims entered now there is no gap left over the "
          "shim that is in {0}. Put in a thinner one first."},
@@ -606,6 +608,13 @@ constexpr Text texts[]{
     Text{Say::close_in_doubt_as, "{0} ({1})"},
     Text{Say::close_left_open, "Left as they are, with your words in Log: {0}."},
     Text{Say::close_gaps_lost, "Without a gap on Head until measured: {0}."},
+    Text{Say::close_measure_first,
+         "To be measured first in the next round, before anything is decided by it: {0}."},
+    Text{Say::close_shim_differs,
+         "Head is to hold the shims as found. It has another now than the list on Fit took out: "
+         "{0}. Is what Head has the shim that came out? Yes: Log and Shims go by it. No: enter on "
+         "Head what came out."},
+    Text{Say::close_shim_differs_as, "{0} ({1}, by the list {2})"},
     Text{Say::close_clears,
          "Then cleared: the gaps on Head, the list on Fit, Recheck, and what came on Arrivals. The "
          "next check begins on Head."},
@@ -713,8 +722,9 @@ constexpr Text texts[]{
     // ---- Readings that were off in the last round.
     Text{Say::reading_off_of, "{0} (off by {1})"},
     Text{Say::readings_off,
-         "Do not order or fit a shim yet by the reading of {0}: after the last round it was not as "
-         "predicted. First measure gap and shim again, and enter both on Head."},
+         "Do not order or fit a shim yet by the reading of {0}: after the last round {0?it was|they "
+         "were} not as predicted. First measure gap and shim again and enter both on Head; where "
+         "both read the same, press Take to the bench and say yes."},
     Text{Say::readings_off_ask,
          "Do not order or fit a shim by a reading that was not as predicted after the last round, "
          "and is on Head still: {0}.\n\nWere gap and shim both measured again since, and do both "

@@ -348,6 +348,7 @@ enum class Say {
   bench_valve_empty,     // valves
   bench_empty_go_on,     // valves, step
   bench_spoiled,         // valves
+  bench_to_have,         // shims, with their valves
   bench_no_gap,          // valves, as below
   bench_no_gap_of,       // valve, span of sizes
   bench_outside,         // valves
@@ -415,18 +416,21 @@ enum class Say {
   close_shims,         // valves with both sizes
   close_shim_changed,  // valve, shim found, shim fitted
   close_none_changed,
-  close_out_of_drawer,   // sizes
-  close_into_drawer,     // sizes with their valves
-  close_came_out_of,     // size, valve
-  close_not_listed,      // sizes with their valves
-  close_is_in,           // size, valve
-  close_unused,          // sizes with their rows
-  close_on_row,          // size, row
-  close_still_on_order,  // rows
-  close_in_doubt,        // valves, as below
-  close_in_doubt_as,     // valve, state
-  close_left_open,       // valves
-  close_gaps_lost,       // valves
+  close_out_of_drawer,    // sizes
+  close_into_drawer,      // sizes with their valves
+  close_came_out_of,      // size, valve
+  close_not_listed,       // sizes with their valves
+  close_is_in,            // size, valve
+  close_unused,           // sizes with their rows
+  close_on_row,           // size, row
+  close_still_on_order,   // rows
+  close_in_doubt,         // valves, as below
+  close_in_doubt_as,      // valve, state
+  close_left_open,        // valves
+  close_gaps_lost,        // valves
+  close_measure_first,    // valves
+  close_shim_differs,     // shims, as below
+  close_shim_differs_as,  // valve, size on Head, size by the list
   close_clears,
   close_begins_round,   // round, check
   close_out_of_valve,   // valve, day
