@@ -63,6 +63,12 @@ TEST_F(Progress, calls_shims_changed_once_every_step_is_ticked_and_no_sooner) {
   EXPECT_EQ(shown("buy label"), "of these bought");
   EXPECT_EQ(shown("change count"), "2");
   EXPECT_EQ(shown("steps done share"), "1");
+  EXPECT_EQ(shown("buy count"), "2");
+  book.set("arrival", "1", 1, 2.70).set("arrival", "1", 4, "x");
+  EXPECT_EQ(shown("buy count"), "2") << "what has come is bought all the same";
+  EXPECT_EQ(shown("outside count"), "0");
+  book.set("recheck", "1 IN L", 0, 0.30);
+  EXPECT_EQ(shown("outside count"), "1") << "by the new gap";
 }
 
 TEST_F(Progress, asks_for_the_doubt_of_a_reading_until_it_is_entered) {
