@@ -112,7 +112,10 @@ class BringInCommand : public BookCommand {
 
   BringInBook what_the_book_knows(const LogRange& log) const {
     BringInBook known;
-    for (const Service::ValveEntries& valve : service().valves) known.valves.push_back(valve.name);
+    for (const Service::ValveEntries& valve : service().valves) {
+      known.valves.push_back(valve.name);
+      known.limits.push_back(found().of(valve.side).limits);
+    }
     known.unit = found().teller.unit();
     known.distance =
         distance_unit_named(word_in(service().distance_unit)).value_or(DistanceUnit::km);

@@ -61,6 +61,26 @@ TEST(BringInChanges, a_row_that_makes_no_sense_gets_no_tick) {
   EXPECT_THAT(log.row_line(0), StartsWith("\u2610 row 2"));
 }
 
+TEST(BringInChanges,
+     a_gap_that_can_hardly_be_right_is_shown_with_its_reason_and_is_ticked_by_hand) {
+  BringInBook book = invented_log_book();
+  book.limits.assign(book.valves.size(), Limits{0.10_mm, 0.20_mm});
+  BringIn log = brought(sheet({{"Date", "Valve", "Gap in mm"},
+                               {"2019-05-04", "1 EX L", 0.15},
+                               {"2019-05-04", "1 EX R", 2.4}}),
+                        book);
+  EXPECT_EQ(log.rows().size(), 1U);
+  EXPECT_THAT(log.row_line(1), StartsWith("\u2610 row 3"));
+  EXPECT_THAT(log.row_line(1), HasSubstr("2.400"));
+  EXPECT_THAT(log.row_line(1), HasSubstr("ten times too much? See that it is right"));
+  EXPECT_EQ(log.outcome(),
+            "1 row goes into Log, of 1 check. 1 has a gap that can hardly be right: look at it, "
+            "and tick what is right.");
+  log.turn_tick(1);
+  EXPECT_EQ(log.rows().size(), 2U);
+  EXPECT_EQ(log.outcome(), "2 rows go into Log, of 1 check.");
+}
+
 TEST(BringInChanges, rows_without_a_tick_can_be_shown_alone) {
   BringIn log = three_rows();
   log.show(false);

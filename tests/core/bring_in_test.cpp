@@ -318,6 +318,52 @@ TEST(BringIn, what_the_log_has_is_told_and_left_out_and_can_be_taken) {
   EXPECT_EQ(rows[2].check, 5);
 }
 
+BringInBook book_with_limits() {
+  BringInBook book = invented_log_book();
+  book.limits.assign(book.valves.size(), Limits{0.10_mm, 0.20_mm});
+  return book;
+}
+
+TEST(BringIn, a_gap_ten_times_too_large_gets_no_tick_and_can_be_taken_all_the_same) {
+  const BringInBook book = book_with_limits();
+  const OwnerTable table = sheet({{"Date", "Valve", "Gap", "Shim"},
+                                  {"2021-01-01", "1 EX L", 0.15, 2.70},
+                                  {"2021-01-01", "2 IN R", 2.4, 2.70},
+                                  {"2021-01-01", "3 IN R", 0.25, 2.70}});
+  const Preview preview = preview_of(table, book);
+  EXPECT_EQ(preview.readings[1].standing, Standing::unlikely);
+  EXPECT_EQ(why(preview.readings[1]),
+            "gap found 2.40 mm, at most 0.20 mm is allowed: ten times too much? See that it is "
+            "right");
+  EXPECT_EQ(usual_ticks(preview), (std::vector{true, false, true}));
+  const auto rows = rows_taken(preview, {true, true, true}, book);
+  ASSERT_EQ(rows.size(), 3U);
+  EXPECT_EQ(rows[1].gap_found, 2.40_mm) << "as the owner has it";
+}
+
+TEST(BringIn, a_gap_ten_times_too_small_or_left_so_gets_no_tick) {
+  const OwnerTable table =
+      sheet({{"Date", "Valve", "Gap found mm", "Shim", "New shim", "Gap left mm"},
+             {"2021-01-01", "1 EX L", 0.015, 2.70, 2.70, 0.15},
+             {"2021-01-01", "1 EX R", 0.15, 2.70, 2.70, 1.5},
+             {"2021-01-01", "2 EX L", 0, 2.70, 2.70, 0.15}});
+  const Preview preview = preview_of(table, book_with_limits());
+  EXPECT_EQ(usual_ticks(preview), (std::vector{false, false, true}));
+  EXPECT_EQ(why(preview.readings[0]),
+            "gap found 0.015 mm, at least 0.10 mm is allowed: ten times too little? See that it is "
+            "right");
+  EXPECT_EQ(why(preview.readings[1]),
+            "gap left 1.50 mm, at most 0.20 mm is allowed: ten times too much? See that it is "
+            "right");
+}
+
+TEST(BringIn, gaps_are_not_doubted_where_the_limits_are_not_known) {
+  const OwnerTable table = sheet({{"Date", "Valve", "Gap", "Shim"},
+                                  {"2021-01-01", "1 EX L", 0.15, 2.70},
+                                  {"2021-01-01", "2 IN R", 2.4, 2.70}});
+  EXPECT_EQ(usual_ticks(preview_of(table)), (std::vector{true, true}));
+}
+
 TEST(BringIn, checks_are_numbered_by_date_and_the_owners_own_numbers_are_kept_where_they_can) {
   const BringInBook book = invented_log_book();
   const auto numbers = [](const std::vector<LogRow>& rows) {

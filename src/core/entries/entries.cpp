@@ -16,6 +16,7 @@
 #include "core/values/bad_input.hpp"
 #include "core/values/bounds.hpp"
 #include "core/values/choice.hpp"
+#include "core/values/gap_slip.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -23,14 +24,6 @@ namespace {
 
 // Beyond it a slip of unit or decimal mark is likelier than the size (common practice, no source).
 constexpr Length unlikely_clearance = Length::nanometres(5'000'000);
-
-// A clearance of twice the largest allowed or more is likelier misread, or a slipped decimal mark,
-// than wear (common practice, no source).
-constexpr int likely_times_largest = 2;
-
-// One of a fifth of the smallest allowed or less likewise: 0.024 typed for 0.24 (common practice,
-// no source).
-constexpr int likely_parts_of_smallest = 5;
 
 namespace valve {
 enum { name, series, clearance, shim, min, max, aim, doubt, locked, nearest };
@@ -154,13 +147,11 @@ class EntriesReader {
     // Said once for all valves: nothing is to be mended.
     if (clearance == Length() && !std::exchange(told_of_zero_, true))
       row.note(valve::clearance, Say::clearance_zero);
-    const Length largest = read.limits.max;
-    if (largest > Length() && clearance >= likely_times_largest * largest &&
-        clearance <= unlikely_clearance)
-      row.note(valve::clearance, Say::clearance_twice_max, {clearance, largest});
-    const Length smallest = read.limits.min;
-    if (clearance > Length() && likely_parts_of_smallest * clearance <= smallest)
-      row.note(valve::clearance, Say::clearance_fifth_min, {clearance, smallest});
+    const GapSlip slip = likely_slip(clearance, read.limits);
+    if (slip == GapSlip::too_large && clearance <= unlikely_clearance)
+      row.note(valve::clearance, Say::clearance_twice_max, {clearance, read.limits.max});
+    if (slip == GapSlip::too_small)
+      row.note(valve::clearance, Say::clearance_fifth_min, {clearance, read.limits.min});
   }
 
   // Said once for all valves of the same limits and doubt.

@@ -164,6 +164,7 @@ std::string outcome_in_words(const Preview& preview, const std::vector<bool>& ti
   count(Say::bring_refused, [](Standing one) { return one == Standing::refused; });
   count(Say::bring_have_already, [](Standing one) { return one == Standing::in_log; });
   count(Say::bring_have_twice, [](Standing one) { return one == Standing::twice; });
+  count(Say::bring_have_unlikely, [](Standing one) { return one == Standing::unlikely; });
   count(Say::bring_unticked, [](Standing one) { return one == Standing::sound; });
   std::vector<Told> look;
   if (mapping.order_asked) look.push_back({Say::bring_ask_order});

@@ -14,12 +14,14 @@
 #include "core/log/bring_in/written_distance.hpp"
 #include "core/log/log_row.hpp"
 #include "core/values/length.hpp"
+#include "core/values/verdict.hpp"
 
 namespace shimwright {
 
 // What the book knows that an old log is read by.
 struct BringInBook {
   std::vector<std::string> valves;
+  std::vector<std::optional<Limits>> limits;  // of each valve; fewer, or none, where not known
   Unit unit = Unit::mm;
   DistanceUnit distance = DistanceUnit::km;
   std::function<std::optional<Length>(const Entry&)> size_marked;  // the shim a mark stands for

@@ -11,6 +11,7 @@
 #include "core/log/bring_in/check_numbers.hpp"
 #include "core/log/bring_in/read_cell.hpp"
 #include "core/log/bring_in/valve_words.hpp"
+#include "core/values/gap_slip.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -285,9 +286,28 @@ class Previewer {
   void add(Reading reading) {
     if (reading.why.empty() && !has_reading(reading.row))
       reading.why.push_back({Say::bring_no_reading});
-    if (!reading.why.empty()) reading.standing = Standing::refused;
+    if (!reading.why.empty())
+      reading.standing = Standing::refused;
+    else
+      tell_unlikely(reading);
     if (reading.row.round == 0) reading.row.round = 1;
     preview_.readings.push_back(std::move(reading));
+  }
+
+  void tell_unlikely(Reading& reading) const {
+    const auto valve = std::ranges::find(book_.valves, reading.row.valve) - book_.valves.begin();
+    const auto at = static_cast<std::size_t>(valve);
+    if (at >= book_.limits.size() || !book_.limits[at]) return;
+    const Limits& limits = *book_.limits[at];
+    for (const auto& [column, gap] : {std::pair(LogColumn::gap_found, reading.row.gap_found),
+                                      std::pair(LogColumn::gap_left, reading.row.gap_left)}) {
+      const GapSlip slip = gap ? likely_slip(*gap, limits) : GapSlip::none;
+      if (slip == GapSlip::none) continue;
+      reading.standing = Standing::unlikely;
+      const bool large = slip == GapSlip::too_large;
+      reading.why.push_back({large ? Say::bring_gap_large : Say::bring_gap_small,
+                             {word_for(column), *gap, large ? limits.max : limits.min}});
+    }
   }
 
   // A valve at a date in a round; without a date, at a distance; without both, at a check.

@@ -17,9 +17,10 @@ namespace shimwright {
 
 enum class Standing {
   sound,
-  in_log,  // a row of the same valve and date stands in the log
-  twice,   // an earlier row of the owner's has the same valve and date
-  refused  // makes no sense: it cannot be taken
+  unlikely,  // a gap that can hardly be right beside the limits of its valve
+  in_log,    // a row of the same valve and date stands in the log
+  twice,     // an earlier row of the owner's has the same valve and date
+  refused    // makes no sense: it cannot be taken
 };
 
 struct Reading {
@@ -27,7 +28,7 @@ struct Reading {
   int source_column = -1;  // of the valve's first column, where a row is a check
   LogRow row;              // check is the owner's number, or 0
   Standing standing = Standing::sound;
-  std::vector<Told> why;    // it is not sound
+  std::vector<Told> why;    // it is not sound, or hardly right
   std::vector<Told> notes;  // of a part that is left out, though the row is taken
 
   bool can_be_taken() const { return standing != Standing::refused; }

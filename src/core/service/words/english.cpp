@@ -435,6 +435,14 @@ constexpr Text texts[]{
     Text{Say::bring_done,
          "Brought into Log: {0} {0?row|rows} of {1} {1?check|checks}. Undo takes them back in one "
          "step."},
+    // Gaps that can hardly be right.
+    Text{Say::bring_gap_large,
+         "{0} {1}, at most {2} is allowed: ten times too much? See that it is right"},
+    Text{Say::bring_gap_small,
+         "{0} {1}, at least {2} is allowed: ten times too little? See that it is right"},
+    Text{Say::bring_have_unlikely,
+         "{0} {0?has|have} a gap that can hardly be right: look at {0?it|them}, and tick what is "
+         "right."},
     // ---- Fit.
     Text{Say::bench_no_plan, "No steps yet: correct the entries first, as Plan says."},
     Text{Say::bench_no_stop,

@@ -336,6 +336,10 @@ enum class Say {
   bring_column,  // its letters
   bring_from,    // the range, its file, the book
   bring_done,    // rows, checks
+  // Gaps that can hardly be right.
+  bring_gap_large,      // of which column, the gap, the largest allowed
+  bring_gap_small,      // of which column, the gap, the smallest allowed
+  bring_have_unlikely,  // rows
   // ---- Fit.
   bench_no_plan,
   bench_no_stop,
