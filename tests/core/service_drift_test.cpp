@@ -173,7 +173,8 @@ TEST(DriftShown, has_no_words_on_a_valve_that_are_wider_than_their_column) {
        {Say::drift_no_check, Say::drift_one_check, Say::drift_two_checks, Say::drift_no_limits,
         Say::drift_no_shim, Say::drift_still, Say::drift_now_tight, Say::drift_now_loose,
         Say::drift_means_closing, Say::drift_means_opening, Say::drift_means_steady,
-        Say::drift_unlike_closing, Say::drift_unlike_opening}) {
+        Say::drift_unlike_closing, Say::drift_unlike_opening, Say::drift_wrong_gap,
+        Say::drift_lacks_gap, Say::drift_lacks_distance, Say::drift_lacks_shim}) {
     const std::string said = teller.say(words, {Length::nanometres(30'480)});
     EXPECT_LE(static_cast<double>(said.size()), most_letters) << said;
   }

@@ -7,6 +7,7 @@
 #include <map>
 #include <set>
 #include <tuple>
+#include <utility>
 
 #include "core/entries/entry_row.hpp"
 #include "core/service/entered.hpp"
@@ -85,6 +86,9 @@ class DriftFinder {
     for (const auto& valve : service.valves)
       found_.valves.push_back(
           {.side = valve.side, .limits = limits_of(service.of(valve.side), unit)});
+    for (std::size_t i = 0; i < names.size(); ++i) index_[names[i]] = i;
+    found_.lacks.resize(names.size());
+    leave_out_slips();
   }
 
   DriftFindings found() && {
@@ -95,20 +99,29 @@ class DriftFinder {
   }
 
  private:
+  void leave_out_slips() {
+    SlipsBlanked slips =
+        blank_slips(found_.log, [this](const std::string& name) -> std::optional<Limits> {
+          const auto known = index_.find(name);
+          return known == index_.end() ? std::nullopt : found_.valves[known->second].limits;
+        });
+    found_.slips = std::move(slips.told);
+    for (const std::string& name : slips.valves) found_.lacks[index_[name]] = LogLack::wrong_gap;
+  }
+
   void follow() {
     const TimeOrder order(found_.log);
     std::vector<const LoggedRow*> rows;
     for (const LoggedRow& one : found_.log.rows) rows.push_back(&one);
     std::ranges::sort(rows, {}, [&order](const LoggedRow* one) { return order.key(*one); });
-    std::map<std::string, std::size_t> index;
-    for (std::size_t i = 0; i < service_.valves.size(); ++i) index[service_.valves[i].name] = i;
     std::vector<Followed> followed(service_.valves.size());
     found_.changes.resize(service_.valves.size());
     std::set<double> distances;
     for (const LoggedRow* one : rows) note_round(one->row);
     for (const LoggedRow* one : rows) {
-      const auto known = index.find(one->row.valve);
-      if (known == index.end()) continue;
+      const auto known = index_.find(one->row.valve);
+      if (known == index_.end()) continue;
+      found_.lacks[known->second] = std::max(found_.lacks[known->second], lack_in(one->row));
       follow(one->row, known->second, followed[known->second], distances);
     }
     for (std::size_t i = 0; i < followed.size(); ++i)
@@ -179,6 +192,7 @@ class DriftFinder {
 
   const Service& service_;
   Length doubt_;
+  std::map<std::string, std::size_t> index_;  // of the valves by name
   // By check and valve: its first and last round. By check: its last round, and where that was.
   std::map<std::pair<std::int64_t, std::string>, std::pair<std::int64_t, std::int64_t>> rounds_;
   std::map<std::int64_t, std::pair<std::int64_t, std::optional<double>>> last_round_;

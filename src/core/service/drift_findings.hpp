@@ -12,6 +12,7 @@
 #include "core/drift/engine_drift.hpp"
 #include "core/drift/next_check.hpp"
 #include "core/log/read_log.hpp"
+#include "core/service/log_slips.hpp"
 #include "core/service/service.hpp"
 #include "core/service/words/teller.hpp"
 
@@ -21,11 +22,13 @@ struct DriftFindings {
   Teller teller;
   std::string distance_unit;  // `km`, `miles`, `hours`
   std::optional<double> interval;
-  ReadLog log;
+  ReadLog log;              // without gaps that cannot be right
+  std::vector<Told> slips;  // which those are
 
   // As many as the service has valves.
   std::vector<ValveToJudge> valves;
   std::vector<std::vector<double>> changes;  // the distances at which the shim was changed
+  std::vector<LogLack> lacks;                // of a valve without a check, why it has none
   EngineDrift drift;
 
   std::size_t checks = 0;      // distances with a reading of any valve

@@ -135,7 +135,7 @@ class DriftShower {
   std::string words(std::size_t valve) const {
     const ValveDrift& own = drift(valve);
     const ValveToJudge& judged = found_.valves[valve];
-    if (own.checks == 0) return found_.log.rows.empty() ? std::string() : tell(Say::drift_no_check);
+    if (own.checks == 0) return found_.log.rows.empty() ? std::string() : why_no_check(valve);
     if (own.checks == 1) return tell(Say::drift_one_check);
     if (!own.line)
       return tell(Say::drift_two_checks,
@@ -160,6 +160,22 @@ class DriftShower {
     return tell(Say::drift_means_steady);
   }
 
+  std::string why_no_check(std::size_t valve) const {
+    switch (found_.lacks[valve]) {
+      case LogLack::no_gap:
+        return tell(Say::drift_lacks_gap);
+      case LogLack::no_distance:
+        return tell(Say::drift_lacks_distance);
+      case LogLack::no_shim:
+        return tell(Say::drift_lacks_shim);
+      case LogLack::wrong_gap:
+        return tell(Say::drift_wrong_gap);
+      case LogLack::no_row:
+        break;
+    }
+    return tell(Say::drift_no_check);
+  }
+
   // ---- Said once.
 
   Word few_of(const std::vector<std::size_t>& valves) const {
@@ -179,6 +195,7 @@ class DriftShower {
     const auto add = [&](Mood mood, std::string words) {
       lines.push_back({std::move(words), mood});
     };
+    if (!found_.slips.empty()) add(Mood::loud, in_words(found_.slips, teller()));
     if (const auto now = valves_at_a_limit(found_); !now.empty())
       add(Mood::loud, tell(Say::drift_box_now, {few_of(now)}));
     const auto unlike =

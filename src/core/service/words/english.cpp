@@ -747,6 +747,14 @@ constexpr Text texts[]{
          "measured again since? If not, measure {0?it|them} now and enter the new "
          "{0?gap|gaps} on Recheck."},
     // ---- How the next check is put off.
+    Text{Say::drift_slip,
+         "Log, row {0}: {1}, a gap of {2} cannot be right where at most {3} is allowed. Put it "
+         "right in Log, or the limits on Engine; until then it counts as blank."},
+    Text{Say::drift_slips_likewise, "Likewise the {1?gap|gaps} in {1?row|rows} {0} of Log."},
+    Text{Say::drift_wrong_gap, "Its gap in Log cannot be right: put it right."},
+    Text{Say::drift_lacks_gap, "In Log without a gap: no drift known."},
+    Text{Say::drift_lacks_distance, "In Log without a distance: no drift known."},
+    Text{Say::drift_lacks_shim, "In Log without its shim: no drift known."},
     Text{Say::drift_longer_thinner,
          "For a longer run {0} {0?wants a thinner shim|want thinner shims}: on Engine choose yes "
          "for Change shims of good valves too."},

@@ -507,6 +507,13 @@ enum class Say {
   readings_off_ask,  // valves, as above
   next_off,          // valves
   next_as_fit_says,  // what Fit says
+  // ---- What of the log cannot serve the drift.
+  drift_slip,            // row, valve, gap, the largest allowed
+  drift_slips_likewise,  // rows, count
+  drift_wrong_gap,
+  drift_lacks_gap,
+  drift_lacks_distance,
+  drift_lacks_shim,
   // ---- How the next check is put off.
   drift_longer_thinner,  // valves
   drift_longer_thicker,  // valves
