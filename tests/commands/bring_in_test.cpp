@@ -269,6 +269,22 @@ TEST_F(OldLog, rows_have_ticks_that_keys_and_a_double_click_set_and_take_away) {
   screen_->picture(PICTURES "/bring-in-ticks.png");
 }
 
+TEST_F(OldLog, with_a_gap_ten_times_too_large_asks_for_it_and_takes_it_by_hand_only) {
+  const Window window = ask_for({{"When", "Valve", "Gap", "Shim"},
+                                 {"4.5.2019", "1 EX L", 0.15, 2.70},
+                                 {"4.5.2019", "1 EX R", 0.14, 2.70},
+                                 {"4.5.2019", "1 IN L", 2.4, 2.70},
+                                 {"4.5.2019", "1 IN R", 0.16, 2.70}});
+  EXPECT_THAT(status(window),
+              testing::StartsWith("3 rows go into Log, of 1 check. 1 has a gap that can hardly be "
+                                  "right: look at it, and tick what is right."));
+  EXPECT_THAT(window.labels_cut(), testing::IsEmpty());
+  screen_->picture(PICTURES "/bring-in-slip.png");
+  take_all(window);
+  EXPECT_EQ(logged(2, LogColumn::valve), "1 IN R");
+  EXPECT_EQ(logged(3, LogColumn::valve), "");
+}
+
 TEST_F(OldLog, what_is_in_log_already_is_left_out) {
   take_all(ask_for(one_row_a_valve));
   const Window window = ask_for(one_row_a_valve);
