@@ -72,7 +72,7 @@ TEST(BringInChanges,
   EXPECT_EQ(log.rows().size(), 1U);
   EXPECT_THAT(log.row_line(1), StartsWith("\u2610 row 3"));
   EXPECT_THAT(log.row_line(1), HasSubstr("2.400"));
-  EXPECT_THAT(log.row_line(1), HasSubstr("ten times too much? See that it is right"));
+  EXPECT_THAT(log.row_line(1), HasSubstr("gap found: ten times too much? The limit is 0.20 mm"));
   EXPECT_EQ(log.outcome(),
             "1 row goes into Log, of 1 check. 1 has a gap that can hardly be right: look at it, "
             "and tick what is right.");

@@ -306,7 +306,7 @@ class Previewer {
       reading.standing = Standing::unlikely;
       const bool large = slip == GapSlip::too_large;
       reading.why.push_back({large ? Say::bring_gap_large : Say::bring_gap_small,
-                             {word_for(column), *gap, large ? limits.max : limits.min}});
+                             {word_for(column), large ? limits.max : limits.min}});
     }
   }
 

@@ -436,10 +436,8 @@ constexpr Text texts[]{
          "Brought into Log: {0} {0?row|rows} of {1} {1?check|checks}. Undo takes them back in one "
          "step."},
     // Gaps that can hardly be right.
-    Text{Say::bring_gap_large,
-         "{0} {1}, at most {2} is allowed: ten times too much? See that it is right"},
-    Text{Say::bring_gap_small,
-         "{0} {1}, at least {2} is allowed: ten times too little? See that it is right"},
+    Text{Say::bring_gap_large, "{0}: ten times too much? The limit is {1}"},
+    Text{Say::bring_gap_small, "{0}: ten times too little? The limit is {1}"},
     Text{Say::bring_have_unlikely,
          "{0} {0?has|have} a gap that can hardly be right: look at {0?it|them}, and tick what is "
          "right."},
@@ -729,10 +727,11 @@ constexpr Text texts[]{
          "{0?it|them} on Recheck."},
     // ---- Readings that were off in the last round.
     Text{Say::reading_off_of, "{0} (off by {1})"},
-    Text{Say::readings_off,
-         "Do not order or fit a shim yet by the reading of {0}: after the last round {0?it was|they "
-         "were} not as predicted. First measure gap and shim again and enter both on Head; where "
-         "both read the same, press Take to the bench and say yes."},
+    Text{
+        Say::readings_off,
+        "Do not order or fit a shim yet by the reading of {0}: after the last round {0?it was|they "
+        "were} not as predicted. First measure gap and shim again and enter both on Head; where "
+        "both read the same, press Take to the bench and say yes."},
     Text{Say::readings_off_ask,
          "Do not order or fit a shim by a reading that was not as predicted after the last round, "
          "and is on Head still: {0}.\n\nWere gap and shim both measured again since, and do both "

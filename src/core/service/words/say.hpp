@@ -337,8 +337,8 @@ enum class Say {
   bring_from,    // the range, its file, the book
   bring_done,    // rows, checks
   // Gaps that can hardly be right.
-  bring_gap_large,      // of which column, the gap, the largest allowed
-  bring_gap_small,      // of which column, the gap, the smallest allowed
+  bring_gap_large,      // of which column, the largest allowed
+  bring_gap_small,      // of which column, the smallest allowed
   bring_have_unlikely,  // rows
   // ---- Fit.
   bench_no_plan,
