@@ -207,8 +207,8 @@ std::vector<Gathered::Row> Gathered::drift_rows() const {
     if (row.kind == "valve") return value == cylinder || value == side;
     if (row.kind == "box") return row.name == "drift";
     if (row.kind == "drawn") return true;
-    constexpr std::string_view settings[] = {"language", "half",          "unit",
-                                             "doubt",    "distance unit", "interval"};
+    constexpr std::string_view settings[] = {"language",      "half",     "unit", "doubt",
+                                             "distance unit", "interval", "check"};
     return row.kind == "setting" && std::ranges::find(settings, row.name) != std::end(settings);
   };
   std::vector<Row> rows;

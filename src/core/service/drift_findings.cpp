@@ -12,6 +12,7 @@
 #include "core/entries/entry_row.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/findings.hpp"
+#include "core/service/recheck.hpp"
 #include "core/values/bounds.hpp"
 #include "core/values/text.hpp"
 
@@ -82,7 +83,10 @@ class DriftFinder {
     std::vector<std::string> names;
     for (const auto& valve : service.valves) names.push_back(valve.name);
     found_.log = read_log(log, unit, names);
-    doubt_ = std::max(length_entered(service.doubt, unit).value_or(Length()), Length());
+    const auto doubt = length_entered(service.doubt, unit);
+    doubt_ = std::max(doubt.value_or(Length()), Length());
+    recheck_doubt_ = doubt && *doubt >= Length() ? *doubt : usual_doubt;
+    open_check_ = number_entered(service.check_number);
     for (const auto& valve : service.valves)
       found_.valves.push_back(
           {.side = valve.side, .limits = limits_of(service.of(valve.side), unit)});
@@ -163,6 +167,13 @@ class DriftFinder {
                                                                          : row.distance;
   }
 
+  // In a check of which another round is open: not as predicted, so that it is this gap that the
+  // round is for. Once the check is closed, somebody has said why it may stay so.
+  bool is_to_be_measured_anew(const LogRow& row) const {
+    return open_check_ && static_cast<double>(row.check) == *open_check_ && row.predicted &&
+           row.gap_left && !is_within_doubt_of_both(*row.gap_left - *row.predicted, recheck_doubt_);
+  }
+
   // Found over the shim found, and left over the shim fitted.
   void follow(const LogRow& row, std::size_t valve, Followed& followed,
               std::set<double>& distances) {
@@ -171,7 +182,8 @@ class DriftFinder {
     const std::optional<double> distance = distance_of(row);
     if (!distance || std::abs(*distance) > largest_distance) return;
     const bool is_found = row.gap_found && row.shim_found && is_first_round(row);
-    const bool is_left = row.gap_left && row.shim_fitted && is_last_round(row);
+    const bool is_left =
+        row.gap_left && row.shim_fitted && is_last_round(row) && !is_to_be_measured_anew(row);
     if (is_found) followed.add(*distance, *row.gap_found, *row.shim_found);
     if (is_left) followed.add(*distance, *row.gap_left, *row.shim_fitted);
     if (is_found || is_left) distances.insert(*distance);
@@ -192,6 +204,8 @@ class DriftFinder {
 
   const Service& service_;
   Length doubt_;
+  Length recheck_doubt_;  // as Recheck has it
+  std::optional<double> open_check_;
   std::map<std::string, std::size_t> index_;  // of the valves by name
   // By check and valve: its first and last round. By check: its last round, and where that was.
   std::map<std::pair<std::int64_t, std::string>, std::pair<std::int64_t, std::int64_t>> rounds_;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MPL-2.0
 //
 // What the log of a book comes to, still as values: each valve's history, its drift, and when to
-// look again. It hangs on the log and on what Engine says of limits, doubt and distance; never on
-// the readings of the check that is under way.
+// look again. It hangs on the log, on what Engine says of limits, doubt and distance, and on which
+// check is in another round; never on the readings of the check that is under way.
 #pragma once
 
 #include <optional>
