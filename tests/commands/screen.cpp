@@ -111,8 +111,11 @@ void Screen::focus(const std::string& title) const {
 }
 
 std::string Screen::title_of_focused() const {
+  office::Process asked({"xdotool", "getwindowfocus", "getwindowname"}, {{"DISPLAY", display_}},
+                        folder_ / "tool.log");
+  if (asked.wait_for(20s) != 0) return {};  // it went while it was asked
   // The log keeps what every tool said: the title is its last line.
-  const std::string said = run({"xdotool", "getwindowfocus", "getwindowname"});
+  const std::string said = asked.output();
   const std::size_t end = said.find_last_not_of('\n') + 1;
   const std::size_t before = said.substr(0, end).rfind('\n');
   const std::size_t begin = before == std::string::npos ? 0 : before + 1;

@@ -32,6 +32,7 @@ class Screen {
   // The window whose title holds these words: gives it the focus; fills the screen with it.
   void focus(const std::string& title) const;
   void maximize(const std::string& title) const;
+  // Blank where that window is just going.
   std::string title_of_focused() const;
 
  private:
