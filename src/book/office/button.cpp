@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: MPL-2.0
 #include <algorithm>
-#include <cstdint>
-
 #include <com/sun/star/awt/Point.hpp>
 #include <com/sun/star/awt/Size.hpp>
 #include <com/sun/star/awt/XControlModel.hpp>
@@ -10,6 +8,7 @@
 #include <com/sun/star/drawing/XDrawPagesSupplier.hpp>
 #include <com/sun/star/form/FormButtonType.hpp>
 #include <com/sun/star/sheet/XCellRangeAddressable.hpp>
+#include <cstdint>
 
 #include "book/office/sheet.hpp"
 

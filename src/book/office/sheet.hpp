@@ -68,9 +68,9 @@ class Sheet {
   // A number from 0 to 1 is shown as a bar of this colour instead.
   void bar(At at, std::int32_t colour);
 
-  // A push button in the cells, at their right end, that runs a command by its URL; it stays off
-  // paper, and leaves room above, below and beside it. It works once
-  // the book has left design mode (book.cpp).
+  // A push button in the cells, at their left or right end, that runs a command by its URL. It
+  // stays off paper and leaves room above, below and beside it. It works once the book has left
+  // design mode (book.cpp).
   void button(const Area& area, std::string_view words, std::string_view url, bool at_left = false);
 
   // Text and style in one; merged where the area has more than one cell.

@@ -3,7 +3,6 @@
 // Writes a sheet's box sentence by sentence: what several boxes say alike.
 #pragma once
 
-#include <initializer_list>
 #include <string>
 #include <utility>
 #include <vector>
