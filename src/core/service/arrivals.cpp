@@ -157,8 +157,7 @@ ArrivalVerdict arrival_verdict(const ArrivalFindings& shim, const Findings& foun
 
 bool differs_from_its_mark(const ArrivalFindings& shim, Length allowed) {
   if (shim.state != ArrivalState::arrived) return false;
-  const auto trust = trust_in(shim.marked, shim.measured, allowed);
-  return trust == Trust::thinner || trust == Trust::thicker;
+  return differs_from_mark(trust_in(shim.marked, shim.measured, allowed));
 }
 
 bool is_anything_ordered(const Findings& found) {

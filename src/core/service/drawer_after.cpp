@@ -8,6 +8,7 @@
 #include "core/service/arrivals.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/entry_value.hpp"
+#include "core/service/rules.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -113,8 +114,8 @@ bool is_fitted(const std::vector<FittedArrival>& fitted, std::size_t row) {
 MovedShim with_its_mark(MovedShim shim, const Service& service, const Findings& found) {
   for (std::size_t i = 0; i < found.valves.size(); ++i) {
     const ValveFindings& valve = found.valves[i];
-    const bool differs = valve.trust == Trust::thinner || valve.trust == Trust::thicker;
-    if (service.valves[i].name == shim.valve && differs && valve.shim == shim.size)
+    if (service.valves[i].name == shim.valve && differs_from_mark(valve.trust) &&
+        valve.shim == shim.size)
       shim.marked = valve.marked;
   }
   return shim;

@@ -37,6 +37,10 @@ bool stays_outside(const ValvePlan& plan) {
   return plan.left_outside || plan.fitted_outside || plan.action == Action::none;
 }
 
+bool differs_from_mark(const std::optional<Trust>& trust) {
+  return trust == Trust::thinner || trust == Trust::thicker;
+}
+
 bool are_far_apart(std::optional<Length> marked, std::optional<Length> measured, Length allowed) {
   if (!marked || !measured) return false;
   const Length difference = abs(*marked - *measured);

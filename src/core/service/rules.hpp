@@ -41,6 +41,9 @@ bool is_to_be_measured_again(const ValveFindings& valve, State then);
 // nearest is fitted.
 bool stays_outside(const ValvePlan& plan);
 
+// It measures otherwise than its mark says, by more than is allowed (trust_in).
+bool differs_from_mark(const std::optional<Trust>& trust);
+
 // Micrometer and mark are too far apart for one of them not to be wrong.
 bool are_far_apart(std::optional<Length> marked, std::optional<Length> measured, Length allowed);
 bool is_far_apart(const ValveFindings& valve, Length allowed);

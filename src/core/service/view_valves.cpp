@@ -205,7 +205,7 @@ ShownTable show_cards(const Service& service, const Findings& found) {
     put("gap label", stop ? teller.say(Say::gap_at_stop, {static_cast<std::int64_t>(*stop)})
                           : teller.say(Say::gap));
     put("shim is", trust_in_words(valve, teller));
-    put("shim odd", yes_if(valve.trust == Trust::thinner || valve.trust == Trust::thicker));
+    put("shim odd", yes_if(differs_from_mark(valve.trust)));
   }
   return table;
 }
