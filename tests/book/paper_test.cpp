@@ -22,6 +22,7 @@
 #include "job.hpp"
 #include "on_sheets.hpp"
 #include "open_book.hpp"
+#include "printed_pages.hpp"
 #include "the_book.hpp"
 
 namespace shimwright::tests {
@@ -33,32 +34,24 @@ using book::to_office;
 using book::recheck_place::at;
 using book::recheck_place::Column;
 
-// What a command prints. Throws where it fails.
-std::string printed_by(const std::vector<std::string>& command) {
-  const auto file = the_office().profile().folder() / "printed.txt";
-  std::filesystem::remove(file);
-  office::Process process(command, {}, file);
-  const auto code = process.wait_for(std::chrono::seconds(60));
-  if (code != 0) throw std::runtime_error("failed: " + command.front());
-  std::ostringstream text;
-  text << std::ifstream(file).rdbuf();
-  return text.str();
-}
-
 class Paper {
  public:
-  explicit Paper(const OpenBook& book) : file_(the_office().profile().folder() / "paper.pdf") {
-    book.save(file_, "calc_pdf_Export");
+  explicit Paper(const OpenBook& book) {
+    const auto file = the_office().profile().folder() / "paper.pdf";
+    book.save(file, "calc_pdf_Export");
+    pages_ = printed_pages(file);
   }
 
-  int pages() const { return std::stoi(fact("Pages", {})); }
+  int pages() const { return static_cast<int>(pages_.size()); }
+  const PrintedPage& page(int number) const { return pages_.at(number - 1); }  // from 1
+  const std::string& text(int number) const { return page(number).text; }
 
   // By the sheet's name in the foot.
   std::vector<int> pages_of(std::string_view sheet) const {
     const std::regex foot("(^|\n) *" + std::string(sheet) + "  .*printed ");
     std::vector<int> found;
-    for (int page = 1; page <= pages(); ++page)
-      if (std::regex_search(text(page), foot)) found.push_back(page);
+    for (int number = 1; number <= pages(); ++number)
+      if (std::regex_search(text(number), foot)) found.push_back(number);
     return found;
   }
 
@@ -66,57 +59,15 @@ class Paper {
   std::string feet() const {
     const std::regex foot("(^|\n) *([A-Z][a-z ]+?)  .*printed ");
     std::string all;
-    for (int page = 1; page <= pages(); ++page) {
-      const std::string words = text(page);
+    for (const PrintedPage& page : pages_) {
       std::smatch found;
-      all += std::regex_search(words, found, foot) ? found.str(2) + ", " : "?, ";
+      all += std::regex_search(page.text, found, foot) ? found.str(2) + ", " : "?, ";
     }
     return all;
   }
 
-  struct Size {
-    double width;
-    double height;
-  };
-  Size size(int page) const {  // in points
-    const std::string number = std::to_string(page);
-    std::istringstream words(fact("Page +" + number + " size", {"-f", number, "-l", number}));
-    Size size{};
-    std::string times;
-    words >> size.width >> times >> size.height;
-    return size;
-  }
-
-  // Of the words on the page. Their boxes are given from 0.95 above the line to 0.35 below it.
-  double smallest_letters_pt(int page) const {
-    constexpr double box_of_one_pt = 1.3;
-    const std::string number = std::to_string(page);
-    const std::string all =
-        printed_by({"pdftotext", "-bbox", "-f", number, "-l", number, file_.string(), "-"});
-    const std::regex word("yMin=\"([^\"]*)\" xMax=\"[^\"]*\" yMax=\"([^\"]*)\"");
-    double smallest = 1000;
-    for (std::sregex_iterator i(all.begin(), all.end(), word), end; i != end; ++i)
-      smallest = std::min(smallest, std::stod((*i)[2]) - std::stod((*i)[1]));
-    return smallest / box_of_one_pt;
-  }
-
-  std::string text(int page) const {
-    const std::string number = std::to_string(page);
-    return printed_by({"pdftotext", "-layout", "-f", number, "-l", number, file_.string(), "-"});
-  }
-
  private:
-  std::string fact(const std::string& name, std::vector<std::string> which) const {
-    which.insert(which.begin(), "pdfinfo");
-    which.push_back(file_.string());
-    const std::string all = printed_by(which);
-    std::smatch found;
-    if (!std::regex_search(all, found, std::regex(name + ": +(.*)")))
-      throw std::runtime_error("no " + name + " in: " + all);
-    return found[1];
-  }
-
-  std::filesystem::path file_;
+  std::vector<PrintedPage> pages_;
 };
 
 int printed_sheets(const OpenBook& book) {
@@ -133,7 +84,7 @@ int printed_sheets(const OpenBook& book) {
 constexpr double points_a_mm = 72 / 25.4;
 
 void expect_a4(const Paper& paper, int page, bool landscape) {
-  const Paper::Size size = paper.size(page);
+  const PrintedPage& size = paper.page(page);
   EXPECT_NEAR(size.width, (landscape ? 297 : 210) * points_a_mm, 1) << "page " << page;
   EXPECT_NEAR(size.height, (landscape ? 210 : 297) * points_a_mm, 1) << "page " << page;
 }
@@ -149,7 +100,7 @@ void expect_sheets_on_one_page_each(const OpenBook& book) {
   int page = 0;
   for (const std::string_view sheet : faces) {
     ++page;
-    const Paper::Size size = paper.size(page);
+    const PrintedPage& size = paper.page(page);
     expect_a4(paper, page, size.width > size.height);
     if (const auto due = landscape.find(sheet); due != landscape.end()) {
       EXPECT_EQ(size.width > size.height, due->second) << sheet;
@@ -169,8 +120,9 @@ TEST(Paper, has_letters_of_seven_points_or_more) {
     for (const std::string_view sheet : {book::sheet_name::read_me, book::sheet_name::shims,
                                          book::sheet_name::plan, book::sheet_name::recheck}) {
       const auto page = static_cast<int>(std::ranges::find(faces, sheet) - std::begin(faces)) + 1;
-      EXPECT_GE(paper.smallest_letters_pt(page), 7) << sheet << " of " << what;
-      std::cout << sheet << " of " << what << ": " << paper.smallest_letters_pt(page) << " pt\n";
+      EXPECT_GE(paper.page(page).smallest_letters_pt(), 7) << sheet << " of " << what;
+      std::cout << sheet << " of " << what << ": " << paper.page(page).smallest_letters_pt()
+                << " pt\n";
     }
   };
   expect_large(OpenBook(the_office(), template_file()), "an empty book");
@@ -269,7 +221,7 @@ TEST(Paper, of_plan_for_32_valves_is_one_page_in_letters_of_seven_points) {
   for (int page = 1; page <= paper.pages(); ++page) {
     if (paper.text(page).find("Valve by valve; lengths in mm") == std::string::npos) continue;
     ++pages;
-    EXPECT_GE(paper.smallest_letters_pt(page), 7);
+    EXPECT_GE(paper.page(page).smallest_letters_pt(), 7);
     for (const char* valve : {"1 EX L", "8 IN R", "total"})
       EXPECT_NE(paper.text(page).find(valve), std::string::npos) << valve;
   }
@@ -295,7 +247,7 @@ TEST(Paper, of_recheck_is_one_page_up_to_48_valves) {
     EXPECT_NE(text.find(name_of(valve, places.layout)), std::string::npos);
   EXPECT_EQ(text.find("###"), std::string::npos) << text;
   constexpr double smallest_pt = 5.3;
-  EXPECT_GE(paper.smallest_letters_pt(pages.front()), smallest_pt);
+  EXPECT_GE(paper.page(pages.front()).smallest_letters_pt(), smallest_pt);
 }
 
 EngineLayout five_valves_a_cylinder() {
@@ -334,7 +286,7 @@ TEST(Paper, of_the_measuring_sheet_is_one_page_in_full_size_on_a4_and_on_letter)
       for (const int page : pages) {
         const std::string text = paper.text(page);
         constexpr double smallest_pt = 8.5;
-        EXPECT_NEAR(paper.smallest_letters_pt(page), smallest_pt, 0.1);
+        EXPECT_NEAR(paper.page(page).smallest_letters_pt(), smallest_pt, 0.1);
         for (const ValveId& valve : places.valves)
           EXPECT_NE(text.find(name_of(valve, layout)), std::string::npos) << name_of(valve, layout);
         EXPECT_NE(text.find("Then type all of it into Head."), std::string::npos) << text;
@@ -372,7 +324,7 @@ TEST(Paper, of_plan_and_fit_for_48_valves_has_the_heads_of_its_lists_on_every_pa
     for (const int page : {of_plan[0], of_plan[1]}) {
       EXPECT_TRUE(std::regex_search(paper.text(page), std::regex("valve +gap")))
           << paper.text(page);
-      EXPECT_GE(paper.smallest_letters_pt(page), 7) << "page " << page;
+      EXPECT_GE(paper.page(page).smallest_letters_pt(), 7) << "page " << page;
     }
     const auto of_fit = paper.pages_of(book::sheet_name::fit);
     ASSERT_EQ(of_fit.size(), 2U);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MPL-2.0
 //
-// Every kind of layout a book can be built for, from one cylinder to sixteen. A PDF of each book
+// Every kind of layout a book can be built for, from one cylinder to sixteen. A PDF of each Head
 // stays under build/screens/layouts, to be looked at.
 #include <gtest/gtest.h>
 
@@ -20,7 +20,6 @@
 #include <com/sun/star/text/XText.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <filesystem>
-#include <fstream>
 #include <memory>
 #include <regex>
 #include <set>
@@ -28,13 +27,13 @@
 #include <string>
 #include <vector>
 
+#include "../book/printed_pages.hpp"
 #include "book/office/sheet.hpp"
 #include "book/places.hpp"
 #include "builder/builder.hpp"
 #include "commands/request.hpp"
 #include "core/engine/presets.hpp"
 #include "office/office.hpp"
-#include "office/process.hpp"
 
 namespace shimwright::commands {
 namespace {
@@ -43,6 +42,8 @@ namespace css = com::sun::star;
 using book::as;
 using book::Ref;
 using book::to_office;
+using tests::PrintedPage;
+using tests::PrintedWord;
 using Document = Ref<css::sheet::XSpreadsheetDocument>;
 
 EngineLayout layout(Arrangement arrangement, int cylinders, int exhaust, int inlet) {
@@ -154,45 +155,19 @@ std::vector<std::string> formulas_in(const Document& document) {
   return formulas;
 }
 
-void keep_pdf(const Document& document, const std::filesystem::path& file) {
-  css::uno::Sequence<css::beans::PropertyValue> how(1);
+// Head's pages, which stay to be looked at, and the one behind them.
+std::vector<PrintedPage> print_head(const Document& document, const std::filesystem::path& file) {
+  css::uno::Sequence<css::beans::PropertyValue> which(1);
+  which.getArray()[0].Name = to_office("PageRange");
+  which.getArray()[0].Value <<= to_office("3-4");
+  css::uno::Sequence<css::beans::PropertyValue> how(2);
   how.getArray()[0].Name = to_office("FilterName");
   how.getArray()[0].Value <<= to_office("calc_pdf_Export");
+  how.getArray()[1].Name = to_office("FilterData");
+  how.getArray()[1].Value <<= which;
   std::filesystem::create_directories(file.parent_path());
   as<css::frame::XStorable>(document)->storeToURL(to_office(office::url_of(file)), how);
-}
-
-// What a command prints. Throws where it fails.
-std::string printed_by(const std::vector<std::string>& command, const std::filesystem::path& file) {
-  office::Process process(command, {}, file);
-  if (process.wait_for(std::chrono::seconds(60)) != 0)
-    throw std::runtime_error("failed: " + command.front());
-  std::ostringstream text;
-  text << std::ifstream(file).rdbuf();
-  std::filesystem::remove(file);
-  return text.str();
-}
-
-struct PrintedWord {
-  double left;
-  double top;
-  double bottom;
-  std::string text;
-};
-
-// The words of a page, in reading order.
-std::vector<PrintedWord> words_on(const std::filesystem::path& pdf, int page) {
-  const std::string number = std::to_string(page);
-  std::filesystem::path out = pdf;
-  out.replace_extension(".txt");
-  const std::string all =
-      printed_by({"pdftotext", "-bbox", "-f", number, "-l", number, pdf.string(), "-"}, out);
-  const std::regex word(
-      "<word xMin=\"([^\"]*)\" yMin=\"([^\"]*)\" xMax=\"[^\"]*\" yMax=\"([^\"]*)\">([^<]*)<");
-  std::vector<PrintedWord> words;
-  for (std::sregex_iterator i(all.begin(), all.end(), word), end; i != end; ++i)
-    words.push_back({std::stod((*i)[1]), std::stod((*i)[2]), std::stod((*i)[3]), (*i)[4]});
-  return words;
+  return tests::printed_pages(file);
 }
 
 bool is_on(const std::vector<PrintedWord>& words, std::string_view word) {
@@ -225,18 +200,18 @@ TEST_P(Layouts, a_book_is_built_and_answers_for_every_valve) {
   const auto pdf = std::filesystem::path(PICTURES) / "layouts" /
                    (layout.name + " (" + std::to_string(layout.exhaust_valves) + "+" +
                     std::to_string(layout.inlet_valves) + ").pdf");
-  keep_pdf(document, pdf);
+  const std::vector<PrintedPage> pages = print_head(document, pdf);
   as<css::util::XCloseable>(document)->close(true);
-  // Head's pages: the first has the key, the last the words about the crank, and no page follows.
-  const int last = places.head.second_page_row > 0 ? 4 : 3;
+  // The first of Head's pages has the key, the last the words about the crank, and no page follows.
+  const bool two = places.head.second_page_row > 0;
   const auto cards_before = std::ranges::count_if(places.head.cards, [&](const book::Card& card) {
-    return last == 3 || card.corner.row < places.head.second_page_row;
+    return !two || card.corner.row < places.head.second_page_row;
   });
-  expect_whole_cards(words_on(pdf, 3), cards_before);
-  if (last == 4) expect_whole_cards(words_on(pdf, 4), std::ssize(places.head.cards) - cards_before);
-  EXPECT_TRUE(is_on(words_on(pdf, 3), "unread"));
-  EXPECT_TRUE(is_on(words_on(pdf, last), "unread"));
-  EXPECT_TRUE(is_on(words_on(pdf, last), "Turn"));
+  expect_whole_cards(pages.at(0).words, cards_before);
+  if (two) expect_whole_cards(pages.at(1).words, std::ssize(places.head.cards) - cards_before);
+  EXPECT_TRUE(is_on(pages.at(0).words, "unread"));
+  EXPECT_TRUE(is_on(pages.at(two ? 1 : 0).words, "unread"));
+  EXPECT_TRUE(is_on(pages.at(two ? 1 : 0).words, "Turn"));
 }
 
 TEST_F(BuiltBooks, of_48_valves_hold_at_most_5000_formulas_and_no_matrix) {
@@ -283,7 +258,7 @@ TEST_P(Slips, are_told_on_head_in_full_above_the_key) {
   const EngineLayout& layout = GetParam();
   const Document document = book_of(layout, slips_for(layout));
   const auto pdf = std::filesystem::path(PICTURES) / "layouts" / ("slips, " + layout.name + ".pdf");
-  keep_pdf(document, pdf);
+  const auto words = print_head(document, pdf).at(0).words;
   const book::Places places(layout);
   const book::Area box = places.head.box();
   std::string told;
@@ -300,7 +275,6 @@ TEST_P(Slips, are_told_on_head_in_full_above_the_key) {
   // What finds no room is counted, and stands on Read me first.
   EXPECT_GE(lines, 5) << told;
 
-  const auto words = words_on(pdf, 3);
   const auto key = std::ranges::find(words, "unread", &PrintedWord::text);
   ASSERT_NE(key, words.end());
   const auto first = std::ranges::find(words, "\u2022", &PrintedWord::text);
