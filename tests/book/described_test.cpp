@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <iostream>
+#include <map>
 #include <set>
 #include <string>
 #include <tuple>
@@ -229,17 +230,19 @@ TEST(Plan, heads_its_columns_in_the_words_of_the_trade) {
 }
 
 TEST(Gathered, holds_every_entry_once) {
+  const SheetDescription workings = gathered().sheet();
+  std::map<std::pair<int, int>, Copies> copies;
+  for (const Field& cell : workings.fields)
+    if (const auto* copy = std::get_if<Copies>(&cell.content))
+      copies.emplace(std::pair(cell.where.from.column, cell.where.from.row), *copy);
   std::set<std::tuple<std::string, std::string, int>> known;
-  for_each_entry([&known](const auto& sheet, const Field& field, const Takes& entry) {
+  for_each_entry([&](const auto& sheet, const Field& field, const Takes& entry) {
     EXPECT_TRUE(known.emplace(entry.kind, entry.name, entry.value).second);
     const At at = gathered().entry(entry.kind, entry.name, entry.value);
-    for (const Field& cell : gathered().sheet().fields)
-      if (cell.where.from == at) {
-        const auto* copy = std::get_if<Copies>(&cell.content);
-        ASSERT_NE(copy, nullptr);
-        EXPECT_EQ(copy->sheet, sheet.name);
-        EXPECT_EQ(copy->at, field.where.from);
-      }
+    const auto copy = copies.find({at.column, at.row});
+    ASSERT_NE(copy, copies.end());
+    EXPECT_EQ(copy->second.sheet, sheet.name);
+    EXPECT_EQ(copy->second.at, field.where.from);
   });
 }
 

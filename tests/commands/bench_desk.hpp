@@ -51,12 +51,7 @@ class BenchAtTheDesk : public NewBook {
  protected:
   explicit BenchAtTheDesk(EngineLayout layout = inline_four()) : places(std::move(layout)) {}
 
-  void SetUp() override {
-    const Window window = ask();
-    fill_in(window);
-    document_ = make(window);
-    screen_->focus(title_of(document_));
-  }
+  void SetUp() override { document_ = usual_book(); }
   void TearDown() override {
     for (const char* title : {take_title, clear_title, order_title})
       while (const auto box = window_titled(*office_, title)) {

@@ -2,7 +2,6 @@
 //
 // Close this check at the desk: a whole check, another round of it, what is refused and what is
 // asked, with Undo, and the log after saving.
-#include <chrono>
 #include <com/sun/star/container/XNamed.hpp>
 #include <com/sun/star/document/XUndoManagerSupplier.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
@@ -12,7 +11,6 @@
 #include <com/sun/star/sheet/XNamedRanges.hpp>
 #include <com/sun/star/sheet/XSpreadsheetView.hpp>
 #include <filesystem>
-#include <iostream>
 
 #include "../book/on_sheets.hpp"
 #include "bench_desk.hpp"
@@ -196,32 +194,18 @@ TEST_F(CloseAtTheDesk, puts_a_whole_check_on_record_and_gives_it_back_by_undo) {
   for (const auto sheet : {on_head, on_shims, on_fit, on_recheck}) EXPECT_TRUE(is_protected(sheet));
   screen_->picture(PICTURES "/close-log.png");
   const auto after = all_entries();
-  auto seconds = [start = std::chrono::steady_clock::now()]() mutable {
-    const auto now = std::chrono::steady_clock::now();
-    const std::chrono::duration<double> took = now - start;
-    start = now;
-    return took.count();
-  };
   screen_->focus(title_of(document_));
-  seconds();
   screen_->press("ctrl+z");
   EXPECT_TRUE(comes_true([&] { return all_entries() == before; })) << "one step";
-  const double undoing = seconds();
   EXPECT_EQ(logged(0, LogColumn::valve), "");
   EXPECT_EQ(cell(on_log, log_place::first)->getType(), css::table::CellContentType_EMPTY);
   EXPECT_EQ(cell(on_fit, FitMap::taken)->getType(), css::table::CellContentType_TEXT);
   EXPECT_EQ(sheet_in_sight(), on_recheck) << "where the person stood";
-  seconds();
   screen_->press("ctrl+y");
   EXPECT_TRUE(comes_true([&] { return all_entries() == after; }));
-  const double redoing = seconds();
   EXPECT_NE(logged(0, LogColumn::valve), "");
   EXPECT_EQ(cell(on_fit, FitMap::taken)->getType(), css::table::CellContentType_EMPTY);
   EXPECT_EQ(sheet_in_sight(), on_log) << "as after the command";
-  EXPECT_LT(undoing, 20);
-  EXPECT_LT(redoing, 20);
-  std::cout << "a check of 16 valves: undone in " << undoing << " s, redone in " << redoing
-            << " s\n";
 }
 
 // Data > Calculate > AutoCalculate.

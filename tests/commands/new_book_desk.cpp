@@ -4,9 +4,11 @@
 #include <com/sun/star/awt/XCallback.hpp>
 #include <com/sun/star/awt/XRequestCallback.hpp>
 #include <com/sun/star/awt/XWindow2.hpp>
+#include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/container/XNameAccess.hpp>
 #include <com/sun/star/frame/XDesktop.hpp>
 #include <com/sun/star/frame/XModel.hpp>
+#include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/frame/XTitle.hpp>
 #include <com/sun/star/table/XCellRange.hpp>
 #include <com/sun/star/text/XText.hpp>
@@ -16,6 +18,7 @@
 #include <future>
 #include <rtl/ref.hxx>
 #include <stdexcept>
+#include <utility>
 
 namespace shimwright::tests {
 namespace {
@@ -35,6 +38,16 @@ class Turn : public cppu::WeakImplHelper1<css::awt::XCallback> {
   std::promise<void> come_;
 };
 
+css::uno::Sequence<css::beans::PropertyValue> arguments(
+    const std::vector<std::pair<const char*, css::uno::Any>>& all) {
+  css::uno::Sequence<css::beans::PropertyValue> made(static_cast<sal_Int32>(all.size()));
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    made.getArray()[i].Name = to_office(all[i].first);
+    made.getArray()[i].Value = all[i].second;
+  }
+  return made;
+}
+
 bool is_shown(const Reference<css::sheet::XSpreadsheetDocument>& document) {
   const auto controller =
       Reference<css::frame::XModel>(document, UNO_QUERY_THROW)->getCurrentController();
@@ -49,6 +62,7 @@ bool is_shown(const Reference<css::sheet::XSpreadsheetDocument>& document) {
 std::optional<Screen> NewBook::screen_;
 std::optional<office::Office> NewBook::office_;
 NewBook::Document NewBook::sheet_;
+std::optional<std::string> NewBook::usual_book_url_;
 
 void NewBook::SetUpTestSuite() { start({}); }
 
@@ -65,6 +79,7 @@ void NewBook::start(office::Settings settings) {
 // Whatever a test left: an interface of an office that is gone must not outlive it.
 void NewBook::TearDownTestSuite() {
   sheet_.clear();
+  usual_book_url_.reset();
   office_.reset();
   screen_.reset();
 }
@@ -148,6 +163,29 @@ NewBook::Document NewBook::make(const Window& dialog) {
   dialog.press(make_button);
   EXPECT_TRUE(dialog_closes());
   return new_document();
+}
+
+NewBook::Document NewBook::usual_book() {
+  if (!usual_book_url_) {
+    const Window window = ask();
+    fill_in(window);
+    const Document made = make(window);
+    const std::string url = office::url_of(office_->profile().folder() / "usual.ods");
+    Reference<css::frame::XStorable>(made, UNO_QUERY_THROW)
+        ->storeToURL(to_office(url),
+                     arguments({{"FilterName", css::uno::Any(to_office("calc8"))}}));
+    usual_book_url_ = url;
+    screen_->focus(title_of(made));
+    return made;
+  }
+  const Document copy(
+      office_->desktop()->loadComponentFromURL(
+          to_office(*usual_book_url_), to_office("_blank"), 0,
+          arguments({{"AsTemplate", css::uno::Any(true)}, {"OnMainThread", css::uno::Any(true)}})),
+      UNO_QUERY_THROW);
+  wait_for_turn();
+  screen_->focus(title_of(copy));
+  return copy;
 }
 
 std::string NewBook::title_of(const Document& document) {

@@ -55,6 +55,10 @@ class NewBook : public testing::Test {
   // By the dialog's button.
   static Document make(const Window& dialog);
 
+  // A book of what fill_in() enters, in a window with the focus: the suite's first is made by the
+  // dialog, the others are copies of it, which are sooner there.
+  static Document usual_book();
+
   // Of its window.
   static std::string title_of(const Document& document);
   static std::string text_in(const Document& document, std::string_view sheet, book::At at);
@@ -66,6 +70,9 @@ class NewBook : public testing::Test {
   static std::optional<Screen> screen_;
   static std::optional<office::Office> office_;
   static Document sheet_;
+
+ private:
+  static std::optional<std::string> usual_book_url_;
 };
 
 }  // namespace shimwright::tests
