@@ -13,6 +13,7 @@
 #include "core/service/crank_findings.hpp"
 #include "core/service/entered.hpp"
 #include "core/service/entry_remarks.hpp"
+#include "core/service/listed_gaps.hpp"
 #include "core/service/readings_off.hpp"
 #include "core/service/rules.hpp"
 #include "core/service/steps_findings.hpp"
@@ -56,6 +57,7 @@ class Finder {
     tell_remarks_on_arrivals(service_, found_);
     found_.sizes = std::move(stock_.sizes);
     find_steps(service_, found_);
+    find_listed_gaps(service_, found_);
     return std::move(found_);
   }
 

@@ -98,6 +98,15 @@ struct ValvePlan {
   std::optional<Length> nearest_after;
 };
 
+// What the list on the bench comes to for a valve, by the entries of now (listed_gaps.hpp).
+struct ListedGap {
+  std::size_t valve = 0;  // index
+  // gap + shim - new shim, the shims as Head has them now, else as listed.
+  Length predicted;
+  bool is_in = false;    // the new shim, by the ticks
+  bool outside = false;  // beyond a limit, and no valve that may stay so with the nearest shim
+};
+
 struct Findings {
   Teller teller;
   Length doubt;
@@ -125,6 +134,9 @@ struct Findings {
   bool camshafts_out = false;
   std::optional<FittingSteps> steps;  // none without a plan, or where a valve is at no stop
   bool no_stop_for_work = false;
+
+  // Of the valves that get a shim by the list on the bench and whose gap is known, in their order.
+  std::vector<ListedGap> listed_gaps;
 
   std::vector<Remark> remarks;       // engine, head, shims, arrivals
   std::vector<Told> notes_on_shims;  // worth knowing there, with nothing to be mended

@@ -35,7 +35,7 @@ template <class Condition>
 std::vector<std::string> listed_where(const Service& service, const Findings& found,
                                       Condition condition) {
   std::vector<std::string> names;
-  for (const ListedGap& gap : listed_gaps(service, found))
+  for (const ListedGap& gap : found.listed_gaps)
     if (condition(gap)) names.push_back(service.valves[gap.valve].name);
   return names;
 }
@@ -44,8 +44,8 @@ bool has_no_gap(const ListedGap& gap) { return gap.is_in && gap.predicted <= Len
 
 }  // namespace
 
-std::vector<ListedGap> listed_gaps(const Service& service, const Findings& found) {
-  std::vector<ListedGap> gaps;
+void find_listed_gaps(const Service& service, Findings& found) {
+  found.listed_gaps.clear();
   for (std::size_t i = 0; i < service.valves.size(); ++i) {
     const ValveFindings& valve = found.valves[i];
     const auto& limits = found.of(service.valves[i].side).limits;
@@ -61,15 +61,15 @@ std::vector<ListedGap> listed_gaps(const Service& service, const Findings& found
     const auto in = size_listed_in(*last, service, found);
     if (!out || !in) continue;
     const Length predicted = clearance_after(*valve.gap, *out, *in);
-    gaps.push_back({i, predicted, is_ticked(*last),
-                    stays_outside_by(predicted, valve, *limits, found.question.rules.nearest)});
+    found.listed_gaps.push_back(
+        {i, predicted, is_ticked(*last),
+         stays_outside_by(predicted, valve, *limits, found.question.rules.nearest)});
   }
-  return gaps;
 }
 
 std::string no_gap_in_words(const Service& service, const Findings& found) {
   std::vector<std::string> valves;
-  for (const ListedGap& gap : listed_gaps(service, found)) {
+  for (const ListedGap& gap : found.listed_gaps) {
     if (!has_no_gap(gap)) continue;
     const ValveFindings& valve = found.valves[gap.valve];
     const auto& limits = found.of(service.valves[gap.valve].side).limits;

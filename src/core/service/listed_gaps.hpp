@@ -3,9 +3,11 @@
 // What the list on the bench comes to by the entries of now. It stands still, but a shim may turn
 // out to be of another size once it is out and measured: then the list's shims may leave a valve
 // out of its limits, or with no gap at all, which holds it open.
+//
+// A new gap on Recheck is no part of that. Nobody knows whether it was typed before or after the
+// shim went in, so it never takes back the warning that a valve is held open.
 #pragma once
 
-#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -13,17 +15,8 @@
 
 namespace shimwright {
 
-struct ListedGap {
-  std::size_t valve = 0;  // index
-  // gap + shim - new shim, the shims as Head has them now, else as listed.
-  Length predicted;
-  bool is_in = false;    // the new shim, by the ticks
-  bool outside = false;  // beyond a limit, and no valve that may stay so with the nearest shim
-};
-
-// The valves that get a shim by the list and whose gap is known, in the order of the valves. Time
-// grows with valves times steps.
-std::vector<ListedGap> listed_gaps(const Service& service, const Findings& found);
+// Fills listed_gaps of `found`, in which the valves are read. Time grows with valves times steps.
+void find_listed_gaps(const Service& service, Findings& found);
 
 // Valves that have no gap over the shim that is in: what not to do, and which shim serves, as a
 // sentence. Blank where there is none.
