@@ -281,6 +281,8 @@ TEST_F(Recheck, wants_another_round_for_a_valve_off_or_outside_unless_it_is_left
   left("1 EX L", 0.21);
   EXPECT_FALSE(wants_another_round(valve("1 EX L")));
   left("1 EX L", 0.24);
+  EXPECT_TRUE(is_off_without_reason(valve("1 EX L")));
+  EXPECT_FALSE(is_outside_without_reason(valve("1 EX L")));
   EXPECT_TRUE(wants_another_round(valve("1 EX L")));
   left("1 EX L", 0.24, "cold morning");
   EXPECT_EQ(valve("1 EX L").left_open, "cold morning");
@@ -289,6 +291,8 @@ TEST_F(Recheck, wants_another_round_for_a_valve_off_or_outside_unless_it_is_left
   book.gap("2 EX L", 0.30);
   left("2 EX L", 0.30);
   EXPECT_EQ(verdict("2 EX L"), as_predicted);
+  EXPECT_FALSE(is_off_without_reason(valve("2 EX L")));
+  EXPECT_TRUE(is_outside_without_reason(valve("2 EX L")));
   EXPECT_TRUE(wants_another_round(valve("2 EX L")));
 }
 

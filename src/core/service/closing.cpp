@@ -134,10 +134,10 @@ class Closer {
                         valve.recheck.verdict != RecheckVerdict::unreadable;
                }));
     refuse_for(Say::close_off, names_where([](const ValveAtClose& valve) {
-                 return valve.is_off() && !valve.is_left_open();
+                 return is_off_without_reason(valve.recheck);
                }));
     refuse_for(Say::close_outside, names_where([](const ValveAtClose& valve) {
-                 return valve.recheck.outside && !valve.is_left_open();
+                 return is_outside_without_reason(valve.recheck);
                }));
     if (closing_.refusals.size() > before)
       refuse({service_.bench.empty() ? Say::close_say_why : Say::close_round_or_say_why});

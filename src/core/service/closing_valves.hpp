@@ -16,10 +16,11 @@ struct ValveAtClose {
   bool touched = false;  // its shim was out, or its camshaft
 
   bool is_measured() const { return recheck.gap_now.has_value(); }
-  bool is_off() const { return recheck.verdict == RecheckVerdict::off; }
   // The person said why it may stay as it is.
   bool is_left_open() const { return !recheck.left_open.empty(); }
-  bool is_in_order() const { return is_measured() && !is_off() && !recheck.outside; }
+  bool is_in_order() const {
+    return is_measured() && recheck.verdict != RecheckVerdict::off && !recheck.outside;
+  }
 };
 
 // In the order of the valves.

@@ -140,7 +140,7 @@ class Words {
   void add_readings_off() {
     std::vector<std::string> off;
     for (const ValveAtClose& valve : valves_)
-      if (valve.is_off() && !valve.is_left_open()) off.push_back(valve.name);
+      if (is_off_without_reason(valve.recheck)) off.push_back(valve.name);
     add_names(Say::close_measure_first, off);
   }
 

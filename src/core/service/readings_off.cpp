@@ -47,7 +47,7 @@ std::string readings_off_written(const std::vector<ValveRecheck>& valves) {
   std::string text;
   bool any = false;
   for (const ValveRecheck& valve : valves) {
-    const bool is_off = valve.verdict == RecheckVerdict::off && valve.left_open.empty();
+    const bool is_off = is_off_without_reason(valve);
     any = any || is_off;
     text += text.empty() ? "" : " ";
     text += is_off ? kept(valve.gap_left) + "/" + kept(valve.shim_fitted) + "/" + kept(valve.off)

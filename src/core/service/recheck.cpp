@@ -143,8 +143,16 @@ bool is_within_doubt_of_both(Length difference, Length doubt) {
   return d * d <= 2 * u * u;
 }
 
+bool is_off_without_reason(const ValveRecheck& valve) {
+  return valve.verdict == RecheckVerdict::off && valve.left_open.empty();
+}
+
+bool is_outside_without_reason(const ValveRecheck& valve) {
+  return valve.outside && valve.left_open.empty();
+}
+
 bool wants_another_round(const ValveRecheck& valve) {
-  return (valve.verdict == RecheckVerdict::off || valve.outside) && valve.left_open.empty();
+  return is_off_without_reason(valve) || is_outside_without_reason(valve);
 }
 
 }  // namespace shimwright

@@ -64,7 +64,13 @@ Length doubt_of_both(Length doubt);
 // No further from nought than the doubt of both readings, exactly.
 bool is_within_doubt_of_both(Length difference, Length doubt);
 
-// The valve is off or beyond a limit and nobody said why it may stay so: it wants another round.
+// Its new gap is not as predicted, and nobody said why it may stay so.
+bool is_off_without_reason(const ValveRecheck& valve);
+
+// Its gap is beyond a limit, and nobody said why it may stay so.
+bool is_outside_without_reason(const ValveRecheck& valve);
+
+// Either of these.
 bool wants_another_round(const ValveRecheck& valve);
 
 }  // namespace shimwright

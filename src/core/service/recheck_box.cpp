@@ -49,11 +49,9 @@ class RecheckBox {
       return valve.outside && (is_of_all || valve.gap_left);
     };
     box_.add_valves(Mood::loud, Say::recheck_outside, valves_where([&](const ValveRecheck& valve) {
-                      return is_outside(valve) && valve.left_open.empty();
+                      return is_outside(valve) && is_outside_without_reason(valve);
                     }));
-    box_.add_valves(Mood::remark, Say::recheck_off, valves_where([](const ValveRecheck& valve) {
-                      return valve.verdict == RecheckVerdict::off && valve.left_open.empty();
-                    }));
+    box_.add_valves(Mood::remark, Say::recheck_off, valves_where(is_off_without_reason));
     box_.add_valves(Mood::remark, Say::recheck_left, valves_where([&](const ValveRecheck& valve) {
                       return (is_outside(valve) || valve.verdict == RecheckVerdict::off) &&
                              !valve.left_open.empty();
