@@ -39,7 +39,7 @@ TEST_F(ToldBook, counts_on_read_me_first_what_is_amiss_and_what_stays_out_of_lim
   book.recalculate();
   EXPECT_EQ(counted("valves still out of limits"), "1");
   EXPECT_EQ(counted("remarks on the entries"), "1");
-  EXPECT_TRUE(book.tells(on_plan, "Still out of limits: 1 EX L, left alone, as entered on Head."));
+  EXPECT_TRUE(book.tells(on_plan, "Still reading out of limits: 1 EX L, left alone, as entered."));
 }
 
 TEST_F(ToldBook, says_where_columns_are_entered_how_to_paste) {

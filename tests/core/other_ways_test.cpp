@@ -109,6 +109,15 @@ TEST(OtherWays, doubt_and_unread_valves_are_counted_apart) {
   EXPECT_EQ(sum_by(question, WayKind::as_chosen), (PlanSum{.in_doubt = 1, .from_aim = 0.035_mm}));
 }
 
+// 0.155 is outside, though with a doubt of 0.01 the gap may be inside: it counts as Plan's box and
+// Recheck tell it, by the reading.
+TEST(OtherWays, a_valve_that_reads_outside_is_outside_however_near_the_limit) {
+  PlanQuestion question;
+  question.valves = {valve_aimed_at("near", 0.155_mm, 2.80_mm, {0.16_mm, 0.22_mm}, 0.20_mm)};
+  question.valves[0].doubt = 0.01_mm;
+  EXPECT_EQ(sum_by(question, WayKind::as_chosen), (PlanSum{.outside = 1, .from_aim = 0.045_mm}));
+}
+
 // No way of the same order of aims is better than the one chosen; each is the optimum of its own.
 TEST(OtherWays, none_with_the_same_sizes_and_fewer_outside_is_cheaper) {
   for (std::uint64_t seed = 0; seed < 300; ++seed) {

@@ -61,7 +61,7 @@ TEST_F(ClosingACheck, of_an_empty_book_has_nothing_to_put_on_record) {
 }
 
 TEST_F(ClosingACheck, waits_for_the_bench) {
-  EXPECT_THAT(refusals(), ElementsAre("Out of limits: 1 EX L and 3 IN L.",
+  EXPECT_THAT(refusals(), ElementsAre("Reading out of limits: 1 EX L and 3 IN L.",
                                       HasSubstr("enter on Recheck, for each of these valves")));
   book.take_to_bench();
   book.tick(1);
@@ -83,8 +83,9 @@ TEST_F(ClosingACheck, waits_for_valves_that_are_off_or_out_of_limits_unless_it_i
   do_the_work();
   EXPECT_THAT(refusals(), IsEmpty());
   book.set("recheck", "1 EX L", 0, 0.27);
-  EXPECT_THAT(refusals(), ElementsAre(HasSubstr("Not as predicted: 1 EX L."),
-                                      "Out of limits: 1 EX L.", HasSubstr("Choose another round")));
+  EXPECT_THAT(refusals(),
+              ElementsAre(HasSubstr("Not as predicted: 1 EX L."), "Reading out of limits: 1 EX L.",
+                          HasSubstr("Choose another round")));
   book.set("recheck", "1 EX L", 1, "noisy, but it may stay until spring");
   EXPECT_THAT(refusals(), IsEmpty());
   EXPECT_THAT(deeds(), HasSubstr("Left as they are, with your words in Log: 1 EX L."));

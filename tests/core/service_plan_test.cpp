@@ -61,21 +61,22 @@ TEST_F(ShownPlan, counts_valves_left_out_of_limits_apart_and_names_them_in_its_b
   EXPECT_EQ(figure("count outside"), "2");
   EXPECT_EQ(figure("count keep"), "1");
   EXPECT_EQ(figure("outside count"), "2");
-  EXPECT_TRUE(box_tells("Still out of limits: 1 EX L and 3 EX R, left alone, as entered on Head."))
+  EXPECT_TRUE(box_tells("Still reading out of limits: 1 EX L and 3 EX R, left alone, as entered."))
       << box();
   EXPECT_EQ(book.view()["boxes"].at("mood plan"), "loud");
 }
 
 TEST_F(ShownPlan, counts_the_valves_left_out_of_limits_where_there_are_too_many_to_name) {
   for (const std::string& valve : book.valves()) book.gap(valve, 0.10).leave_alone(valve);
-  EXPECT_TRUE(box_tells("Still out of limits: 16 valves, left alone")) << box();
+  EXPECT_TRUE(box_tells("Still reading out of limits: 16 valves, left alone")) << box();
 }
 
 TEST_F(ShownPlan, says_that_no_listed_size_serves_a_valve) {
   book.gap("2 IN R", 0.10).micrometer("2 IN R", 2.85).spare(1, "A", 2.5);
   EXPECT_EQ(figure("count none"), "1");
   EXPECT_EQ(figure("label none"), "none fits");
-  EXPECT_TRUE(box_tells("Still out of limits: 2 IN R, no size listed on Shims serves.")) << box();
+  EXPECT_TRUE(box_tells("Still reading out of limits: 2 IN R, no size listed on Shims serves."))
+      << box();
 }
 
 // Nobody has looked yet whether a shim fits.

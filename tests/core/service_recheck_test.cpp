@@ -68,7 +68,7 @@ TEST_F(RecheckSheet, asks_only_for_what_was_taken_out_to_be_measured_where_no_sh
             "No shim is to be changed. Where one was taken out to be measured, measure that gap "
             "again and enter it here. Then close this check.");
   book.gap("1 EX L", 0.27).leave_alone("1 EX L");
-  EXPECT_TRUE(tells(box(), "Do not call 1 EX L done: its gap is out of limits.")) << box();
+  EXPECT_TRUE(tells(box(), "Do not call 1 EX L done: its gap reads out of limits.")) << box();
   left("1 EX L", Entry(), "head comes off in spring");
   EXPECT_TRUE(tells(box(), "Left as it is, by what you entered: 1 EX L.")) << box();
 }
@@ -99,7 +99,7 @@ TEST_F(RecheckSheet, begins_with_what_not_to_do) {
   tick_steps(book, steps);
   left("1 EX L", 0.30);
   EXPECT_TRUE(tells(box(),
-                    "Do not call 1 EX L done: its gap is out of limits. It wants another "
+                    "Do not call 1 EX L done: its gap reads out of limits. It wants another "
                     "round, or a reason to stay so."))
       << box();
   EXPECT_TRUE(tells(box(), "Not as predicted: 1 EX L.")) << box();

@@ -226,8 +226,9 @@ TEST_F(ValveBetweenTwoSizes, takes_the_nearest_where_that_is_chosen_and_gives_it
   EXPECT_EQ(view["book"].at("count outside"), "1");
   EXPECT_EQ(view["book"].at("count none"), "0");
   EXPECT_EQ(view["book"].at("outside count"), "1");
-  EXPECT_NE(box_of(view, "plan").find("Still out of limits: 1 IN L, even with the nearest shim."),
-            std::string::npos)
+  EXPECT_NE(
+      box_of(view, "plan").find("Still reading out of limits: 1 IN L, even with the nearest shim."),
+      std::string::npos)
       << box_of(view, "plan");
   EXPECT_EQ(view["boxes"].at("mood plan"), "loud");
   EXPECT_EQ(view["book"].at("remarks count"), "0");
@@ -328,7 +329,7 @@ TEST_F(ShownValves, left_alone_stay_outside_their_limits_and_say_so) {
   EXPECT_EQ(view["book"].at("count outside"), "2");
   EXPECT_EQ(view["book"].at("count keep"), "1");
   EXPECT_EQ(view["book"].at("outside count"), "2");
-  EXPECT_NE(box_of(view, "plan").find("Still out of limits: 1 EX L and 3 EX R, left alone"),
+  EXPECT_NE(box_of(view, "plan").find("Still reading out of limits: 1 EX L and 3 EX R, left alone"),
             std::string::npos)
       << box_of(view, "plan");
 }

@@ -41,8 +41,10 @@ PlanSum sum_of(const PlanQuestion& question, const Plan& plan) {
   Length distances;
   for (std::size_t i = 0; i < plan.lines.size(); ++i) {
     const PlanLine& line = plan.lines[i];
-    if (line.state == State::tight || line.state == State::loose) ++sum.outside;
-    if (line.state == State::tight_doubtful || line.state == State::loose_doubtful) ++sum.in_doubt;
+    if (line.margin && *line.margin < Length())
+      ++sum.outside;
+    else if (line.state == State::tight_doubtful || line.state == State::loose_doubtful)
+      ++sum.in_doubt;
     if (line.action == Action::move || line.action == Action::spare || line.action == Action::buy)
       ++sum.changed;
     if (line.action == Action::buy) ++sum.bought;

@@ -27,8 +27,8 @@ inline constexpr WayKind all_ways[] = {WayKind::as_chosen, WayKind::nearest_the_
 
 // What a plan comes to.
 struct PlanSum {
-  std::size_t outside = 0;   // valves that read outside their limits afterwards
-  std::size_t in_doubt = 0;  // nearer to a limit than the doubt afterwards
+  std::size_t outside = 0;   // valves that read outside their limits afterwards, doubt or no
+  std::size_t in_doubt = 0;  // that read inside them, but nearer to a limit than the doubt
   std::size_t changed = 0;   // valves that get another shim
   std::int64_t bought = 0;   // shims
   Money money = {};          // of these, and of the work

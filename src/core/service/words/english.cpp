@@ -253,14 +253,14 @@ constexpr Text texts[]{
     Text{Say::bullet, "\u2022 {0}"},
     // ---- Plan.
     Text{Say::valves_counted, "{0} {0?valve|valves}"},
-    Text{Say::stays_left_alone, "Still out of limits: {0}, left alone, as entered on Head."},
+    Text{Say::stays_left_alone, "Still reading out of limits: {0}, left alone, as entered."},
     Text{Say::stays_none_serves,
-         "Still out of limits: {0}, no size listed on Shims serves. The size needed stands in the "
-         "valve\u2019s row: find one and list it."},
-    Text{Say::stays_nearest, "Still out of limits: {0}, even with the nearest shim."},
+         "Still reading out of limits: {0}, no size listed on Shims serves. The size needed stands "
+         "in the valve\u2019s row: find one and list it."},
+    Text{Say::stays_nearest, "Still reading out of limits: {0}, even with the nearest shim."},
     Text{Say::nearest_listed, "Nearest sizes listed: {0}."},
     Text{Say::list_first,
-         "Some gaps are out of limits: list the spares and the sizes on sale on Shims first."},
+         "Some gaps read out of limits: list the spares and the sizes on sale on Shims first."},
     Text{Say::near_a_limit,
          "{0} {0?gap comes|gaps come} out nearer than {1} to a limit, and no doubt of the readings "
          "is entered. Enter the doubt on Engine, or set Put first to aim there."},
@@ -561,7 +561,7 @@ constexpr Text texts[]{
     Text{Say::close_off,
          "Not as predicted: {0}. A shim that is not seated, another shim, or a slip of the gauge? "
          "Measure again."},
-    Text{Say::close_outside, "Out of limits: {0}."},
+    Text{Say::close_outside, "Reading out of limits: {0}."},
     Text{Say::close_say_why,
          "Go on where Plan leads, or enter on Recheck, for each of these valves, why it stays as "
          "it is."},
@@ -680,7 +680,7 @@ constexpr Text texts[]{
     Text{Say::recheck_not_yet,
          "Do not measure yet: {0} of {1} steps on Fit ticked. Finish them first."},
     Text{Say::recheck_outside,
-         "Do not call {0} done: {0?its gap is|their gaps are} out of limits. {0?It wants|They "
+         "Do not call {0} done: {0?its gap reads|their gaps read} out of limits. {0?It wants|They "
          "want} another round, or a reason to stay so."},
     Text{Say::recheck_off,
          "Not as predicted: {0}. See that the shim lies flat and is the one you meant; measure "
@@ -1222,7 +1222,7 @@ constexpr Text texts[]{
     Text{Say::way_good_valves_opened, "shims of good valves used too"},
     Text{Say::way_nearest_shims, "nearest shim where none serves"},
     Text{Say::ways_way, "way"},
-    Text{Say::ways_outside, "out of limits"},
+    Text{Say::ways_outside, "reading out of limits"},
     Text{Say::ways_in_doubt, "in doubt"},
     Text{Say::ways_changed, "changed"},
     Text{Say::ways_bought, "bought"},
