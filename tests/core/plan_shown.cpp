@@ -125,7 +125,11 @@ class Expected {
 
   void hold_result(const Valve& valve, const PlanLine& line, int row) const {
     const bool again = only_known_below(valve, line);
-    const std::string then = again ? "measure again" : signed_word(line.state);
+    const bool lacks_shim =
+        line.action == Action::unread && valve.clearance.has_value() && !valve.shim;
+    const std::string then = again        ? "measure again"
+                             : lacks_shim ? "shim unknown"
+                                          : signed_word(line.state);
     EXPECT_EQ(of_valve("after", row), length(line.after));
     EXPECT_EQ(of_valve("margin", row), again ? "" : length(line.margin));
     EXPECT_EQ(of_valve("then", row), then);

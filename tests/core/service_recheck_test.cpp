@@ -300,7 +300,12 @@ TEST_F(RecheckSheet, next_step_while_measuring_is_what_is_missing) {
   EXPECT_EQ(next(empty), "On Head, enter gap and shim of 16 valves.");
   book.gap("2 IN R", Entry());
   EXPECT_EQ(next(book), "On Head, enter gap and shim of 2 IN R.");
-  book.gap("2 IN R", 0.20);
+  book.gap("2 IN R", 0.10).micrometer("2 IN R", Entry());
+  EXPECT_EQ(next(book), "On Head, enter the shim of 2 IN R: only that is missing.");
+  book.gap("2 IN L", Entry());
+  EXPECT_EQ(next(book),
+            "On Head, enter gap and shim of 2 IN L, and the shim of 2 IN R, whose gap is known.");
+  book.gap("2 IN L", 0.20).gap("2 IN R", 0.20).micrometer("2 IN R", 2.60);
   book.sizes(1, "A", -2, 3.5, 0.05, 5);
   book.set("sizes", "1", 1, Entry()).set("sizes", "1", 2, Entry()).set("sizes", "1", 3, Entry());
   EXPECT_EQ(next(book), "On Shims, list the spares and the sizes on sale.");

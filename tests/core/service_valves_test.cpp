@@ -292,6 +292,16 @@ TEST_F(ShownValves, keep_a_good_valve_whose_shim_nobody_has_seen) {
   EXPECT_EQ(view["book"].at("shims known"), "0 of 15");
 }
 
+TEST_F(ShownValves, are_not_called_unread_where_only_the_shim_is_missing) {
+  book.gap("2 IN L", 0.10);
+  EXPECT_EQ(shown("now", "2 IN L"), "\u25bc tight");
+  EXPECT_EQ(shown("then", "2 IN L"), "shim unknown");
+  EXPECT_EQ(shown("then", "3 IN L"), "\u25cb unread");
+  EXPECT_EQ(shown("action", "2 IN L"), "unread") << "SHIM.PLAN's own word";
+  book.micrometer("2 IN L", 2.70);
+  EXPECT_EQ(shown("then", "2 IN L"), "\u25bc tight");
+}
+
 TEST_F(ShownValves, have_the_gap_measured_where_the_shim_is_known) {
   book.mark("1 IN L", 270.0);
   EXPECT_EQ(shown("card do"), "measure gap");

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "core/service/before_next_step.hpp"
@@ -47,11 +48,19 @@ std::vector<std::string> valves_off(const Service& service, const Findings& foun
   return names;
 }
 
-std::vector<std::string> valves_unread(const Service& service, const Findings& found) {
-  std::vector<std::string> names;
+// What is to be entered on Head before the plan can settle every valve; none where nothing is.
+std::optional<Told> still_to_measure(const Service& service, const Findings& found) {
+  std::vector<std::string> without_gap;
+  std::vector<std::string> without_shim;
   for (std::size_t i = 0; i < found.valve_plans.size(); ++i)
-    if (found.valve_plans[i].action == Action::unread) names.push_back(service.valves[i].name);
-  return names;
+    if (found.valve_plans[i].action == Action::unread)
+      (found.valves[i].gap ? without_shim : without_gap).push_back(service.valves[i].name);
+  const Word gaps = named(without_gap, found.teller);
+  const Word shims = named(without_shim, found.teller);
+  if (without_gap.empty() && without_shim.empty()) return std::nullopt;
+  if (without_shim.empty()) return Told{Say::next_measure, {gaps}};
+  if (without_gap.empty()) return Told{Say::next_measure_shims, {shims}};
+  return Told{Say::next_measure_and_shims, {gaps, shims}};
 }
 
 Told next_while_measuring(const Service& service, const Findings& found) {
@@ -59,8 +68,7 @@ Told next_while_measuring(const Service& service, const Findings& found) {
   if (!found.plan || is_any_grave(found)) return {Say::next_mend};
   if (const auto off = valves_off(service, found); !off.empty())
     return {Say::next_off, {named(off, found.teller)}};
-  if (const auto unread = valves_unread(service, found); !unread.empty())
-    return {Say::next_measure, {named(unread, found.teller)}};
+  if (const auto missing = still_to_measure(service, found)) return *missing;
   if (shims_are_to_be_listed(found)) return {Say::next_list};
   if (!found.plan->order.empty()) return {Say::next_order};
   if (!found.steps) return {Say::next_no_steps};

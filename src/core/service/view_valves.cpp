@@ -64,9 +64,7 @@ class ValveShower {
     put("after label", plan.after ? tell(Say::after) : std::string());
     put("after", length(plan.after));
     const bool is_known = !plan.measure_again && !valve().off;
-    const std::string then = valve().off          ? std::string()
-                             : plan.measure_again ? tell(Say::measure_again)
-                                                  : state_in_words(plan.then, teller());
+    const std::string then = result(plan);
     const std::string on_card =
         plan.then == State::unread ? std::string() : tell(Say::then_state, {then});
     put("then", then);
@@ -77,6 +75,14 @@ class ValveShower {
     put("foot value", length(plan.nearest ? plan.nearest : plan.after));
     put("foot", plan.nearest ? nearest_leaves(plan, found_.of(side()), teller()) : on_card);
     put("cost", changed && plan.cost > Money() ? teller().sum(plan.cost) : std::string());
+  }
+
+  std::string result(const ValvePlan& plan) const {
+    if (valve().off) return {};
+    if (plan.measure_again) return tell(Say::measure_again);
+    // Its gap is read, and its state stands on Head: what is missing is the shim.
+    if (plan.then == State::unread && valve().gap && !valve().shim) return tell(Say::shim_unknown);
+    return state_in_words(plan.then, teller());
   }
 
   // On a card with the size to fit, which Plan has in a column of its own.

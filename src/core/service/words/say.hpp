@@ -18,6 +18,7 @@ enum class Say {
   loose_doubtful,
   loose,
   limits_unknown,
+  shim_unknown,
   state_with_sign,  // sign, word
   state_counted,    // sign, word, how many
   then_state,       // the state with its sign
@@ -531,7 +532,9 @@ enum class Say {
   stage_not_in_order,
   next_limits,
   next_mend,
-  next_measure,  // valves
+  next_measure,            // valves
+  next_measure_shims,      // valves
+  next_measure_and_shims,  // valves without a gap, valves without a shim
   next_list,
   next_order,
   next_take,
