@@ -527,5 +527,19 @@ TEST(ArrivalsAtARing, stand_in_only_once_they_are_there) {
   EXPECT_FALSE(waits());
 }
 
+TEST_F(Arrivals, a_remark_on_a_row_stands_once_on_read_me_first) {
+  place_order();
+  set(1, mark, 265.0);
+  set(1, micrometer, 2.55);
+  EXPECT_TRUE(tells(box(), "Row 1: micrometer 2.55 mm and mark 2.65 mm are 0.10 mm apart."))
+      << box();
+  const View view = book.view();
+  int told = 0;
+  for (std::size_t row = 1; row <= view["remarks"].rows.size(); ++row)
+    told += tells(view["remarks"].at("words", row), "Row 1: micrometer 2.55 mm") ? 1 : 0;
+  EXPECT_EQ(told, 1);
+  EXPECT_TRUE(tells(view["remarks"].at("words", 1), "Arrivals, Row 1: micrometer"));
+}
+
 }  // namespace
 }  // namespace shimwright::tests

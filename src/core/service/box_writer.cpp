@@ -59,12 +59,13 @@ void BoxWriter::add(std::vector<BoxLine> lines) {
 
 void BoxWriter::add_remarks_on(Page page) {
   for (const Remark& remark : found_.remarks)
-    if (remark.page == page) lines_.push_back({words_of(remark, found_.teller), mood_of(remark)});
+    if (remark.page == page)
+      lines_.push_back({words_of(remark, found_.teller), mood_of(remark), true});
 }
 
 void BoxWriter::add_all_remarks() {
   for (const Remark& remark : found_.remarks)
-    lines_.push_back({words_with_sheet(remark, found_.teller), mood_of(remark)});
+    lines_.push_back({words_with_sheet(remark, found_.teller), mood_of(remark), true});
 }
 
 void BoxWriter::add_mend_first(Page page, Say sheet) {

@@ -18,6 +18,7 @@ std::string_view word_for(Mood mood);
 struct BoxLine {
   std::string words;
   Mood mood = Mood::calm;
+  bool is_of_entry = false;  // a remark on an entry, which a list of all remarks has already
 };
 
 // A sentence each.

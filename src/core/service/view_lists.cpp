@@ -135,15 +135,16 @@ ShownTable show_boxes(const Service& service, const Findings& found) {
   return table;
 }
 
-// Those on the entries first, then what Plan, Arrivals, Fit and Recheck have to say, as their boxes
-// may have no room.
+// Those on the entries first, then what else Plan, Arrivals, Fit and Recheck have to say, as their
+// boxes may have no room.
 ShownTable show_remarks(const Service& service, const Findings& found) {
   constexpr std::size_t most = 200;
   std::vector<std::string> all = all_remarks(found);
   for (const auto& box : {box_of_plan(service, found), box_of_arrivals(service, found),
                           box_of_fit(service, found), box_of_recheck(service, found)})
     for (const BoxLine& line : box)
-      if (line.mood != Mood::calm && std::ranges::find(all, line.words) == all.end())
+      if (line.mood != Mood::calm && !line.is_of_entry &&
+          std::ranges::find(all, line.words) == all.end())
         all.push_back(line.words);
   ShownTable table{{"words"}, {}};
   for (const std::string& words : all)
