@@ -132,6 +132,17 @@ TEST_F(ClosingACheck, wants_a_day_and_numbers) {
   said.distance = "48 250";
   said.temperature = "warm";
   EXPECT_THAT(refusals(), ElementsAre(HasSubstr("\"warm\" is no number")));
+  for (const char* no_engine : {"20000", "200.1", "-60,1"}) {
+    said.temperature = no_engine;
+    EXPECT_THAT(refusals(), ElementsAre(HasSubstr("no engine is at"))) << no_engine;
+  }
+  said.temperature = "20000";
+  EXPECT_THAT(refusals(), ElementsAre("Temperature: no engine is at 20000 \u00b0C. Enter degrees "
+                                      "Celsius, such as 20, or leave it blank."));
+  for (const char* end : {"-60", "200"}) {
+    said.temperature = end;
+    EXPECT_THAT(refusals(), IsEmpty()) << end;
+  }
   said.temperature = "18,5";
   EXPECT_THAT(refusals(), IsEmpty());
   EXPECT_EQ(book.closing(said, log).rows[0].distance, 48250.0);

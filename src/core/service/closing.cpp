@@ -15,6 +15,7 @@
 #include "core/service/entered.hpp"
 #include "core/service/next_check_words.hpp"
 #include "core/service/rules.hpp"
+#include "core/values/bounds.hpp"
 #include "core/values/text.hpp"
 
 namespace shimwright {
@@ -182,11 +183,16 @@ class Closer {
     facts_.note = trimmed(entries_.note);
     read_day();
     read_distance();
-    if (!trimmed(entries_.temperature).empty()) {
-      facts_.temperature = number_written(entries_.temperature);
-      if (!facts_.temperature)
-        refuse({Say::close_temperature_unclear, {shortened(entries_.temperature)}});
-    }
+    read_temperature();
+  }
+
+  void read_temperature() {
+    if (trimmed(entries_.temperature).empty()) return;
+    facts_.temperature = number_written(entries_.temperature);
+    if (!facts_.temperature)
+      refuse({Say::close_temperature_unclear, {shortened(entries_.temperature)}});
+    else if (!can_be_of_an_engine(*facts_.temperature))
+      refuse({Say::close_temperature_beyond, {*facts_.temperature}});
   }
 
   void read_day() {

@@ -150,7 +150,7 @@ CellRead<double> temperature_in(const OwnerCell& cell) {
   }
   if (!number || cell.is_date) return {{}, unreadable};
   const double celsius = fahrenheit ? (*number - 32) / 1.8 : *number;
-  if (!(celsius >= -60 && celsius <= 200)) return {{}, unreadable};
+  if (!can_be_of_an_engine(celsius)) return {{}, unreadable};
   return {celsius, {}};
 }
 

@@ -589,7 +589,11 @@ constexpr Text texts[]{
          "{0} {2} is less than the {1} {2} in Log. Was the instrument replaced? Then enter on "
          "Engine what the earlier one had counted: it is added here."},
     Text{Say::close_temperature_unclear,
-         "Temperature: \"{0}\" is no number. Enter degrees, such as 20, or leave it blank."},
+         "Temperature: \"{0}\" is no number. Enter degrees Celsius, such as 20, or leave it "
+         "blank."},
+    Text{Say::close_temperature_beyond,
+         "Temperature: no engine is at {0} \u00b0C. Enter degrees Celsius, such as 20, or leave it "
+         "blank."},
     Text{Say::close_ask, "{0}\n\nWrite it all the same?"},
     Text{Say::close_not_yet, "Not yet:"},
     Text{Say::close_will_do, "This is what it does, as one step of Undo:"},
