@@ -203,7 +203,7 @@ TEST_F(Arrivals, that_do_not_come_are_no_stock) {
   set(1, arrived, "no");
   EXPECT_EQ(verdict(1), "not coming");
   EXPECT_EQ(to_order(), "1 of 2.550");
-  EXPECT_EQ(book.view()["book"].at("arrivals tally"), "0 of 1 arrived");
+  EXPECT_EQ(book.view()["book"].at("arrivals tally"), "0 of 1 arrived, 1 not coming");
 }
 
 TEST_F(Arrivals, that_nobody_ordered_have_a_row_too) {
@@ -353,6 +353,18 @@ TEST_F(Arrivals, are_counted_apart_from_what_nobody_ordered) {
   EXPECT_EQ(tally(), "2 of 2 arrived, 1 not ordered");
   set(5, micrometer, Entry());
   EXPECT_EQ(tally(), "2 of 2 arrived");
+}
+
+TEST_F(Arrivals, that_are_not_coming_are_told_beside_those_that_are) {
+  const auto tally = [this] { return book.view()["book"].at("arrivals tally"); };
+  place_order();
+  set(1, arrived, "x");
+  set(2, arrived, "no");
+  EXPECT_EQ(tally(), "1 of 1 arrived, 1 not coming");
+  set(5, micrometer, 2.70);
+  EXPECT_EQ(tally(), "1 of 1 arrived, 1 not coming, 1 not ordered");
+  set(1, arrived, "no");
+  EXPECT_EQ(tally(), "2 not coming, 1 not ordered");
 }
 
 TEST_F(Arrivals, that_nobody_ordered_are_counted_where_there_is_no_order_too) {

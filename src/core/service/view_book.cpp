@@ -207,11 +207,15 @@ class BookShower {
         rows_where([&](const auto& shim) { return has_come(shim) && !shim.ordered; });
     const std::size_t all =
         arrived + rows_where([](const auto& shim) { return shim.state == ArrivalState::on_order; });
-    std::string tally = all == 0 ? "" : tell(Say::arrivals_tally, {count(arrived), count(all)});
-    if (unordered > 0) {
-      const std::string more = tell(Say::arrivals_unordered, {count(unordered)});
-      tally = tally.empty() ? more : tell(Say::arrivals_tallies, {tally, more});
-    }
+    const std::size_t not_coming = rows_where(
+        [](const auto& shim) { return shim.state == ArrivalState::not_coming && shim.ordered; });
+    std::string tally;
+    const auto add = [&](std::string words) {
+      tally = tally.empty() ? std::move(words) : tell(Say::arrivals_tallies, {tally, words});
+    };
+    if (all > 0) add(tell(Say::arrivals_tally, {count(arrived), count(all)}));
+    if (not_coming > 0) add(tell(Say::arrivals_not_coming, {count(not_coming)}));
+    if (unordered > 0) add(tell(Say::arrivals_unordered, {count(unordered)}));
     put("arrivals tally", tally);
   }
 

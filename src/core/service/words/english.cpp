@@ -279,6 +279,7 @@ constexpr Text texts[]{
     Text{Say::arrival_not_coming, "not coming"},
     Text{Say::arrivals_heading, "What is on order and what came, a row a shim; sizes in {0}"},
     Text{Say::arrivals_tally, "{0} of {1} arrived"},
+    Text{Say::arrivals_not_coming, "{0} not coming"},
     Text{Say::arrivals_unordered, "{0} not ordered"},
     Text{Say::arrivals_tallies, "{0}, {1}"},
     Text{

@@ -228,6 +228,7 @@ enum class Say {
   arrival_not_coming,
   arrivals_heading,      // unit
   arrivals_tally,        // arrived, all; of what was ordered
+  arrivals_not_coming,   // count
   arrivals_unordered,    // count
   arrivals_tallies,      // the one, the other
   arrival_mark_differs,  // row, micrometer, mark, difference
