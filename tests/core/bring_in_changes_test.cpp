@@ -73,9 +73,10 @@ TEST(BringInChanges,
   EXPECT_THAT(log.row_line(1), StartsWith("\u2610 row 3"));
   EXPECT_THAT(log.row_line(1), HasSubstr("2.400"));
   EXPECT_THAT(log.row_line(1), HasSubstr("gap found: ten times too much? The limit is 0.20 mm"));
-  EXPECT_EQ(log.outcome(),
-            "1 row goes into Log, of 1 check. 1 has a gap that can hardly be right: look at it, "
-            "and tick what is right.");
+  EXPECT_EQ(
+      log.outcome(),
+      "1 row goes into Log, of 1 check. 1 row has a gap that can hardly be right: look at it, "
+      "and tick what is right.");
   log.turn_tick(1);
   EXPECT_EQ(log.rows().size(), 2U);
   EXPECT_EQ(log.outcome(), "2 rows go into Log, of 1 check.");

@@ -441,7 +441,8 @@ constexpr Text texts[]{
     Text{Say::bring_gap_large, "{0}: ten times too much? The limit is {1}"},
     Text{Say::bring_gap_small, "{0}: ten times too little? The limit is {1}"},
     Text{Say::bring_have_unlikely,
-         "{0} {0?has|have} a gap that can hardly be right: look at {0?it|them}, and tick what is "
+         "{0} {0?row has|rows have} a gap that can hardly be right: look at {0?it|them}, and tick "
+         "what is "
          "right."},
     // ---- Fit.
     Text{Say::bench_no_plan, "No steps yet: correct the entries first, as Plan says."},
