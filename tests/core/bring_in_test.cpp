@@ -88,6 +88,20 @@ TEST(BringIn, headings_in_other_languages_are_understood) {
   }
 }
 
+// Engine may have had other limits then, and another doubt of a reading.
+TEST(BringIn, the_state_of_a_row_is_the_owners_own_word_and_never_judged_by_the_limits_of_now) {
+  BringInBook book = invented_log_book();
+  book.limits.assign(book.valves.size(), Limits{0.10_mm, 0.20_mm});
+  const auto without =
+      taken(sheet({{"Date", "Valve", "Gap"}, {"2019-05-04", "1 EX L", 0.08}}), book);
+  ASSERT_EQ(without.size(), 1U);
+  EXPECT_EQ(without[0].state, "");
+  const auto with =
+      taken(sheet({{"Date", "Valve", "Gap", "State"}, {"2019-05-04", "1 EX L", 0.08, "ok"}}), book);
+  ASSERT_EQ(with.size(), 1U);
+  EXPECT_EQ(with[0].state, "ok");
+}
+
 TEST(BringIn, in_is_a_unit_only_where_no_other_is_named) {
   const auto unit = [](const char* heading) {
     return guessed(sheet({{"Date", "Valve", heading}, {"2019-05-04", "1 EX L", 0.15}}),

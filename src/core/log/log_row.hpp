@@ -22,7 +22,9 @@ struct LogRow {
   std::optional<double> distance = {};  // in all, in the unit that Engine names
   std::string valve = {};
   std::optional<Length> gap_found = {};
-  std::string state = {};  // of the gap found, as words
+  // Of the gap found, as words, by the limits of that day: blank in a row that was brought in from
+  // a log without it, since the limits of now may be others.
+  std::string state = {};
   std::optional<Length> shim_found = {};
   std::optional<Length> shim_fitted = {};  // the same where none was changed
   std::optional<Length> gap_left = {};
