@@ -4,6 +4,7 @@
 namespace shimwright {
 namespace {
 
+// Common practice, no source.
 constexpr int likely_times_largest = 2;
 constexpr int likely_parts_of_smallest = 5;
 constexpr int never_times_largest = 3;
