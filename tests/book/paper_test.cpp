@@ -276,7 +276,7 @@ TEST(Paper, of_the_measuring_sheet_is_one_page_in_full_size_on_a4_and_on_letter)
   for (const EngineLayout& layout : layouts) {
     const book::Places places(layout);
     OpenBook book(the_office(), layout);
-    type_job(book, made_up_job(3, layout), places);
+    type_job(book, made_up_job(3, layout), places, Unit::inch);  // which are longer than mm
     for (const bool letter : {false, true}) {
       if (letter) change_paper_to_letter(book);
       const ::testing::ScopedTrace place(__FILE__, __LINE__, layout.name + (letter ? "L" : "A4"));

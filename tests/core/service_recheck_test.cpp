@@ -154,6 +154,8 @@ TEST_F(RecheckSheet, speaks_inches_in_a_book_in_inches) {
       << view["recheck"].at("verdict", row);
   EXPECT_EQ(view["book"].at("recheck heading"),
             "Gaps after fitting, and as predicted; lengths in inches");
+  inches.set("recheck", "1 IN L", 0, 0.00899);
+  EXPECT_EQ(inches.view()["recheck"].at("difference", row), "0.0000") << "nought has no sign";
 }
 
 TEST_F(RecheckSheet, names_the_round_of_the_check_once_there_is_another) {

@@ -369,13 +369,13 @@ TEST_F(ShownValves, are_in_inches_where_the_book_is) {
   inches.setting("unit", "inch").limits(0.006, 0.009);
   inches.gap("1 IN L", 0.004).micrometer("1 IN L", 0.110).spare(1, "A", 0.107);
   EXPECT_EQ(inches.of_valve("1 IN L", "state"), "tight");
-  EXPECT_EQ(inches.of_valve("1 IN L", "limits"), "limits .006\u2013.009");
+  EXPECT_EQ(inches.of_valve("1 IN L", "limits"), "limits 0.0060\u20130.0090");
   EXPECT_EQ(inches.of_valve("1 IN L", "gap"), "0.0040");
   EXPECT_EQ(inches.of_valve("1 IN L", "card do"), "spare 0.1070");
   EXPECT_EQ(inches.of_valve("1 IN L", "after"), "0.0070");
   // 0.004 + 0.110 - 0.009 = 0.105, 0.004 + 0.110 - 0.006 = 0.108.
   inches.spare(1, "A", 0.09);
-  EXPECT_EQ(inches.of_valve("1 IN L", "card from"), "needs .105\u2013.108");
+  EXPECT_EQ(inches.of_valve("1 IN L", "card from"), "needs 0.1050\u20130.1080");
 }
 
 TEST_F(ShownValves, have_the_decimal_mark_of_the_office) {

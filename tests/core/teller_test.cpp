@@ -57,7 +57,7 @@ TEST(Teller, the_decimal_mark_is_the_one_asked_for_in_every_number) {
   EXPECT_EQ(inches_with_comma.column(0.16_mm), "0,0063");
   EXPECT_EQ(metric_with_comma.with_unit(0.16_mm), "0,16 mm");
   EXPECT_EQ(metric_with_comma.span(2.47_mm, 2.49_mm), "2,47\u20132,49");
-  EXPECT_EQ(inches_with_comma.span(inch(930), inch(945)), ",0930\u2013,0945");
+  EXPECT_EQ(inches_with_comma.span(inch(930), inch(945)), "0,0930\u20130,0945");
   EXPECT_EQ(metric_with_comma.sum(Money::of(1234.5)), "1234,50");
   EXPECT_EQ(metric_with_comma.number(1.5), "1,5");
   EXPECT_EQ(metric_with_comma.say(Say::no_shim_size_but_mark,
@@ -65,12 +65,18 @@ TEST(Teller, the_decimal_mark_is_the_one_asked_for_in_every_number) {
             "242,5 mm is no shim size. Did you mean 2,425?");
 }
 
-TEST(Teller, a_span_leaves_out_a_nought_that_ends_both) {
+TEST(Teller, a_span_in_mm_leaves_out_a_nought_that_ends_both) {
   EXPECT_EQ(metric.span(2.47_mm, 2.49_mm), "2.47\u20132.49");
   EXPECT_EQ(metric.span(2.475_mm, 2.49_mm), "2.475\u20132.490");
   EXPECT_EQ(metric.span(2.4_mm, 2.5_mm), "2.40\u20132.50");
-  EXPECT_EQ(inches.span(inch(930), inch(945)), ".0930\u2013.0945");
-  EXPECT_EQ(inches.span(inch(930), inch(940)), ".093\u2013.094");
+}
+
+TEST(Teller, a_length_in_inches_has_one_form_wherever_it_stands) {
+  EXPECT_EQ(inches.column(inch(80)), "0.0080");
+  EXPECT_EQ(inches.short_of(inch(80)), "0.0080");
+  EXPECT_EQ(inches.with_unit(inch(80)), "0.0080 in");
+  EXPECT_EQ(inches.span(inch(80), inch(120)), "0.0080\u20130.0120");
+  EXPECT_EQ(inches.span(inch(930), inch(945)), "0.0930\u20130.0945");
 }
 
 TEST(Teller, money_has_two_decimals) {

@@ -74,7 +74,7 @@ class MeasureDescription {
 
   void set_widths() {
     constexpr double stop_mm = 11;
-    constexpr double limits_mm = 22;
+    constexpr double limits_mm = 27;  // in inches too
     sheet_.column_mm = {edge_mm, stop_mm, limits_mm};
     const double valve_mm =
         (paper_.width - stop_mm - limits_mm - between_mm * (across_ - 1)) / across_;

@@ -34,7 +34,8 @@ std::string verdict_in_words(const ValveRecheck& valve, const Teller& teller) {
 std::string difference(const ValveRecheck& valve, const Teller& teller) {
   if (!valve.off) return {};
   const std::string amount = teller.column(abs(*valve.off));
-  if (*valve.off == Length()) return amount;
+  // What is too little to be told has no sign either.
+  if (amount == teller.column(Length())) return amount;
   return teller.say(*valve.off > Length() ? Say::recheck_more : Say::recheck_less, {amount});
 }
 

@@ -160,15 +160,10 @@ std::string Teller::with_unit(Length length) const {
 }
 
 std::string Teller::span(Length from, Length to) const {
-  const int decimals = column_decimals(unit_);
+  int decimals = column_decimals(unit_);
   const auto ends_in_nought = [&](Length length) { return fixed(length, decimals).ends_with('0'); };
-  const int told = decimals - (ends_in_nought(from) && ends_in_nought(to) ? 1 : 0);
-  const auto narrow = [&](Length length) {
-    std::string text = fixed(length, told);
-    if (unit_ == Unit::inch && text.starts_with("0" + decimal_mark_)) text.erase(0, 1);
-    return text;
-  };
-  return narrow(from) + "\u2013" + narrow(to);
+  if (unit_ == Unit::mm && ends_in_nought(from) && ends_in_nought(to)) --decimals;
+  return fixed(from, decimals) + "\u2013" + fixed(to, decimals);
 }
 
 std::string Teller::short_of(Length length) const {

@@ -72,8 +72,8 @@ class Teller {
   std::string with_unit(Length length) const;
   // For a narrow place, without its unit: two decimals in mm, four in inches.
   std::string short_of(Length length) const;
-  // Two lengths for a narrow place, without a last decimal that is nought in both and, in inches,
-  // without the nought before the mark: `2.47\u20132.49`, `.0930\u2013.0945`.
+  // Two lengths for a narrow place: in mm without a last decimal that is nought in both
+  // (`2.47\u20132.49`), in inches as in every other place (`0.0930\u20130.0945`).
   std::string span(Length from, Length to) const;
   // Two decimals.
   std::string sum(Money money) const;
