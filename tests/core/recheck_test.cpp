@@ -285,7 +285,7 @@ TEST_F(Recheck, wants_another_round_for_a_valve_off_or_outside_unless_it_is_left
   EXPECT_FALSE(is_outside_without_reason(valve("1 EX L")));
   EXPECT_TRUE(wants_another_round(valve("1 EX L")));
   left("1 EX L", 0.24, "cold morning");
-  EXPECT_EQ(valve("1 EX L").left_open, "cold morning");
+  EXPECT_EQ(valve("1 EX L").reason, "cold morning");
   EXPECT_FALSE(wants_another_round(valve("1 EX L")));
   // As predicted, but the plan left it outside.
   book.gap("2 EX L", 0.30);

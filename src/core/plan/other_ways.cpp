@@ -45,8 +45,7 @@ PlanSum sum_of(const PlanQuestion& question, const Plan& plan) {
       ++sum.outside;
     else if (line.state == State::tight_doubtful || line.state == State::loose_doubtful)
       ++sum.in_doubt;
-    if (line.action == Action::move || line.action == Action::spare || line.action == Action::buy)
-      ++sum.changed;
+    if (changes_shim(line.action)) ++sum.changed;
     if (line.action == Action::buy) ++sum.bought;
     sum.money += line.cost;
     if (line.state == State::unread || !line.after) continue;

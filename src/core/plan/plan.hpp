@@ -59,6 +59,11 @@ enum class Action { keep, move, spare, buy, none, unread };
 // `keep`, `move`, `spare`, `buy`, `none`, `unread`.
 std::string_view word_for(Action action);
 
+// The valve gets another shim.
+constexpr bool changes_shim(Action action) {
+  return action == Action::move || action == Action::spare || action == Action::buy;
+}
+
 struct PlanLine {
   Action action = Action::unread;
   std::optional<std::size_t> from;  // the giving valve's index, where the action is move

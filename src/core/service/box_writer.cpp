@@ -9,6 +9,7 @@
 #include "core/service/bench.hpp"
 #include "core/service/readings_off.hpp"
 #include "core/service/rules.hpp"
+#include "core/service/valve_names.hpp"
 
 namespace shimwright {
 namespace {
@@ -86,7 +87,7 @@ void BoxWriter::add_readings_off() {
 
 void BoxWriter::add_valves_that_stay_outside() {
   const auto valves_where = [this](auto condition) {
-    return valves_planned(service_, found_, condition);
+    return names_where(service_, found_.valve_plans, condition);
   };
   add_valves(Mood::loud, Say::stays_left_alone,
              valves_where([](const ValvePlan& valve) { return valve.left_outside; }));

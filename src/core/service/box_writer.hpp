@@ -50,16 +50,6 @@ class BoxWriter {
   std::vector<BoxLine> lines_;
 };
 
-// The valves whose plan is so, by name, in their order.
-template <class Condition>
-std::vector<std::string> valves_planned(const Service& service, const Findings& found,
-                                        Condition condition) {
-  std::vector<std::string> names;
-  for (std::size_t i = 0; i < found.valve_plans.size(); ++i)
-    if (condition(found.valve_plans[i])) names.push_back(service.valves[i].name);
-  return names;
-}
-
 // `2.60 mm for 1 EX L`, a text each; counted where they are many.
 Word shims_listed(const Service& service, const Findings& found,
                   const std::vector<MissingShim>& shims);

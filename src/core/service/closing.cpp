@@ -92,14 +92,6 @@ class Closer {
     if (!names.empty()) refuse({what, {names}});
   }
 
-  template <typename Condition>
-  std::vector<std::string> names_where(Condition condition) const {
-    std::vector<std::string> names;
-    for (const ValveAtClose& valve : valves_)
-      if (condition(valve)) names.push_back(valve.name);
-    return names;
-  }
-
   void look_at_limits() {
     for (const Side side : {Side::exhaust, Side::inlet})
       if (!found_.of(side).limits && std::ranges::any_of(service_.valves, [side](const auto& one) {
@@ -124,20 +116,20 @@ class Closer {
   }
 
   void look_at_valves() {
-    refuse_for(Say::close_unreadable, names_where([](const ValveAtClose& valve) {
+    refuse_for(Say::close_unreadable, names_where(valves_, [](const ValveAtClose& valve) {
                  return valve.recheck.verdict == RecheckVerdict::unreadable;
                }));
     if (entries_.another_round || (!service_.bench.empty() && !is_bench_done(service_))) return;
     const std::size_t before = closing_.refusals.size();
     refuse_for(service_.bench.empty() ? Say::close_not_measured : Say::close_not_measured_again,
-               names_where([](const ValveAtClose& valve) {
-                 return !valve.is_measured() && !valve.is_left_open() &&
+               names_where(valves_, [](const ValveAtClose& valve) {
+                 return !valve.is_measured() && !valve.has_reason() &&
                         valve.recheck.verdict != RecheckVerdict::unreadable;
                }));
-    refuse_for(Say::close_off, names_where([](const ValveAtClose& valve) {
+    refuse_for(Say::close_off, names_where(valves_, [](const ValveAtClose& valve) {
                  return is_off_without_reason(valve.recheck);
                }));
-    refuse_for(Say::close_outside, names_where([](const ValveAtClose& valve) {
+    refuse_for(Say::close_outside, names_where(valves_, [](const ValveAtClose& valve) {
                  return is_outside_without_reason(valve.recheck);
                }));
     if (closing_.refusals.size() > before)
@@ -154,12 +146,14 @@ class Closer {
     refuse_for(Say::close_arrival_unmeasured, rows);
   }
 
+  // Another round asks for them anew.
   void look_at_readings_off() {
+    if (entries_.another_round) return;
     std::vector<std::string> names;
     for (std::size_t i = 0; i < valves_.size(); ++i)
       if (found_.valves[i].off && !valves_[i].touched && !valves_[i].recheck.gap_left)
         names.push_back(valves_[i].name);
-    if (!entries_.another_round && !names.empty()) ask({Say::close_off_last_round, {names}});
+    if (!names.empty()) ask({Say::close_off_last_round, {names}});
   }
 
   // Log and drawer go by Head, which may hold the new shim by mistake.

@@ -87,7 +87,7 @@ std::vector<LogRow> closing_rows(const Service& service, const Findings& found,
          .predicted = valve.predicted,
          .temperature = facts.temperature,
          .who = facts.who,
-         .note = both_notes(facts.note, valve.left_open)});
+         .note = both_notes(facts.note, valve.reason)});
   }
   return rows;
 }

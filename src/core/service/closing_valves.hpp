@@ -17,7 +17,7 @@ struct ValveAtClose {
 
   bool is_measured() const { return recheck.gap_now.has_value(); }
   // The person said why it may stay as it is.
-  bool is_left_open() const { return !recheck.left_open.empty(); }
+  bool has_reason() const { return !recheck.reason.empty(); }
   bool is_in_order() const {
     return is_measured() && recheck.verdict != RecheckVerdict::off && !recheck.outside;
   }
@@ -25,5 +25,14 @@ struct ValveAtClose {
 
 // In the order of the valves.
 std::vector<ValveAtClose> valves_at_close(const Service& service, const Findings& found);
+
+// Those of which that holds, by name.
+template <class Condition>
+std::vector<std::string> names_where(const std::vector<ValveAtClose>& valves, Condition condition) {
+  std::vector<std::string> names;
+  for (const ValveAtClose& valve : valves)
+    if (condition(valve)) names.push_back(valve.name);
+  return names;
+}
 
 }  // namespace shimwright

@@ -28,7 +28,7 @@ class Words {
     add_drawer();
     add_arrivals();
     add_in_doubt();
-    add_left_open();
+    add_left_with_reason();
     if (closes_) {
       add(Say::close_clears);
     } else {
@@ -123,25 +123,22 @@ class Words {
     add_names(Say::close_in_doubt, doubtful);
   }
 
-  void add_left_open() {
-    std::vector<std::string> open;
-    for (const ValveAtClose& valve : valves_)
-      if (!valve.is_in_order() && valve.is_left_open()) open.push_back(valve.name);
-    add_names(Say::close_left_open, open);
+  void add_left_with_reason() {
+    add_names(Say::close_left_open, names_where(valves_, [](const ValveAtClose& valve) {
+                return !valve.is_in_order() && valve.has_reason();
+              }));
   }
 
   void add_gaps_lost() {
-    std::vector<std::string> lost;
-    for (const ValveAtClose& valve : valves_)
-      if (valve.touched && !valve.recheck.gap_left) lost.push_back(valve.name);
-    add_names(Say::close_gaps_lost, lost);
+    add_names(Say::close_gaps_lost, names_where(valves_, [](const ValveAtClose& valve) {
+                return valve.touched && !valve.recheck.gap_left;
+              }));
   }
 
   void add_readings_off() {
-    std::vector<std::string> off;
-    for (const ValveAtClose& valve : valves_)
-      if (is_off_without_reason(valve.recheck)) off.push_back(valve.name);
-    add_names(Say::close_measure_first, off);
+    add_names(Say::close_measure_first, names_where(valves_, [](const ValveAtClose& valve) {
+                return is_off_without_reason(valve.recheck);
+              }));
   }
 
   const Service& service_;

@@ -12,6 +12,7 @@
 #include "core/service/readings_off.hpp"
 #include "core/service/rules.hpp"
 #include "core/service/stage.hpp"
+#include "core/service/valve_names.hpp"
 
 namespace shimwright {
 namespace {
@@ -56,7 +57,7 @@ class FitBox {
 
   void on_the_bench() {
     box_.add(before_next_step(service_, found_));
-    if (!no_gap_in_words(service_, found_).empty()) return;
+    if (is_any_without_gap(found_)) return;
     if (is_bench_done(service_)) {
       const bool measured = stage_of(service_, found_) == Stage::record;
       return box_.add(Mood::remark, {measured ? Say::bench_measured : Say::bench_done});
@@ -103,8 +104,8 @@ class FitBox {
   }
 
   std::vector<std::string> still_to_measure() const {
-    return valves_planned(service_, found_,
-                          [](const ValvePlan& valve) { return valve.action == Action::unread; });
+    return names_where(service_, found_.valve_plans,
+                       [](const ValvePlan& valve) { return valve.action == Action::unread; });
   }
 
   const Service& service_;

@@ -24,8 +24,9 @@ std::optional<Length> size_listed_in(const Service::BenchEntries& step, const Se
   return length_entered(step.in, found.teller.unit());
 }
 
-bool stays_outside_by(Length predicted, const ValveFindings& valve, const Limits& limits,
-                      bool nearest_for_all) {
+// Beyond a limit; but a valve that may take the nearest shim may be so as long as it comes nearer.
+bool is_left_outside(Length predicted, const ValveFindings& valve, const Limits& limits,
+                     bool nearest_for_all) {
   const Length outside = outside_by(predicted, limits);
   const bool may_stay_outside = valve.nearest || nearest_for_all;
   return outside > Length() && !(may_stay_outside && outside < outside_by(*valve.gap, limits));
@@ -63,8 +64,12 @@ void find_listed_gaps(const Service& service, Findings& found) {
     const Length predicted = clearance_after(*valve.gap, *out, *in);
     found.listed_gaps.push_back(
         {i, predicted, is_ticked(*last),
-         stays_outside_by(predicted, valve, *limits, found.question.rules.nearest)});
+         is_left_outside(predicted, valve, *limits, found.question.rules.nearest)});
   }
+}
+
+bool is_any_without_gap(const Findings& found) {
+  return std::ranges::any_of(found.listed_gaps, has_no_gap);
 }
 
 std::string no_gap_in_words(const Service& service, const Findings& found) {

@@ -18,7 +18,10 @@ namespace shimwright {
 // Fills listed_gaps of `found`, in which the valves are read. Time grows with valves times steps.
 void find_listed_gaps(const Service& service, Findings& found);
 
-// Valves that have no gap over the shim that is in: what not to do, and which shim serves, as a
+// A valve has no gap over the shim that is in.
+bool is_any_without_gap(const Findings& found);
+
+// Such valves: what not to do, and which shim serves, as a
 // sentence. Blank where there is none.
 std::string no_gap_in_words(const Service& service, const Findings& found);
 

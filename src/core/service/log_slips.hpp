@@ -16,11 +16,12 @@
 
 namespace shimwright {
 
-// Why a row gives its valve no reading, what a person had best see to last.
+// Why a row gives its valve no reading. Of several rows of a valve the last in this order is told,
+// as the least is to be done about it.
 enum class LogLack { no_row, no_gap, no_distance, no_shim, wrong_gap };
 
-// What the row lacks as far as drift goes; of one that lacks nothing, no_row. A gap found goes with
-// the shim found, a gap left with the shim fitted.
+// What the row lacks as far as drift goes; no_row where it lacks nothing. A gap found goes with the
+// shim found, a gap left with the shim fitted.
 LogLack lack_in(const LogRow& row);
 
 // Blanks every gap of `log`, found or left, that cannot be right (gap_slip.hpp), and tells of them:

@@ -31,14 +31,14 @@ std::vector<ReadingLeft> readings_in(std::string_view text) {
   return readings;
 }
 
-// `2 IN L (off by 0.06)`, a text each.
-std::vector<std::string> readings_off_told(const Service& service, const Findings& found) {
+// The sentence with those valves in its blank, `2 IN L (off by 0.06)`; blank where there are none.
+std::string say_of_readings_off(Say what, const Service& service, const Findings& found) {
   std::vector<std::string> told;
   for (std::size_t i = 0; i < found.valves.size(); ++i)
     if (const auto& off = found.valves[i].off)
       told.push_back(
           found.teller.say(Say::reading_off_of, {service.valves[i].name, LengthToType{abs(*off)}}));
-  return told;
+  return told.empty() ? std::string() : found.teller.say(what, {named(told, found.teller)});
 }
 
 }  // namespace
@@ -73,15 +73,11 @@ bool is_any_reading_off(const Findings& found) {
 }
 
 std::string readings_off_in_words(const Service& service, const Findings& found) {
-  const auto told = readings_off_told(service, found);
-  return told.empty() ? std::string()
-                      : found.teller.say(Say::readings_off, {named(told, found.teller)});
+  return say_of_readings_off(Say::readings_off, service, found);
 }
 
 std::string question_on_readings_off(const Service& service, const Findings& found) {
-  const auto told = readings_off_told(service, found);
-  return told.empty() ? std::string()
-                      : found.teller.say(Say::readings_off_ask, {named(told, found.teller)});
+  return say_of_readings_off(Say::readings_off_ask, service, found);
 }
 
 std::vector<EntryWrite> readings_off_to_clear(const Service& service) {

@@ -40,16 +40,10 @@ class Rechecker {
                        .off = {},
                        .state = {},
                        .opened = is_opened(service_, name),
-                       .left_open = {}};
-    if (!valve.opened && read.off)
-      valve.predicted = *valve.gap_found - *read.off;  // as the last round had it
-    else if (!valve.opened)
-      valve.predicted = valve.gap_found;  // over the same shim, known or not
-    else if (valve.gap_found && valve.shim_found && valve.shim_fitted)
-      valve.predicted = clearance_after(*valve.gap_found, *valve.shim_found, *valve.shim_fitted);
-    valve.verdict = is_done_
-                        ? valve.opened || all_are_due_ ? RecheckVerdict::due : RecheckVerdict::asked
-                        : RecheckVerdict::none;
+                       .reason = {}};
+    valve.predicted = predicted(valve, read.off);
+    if (is_done_)
+      valve.verdict = valve.opened || all_are_due_ ? RecheckVerdict::due : RecheckVerdict::asked;
     const SideFindings& side = found_.of(service_.valves[index].side);
     read_new_gap(valve, name, side);
     if (valve.gap_left || (!valve.opened && !all_are_due_))
@@ -60,6 +54,14 @@ class Rechecker {
   }
 
  private:
+  // `off`: by how much the gap found was off what the last round predicted, where it was.
+  static std::optional<Length> predicted(const ValveRecheck& valve, std::optional<Length> off) {
+    if (!valve.opened && off) return *valve.gap_found - *off;  // as the last round had it
+    if (!valve.opened) return valve.gap_found;                 // over the same shim, known or not
+    if (!valve.gap_found || !valve.shim_found || !valve.shim_fitted) return std::nullopt;
+    return clearance_after(*valve.gap_found, *valve.shim_found, *valve.shim_fitted);
+  }
+
   // As measured: the shim out of another valve as that valve's card on Head has it, a bought one
   // as its row of Arrivals has it, by micrometer before mark. Where these hold another shim by now,
   // and for any other, the list's size.
@@ -82,7 +84,7 @@ class Rechecker {
   void read_new_gap(ValveRecheck& valve, const std::string& name, const SideFindings& side) const {
     const auto entries = std::ranges::find(service_.recheck, name, &Service::RecheckEntries::valve);
     if (entries == service_.recheck.end()) return;
-    if (!not_given(entries->left)) valve.left_open = word_in(entries->left);
+    if (!not_given(entries->left)) valve.reason = word_in(entries->left);
     if (not_given(entries->gap) && !has_failed(entries->gap)) return;
     valve.gap_left = length_entered(entries->gap, unit_);
     if (valve.gap_left && *valve.gap_left < Length()) valve.gap_left.reset();
@@ -143,12 +145,16 @@ bool is_within_doubt_of_both(Length difference, Length doubt) {
   return d * d <= 2 * u * u;
 }
 
+bool must_be_measured(const ValveRecheck& valve) {
+  return valve.verdict == RecheckVerdict::due || valve.verdict == RecheckVerdict::unreadable;
+}
+
 bool is_off_without_reason(const ValveRecheck& valve) {
-  return valve.verdict == RecheckVerdict::off && valve.left_open.empty();
+  return valve.verdict == RecheckVerdict::off && valve.reason.empty();
 }
 
 bool is_outside_without_reason(const ValveRecheck& valve) {
-  return valve.outside && valve.left_open.empty();
+  return valve.outside && valve.reason.empty();
 }
 
 bool wants_another_round(const ValveRecheck& valve) {

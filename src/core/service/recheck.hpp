@@ -49,7 +49,7 @@ struct ValveRecheck {
   std::optional<State> state;  // of the gap left; none without it, or without sound limits
   bool opened = false;         // a shim came out or went in by the ticks
   bool outside = false;        // the gap as it is now is beyond a limit
-  std::string left_open;       // why it may stay as it is; blank: nobody said so
+  std::string reason;          // why it may stay as it is, as entered; blank: nobody said so
 };
 
 // In the order of the valves. Time grows with valves times steps on the bench.
@@ -63,6 +63,9 @@ Length doubt_of_both(Length doubt);
 
 // No further from nought than the doubt of both readings, exactly.
 bool is_within_doubt_of_both(Length difference, Length doubt);
+
+// Its new gap is wanted before the check is closed, and is not there or cannot be read.
+bool must_be_measured(const ValveRecheck& valve);
 
 // Its new gap is not as predicted, and nobody said why it may stay so.
 bool is_off_without_reason(const ValveRecheck& valve);

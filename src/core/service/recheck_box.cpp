@@ -10,6 +10,7 @@
 #include "core/service/readings_off.hpp"
 #include "core/service/recheck.hpp"
 #include "core/service/stage.hpp"
+#include "core/service/valve_names.hpp"
 
 namespace shimwright {
 namespace {
@@ -37,24 +38,22 @@ class RecheckBox {
  private:
   template <class Condition>
   std::vector<std::string> valves_where(Condition condition) const {
-    std::vector<std::string> names;
-    for (std::size_t i = 0; i < valves_.size(); ++i)
-      if (condition(valves_[i])) names.push_back(service_.valves[i].name);
-    return names;
+    return names_where(service_, valves_, condition);
   }
 
-  // Until the list is done, a gap found out of limits is only what is being put right.
-  void add_verdicts(bool is_of_all) {
-    const auto is_outside = [is_of_all](const ValveRecheck& valve) {
-      return valve.outside && (is_of_all || valve.gap_left);
+  // Until the list is done, a gap found out of limits is only what is being put right: then new
+  // gaps alone are judged.
+  void add_verdicts(bool with_gaps_found) {
+    const auto is_judged = [with_gaps_found](const ValveRecheck& valve) {
+      return with_gaps_found || valve.gap_left;
     };
     box_.add_valves(Mood::loud, Say::recheck_outside, valves_where([&](const ValveRecheck& valve) {
-                      return is_outside(valve) && is_outside_without_reason(valve);
+                      return is_judged(valve) && is_outside_without_reason(valve);
                     }));
     box_.add_valves(Mood::remark, Say::recheck_off, valves_where(is_off_without_reason));
     box_.add_valves(Mood::remark, Say::recheck_left, valves_where([&](const ValveRecheck& valve) {
-                      return (is_outside(valve) || valve.verdict == RecheckVerdict::off) &&
-                             !valve.left_open.empty();
+                      return is_judged(valve) && !valve.reason.empty() &&
+                             (valve.outside || valve.verdict == RecheckVerdict::off);
                     }));
   }
 
@@ -79,9 +78,7 @@ class RecheckBox {
 
   void after_fitting() {
     add_verdicts(true);
-    const auto due = valves_where([](const ValveRecheck& valve) {
-      return valve.verdict == RecheckVerdict::due || valve.verdict == RecheckVerdict::unreadable;
-    });
+    const auto due = valves_where(must_be_measured);
     box_.add_valves(Mood::remark, Say::recheck_to_measure, due);
     if (due.empty()) {
       const bool is_in_order = box_.is_empty();

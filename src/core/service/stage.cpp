@@ -11,9 +11,7 @@ namespace shimwright {
 namespace {
 
 bool is_anything_due(const Service& service, const Findings& found) {
-  return std::ranges::any_of(recheck_in(service, found), [](const ValveRecheck& valve) {
-    return valve.verdict == RecheckVerdict::due || valve.verdict == RecheckVerdict::unreadable;
-  });
+  return std::ranges::any_of(recheck_in(service, found), must_be_measured);
 }
 
 // Without a plan nobody knows yet which shims a valve gets.
@@ -30,8 +28,8 @@ bool is_nothing_to_fit(const Service& service, const Findings& found) {
   const auto valves = recheck_in(service, found);
   for (std::size_t i = 0; i < valves.size(); ++i) {
     const Action action = found.valve_plans[i].action;
-    const bool is_left_open = action == Action::none && !valves[i].left_open.empty();
-    if (!valves[i].gap_found || (action != Action::keep && !is_left_open)) return false;
+    const bool may_stay = action == Action::none && !valves[i].reason.empty();
+    if (!valves[i].gap_found || (action != Action::keep && !may_stay)) return false;
   }
   return true;
 }

@@ -13,6 +13,7 @@
 #include "core/service/recheck.hpp"
 #include "core/service/rules.hpp"
 #include "core/service/stage.hpp"
+#include "core/service/valve_names.hpp"
 
 namespace shimwright {
 namespace {
@@ -20,15 +21,7 @@ namespace {
 template <class Condition>
 std::vector<std::string> rechecked_where(const Service& service, const Findings& found,
                                          Condition condition) {
-  const auto valves = recheck_in(service, found);
-  std::vector<std::string> names;
-  for (std::size_t i = 0; i < valves.size(); ++i)
-    if (condition(valves[i])) names.push_back(service.valves[i].name);
-  return names;
-}
-
-bool is_due(const ValveRecheck& valve) {
-  return valve.verdict == RecheckVerdict::due || valve.verdict == RecheckVerdict::unreadable;
+  return names_where(service, recheck_in(service, found), condition);
 }
 
 bool has_all_limits(const Service& service, const Findings& found) {
@@ -42,10 +35,8 @@ bool is_any_grave(const Findings& found) {
 }
 
 std::vector<std::string> valves_off(const Service& service, const Findings& found) {
-  std::vector<std::string> names;
-  for (std::size_t i = 0; i < found.valves.size(); ++i)
-    if (found.valves[i].off) names.push_back(service.valves[i].name);
-  return names;
+  return names_where(service, found.valves,
+                     [](const ValveFindings& valve) { return valve.off.has_value(); });
 }
 
 // What is to be entered on Head before the plan can settle every valve; none where nothing is.
@@ -130,7 +121,8 @@ std::string next_step_in_words(const Service& service, const Findings& found) {
       case Stage::bench:
         return {Say::next_step, {std::int64_t{next_step(service).value()}}};
       case Stage::recheck:
-        return {Say::next_recheck, {named(rechecked_where(service, found, is_due), found.teller)}};
+        return {Say::next_recheck,
+                {named(rechecked_where(service, found, must_be_measured), found.teller)}};
       case Stage::record:
         break;
     }

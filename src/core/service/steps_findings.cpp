@@ -26,10 +26,6 @@ FittingQuestion question_at(std::span<const CrankStop> stops, const Service& ser
   return question;
 }
 
-bool changes_a_shim(Action action) {
-  return action == Action::move || action == Action::spare || action == Action::buy;
-}
-
 bool is_better(const FittingSteps& a, const FittingSteps& b) {
   return std::tuple(a.waiting, a.turns, a.stand_ins) < std::tuple(b.waiting, b.turns, b.stand_ins);
 }
@@ -91,7 +87,7 @@ void take(FittingSteps steps, std::span<const CrankStop> stops, const Service& s
 void try_further_stops(const Service& service, Findings& found) {
   std::set<ValvePlace> opened;
   for (std::size_t i = 0; i < service.valves.size(); ++i)
-    if (changes_a_shim(found.plan->lines[i].action)) opened.insert(place_of(service.valves[i]));
+    if (changes_shim(found.plan->lines[i].action)) opened.insert(place_of(service.valves[i]));
   const auto further =
       further_stops(*found.firing, found.timing, found.margin, found.stops, opened);
   if (further.empty()) return;

@@ -186,10 +186,9 @@ class BookShower {
                                        : std::string("\u2013"));
     put("change label", tell(done ? Say::shims_changed : Say::shims_to_change));
     put("buy label", tell(done ? Say::shims_bought : Say::shims_to_buy));
-    put("change count", found_.plan
-                            ? std::to_string(valves_with(Action::move) +
-                                             valves_with(Action::spare) + valves_with(Action::buy))
-                            : std::string("\u2013"));
+    const std::size_t changed =
+        valves_where([](const ValvePlan& plan) { return changes_shim(plan.action); });
+    put("change count", found_.plan ? std::to_string(changed) : std::string("\u2013"));
     put("buy count", done ? std::to_string(shim_moves(service_, found_).bought_fitted.size())
                      : found_.plan ? std::to_string(to_order())
                                    : std::string("\u2013"));

@@ -51,8 +51,7 @@ class ValveShower {
   }
 
   void show_plan(const ValvePlan& plan) {
-    const bool changed =
-        plan.action == Action::move || plan.action == Action::spare || plan.action == Action::buy;
+    const bool changed = changes_shim(plan.action);
     put("outside", yes_if(stays_outside(plan)));
     put("kept", yes_if(plan.action == Action::keep && !plan.left_outside));
     put("action", std::string(word_for(plan.action)));
