@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <optional>
 
+#include "arrival_values.hpp"
+#include "bench_entries.hpp"
 #include "core/service/bench_commands.hpp"
 #include "core/service/listed_gaps.hpp"
 #include "service_entries.hpp"
@@ -138,6 +140,28 @@ TEST_F(Bench, warns_before_the_crank_is_turned_over_a_valve_that_a_shim_leaves_n
   book.micrometer("1 IN L", 2.50);
   EXPECT_FALSE(tells(box(), "Do not turn the crank: by"));
   EXPECT_TRUE(tells(box(), "two full turns"));
+}
+
+// Ordered and marked as 2.65, it was measured only after the list was taken.
+TEST_F(Bench, is_not_to_be_finished_where_a_bought_shim_measures_otherwise) {
+  ServiceEntries bought;
+  bought.limits(0.15, 0.25).sizes(1, "A", 2.00, 3.50, 0.05, 5);
+  bought.gap("1 EX L", 0.36).micrometer("1 EX L", 2.50);
+  const auto arrived = [&bought](ArrivalValue value, Entry entry) {
+    bought.set("arrival", "1", value, std::move(entry));
+  };
+  arrived(ArrivalValue::ordered, 2.65);
+  arrived(ArrivalValue::mark, 265.0);
+  const int steps = take_to_bench(bought);
+  const auto valves = [&bought](auto question) {
+    return question(bought.service(), findings_in(bought.service()));
+  };
+  EXPECT_EQ(valves(valves_spoiled_by_list), std::vector<std::string>());
+  arrived(ArrivalValue::micrometer, 2.60);  // 0.26 after
+  EXPECT_EQ(valves(valves_spoiled_by_list), std::vector<std::string>{"1 EX L"});
+  tick_steps(bought, steps);
+  EXPECT_EQ(valves(valves_spoiled_by_list), std::vector<std::string>());
+  EXPECT_EQ(valves(valves_outside_by_list), std::vector<std::string>{"1 EX L"});
 }
 
 TEST_F(Bench, is_to_be_finished_where_the_nearest_shim_leaves_a_valve_outside_as_planned) {

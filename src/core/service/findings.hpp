@@ -101,7 +101,7 @@ struct ValvePlan {
 // What the list on the bench comes to for a valve, by the entries of now (listed_gaps.hpp).
 struct ListedGap {
   std::size_t valve = 0;  // index
-  // gap + shim - new shim, the shims as Head has them now, else as listed.
+  // gap + shim - new shim, the shims as Head and Arrivals have them now, else as listed.
   Length predicted;
   bool is_in = false;    // the new shim, by the ticks
   bool outside = false;  // beyond a limit, and no valve that may stay so with the nearest shim

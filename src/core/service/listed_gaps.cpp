@@ -5,6 +5,7 @@
 
 #include "core/entries/entry_row.hpp"
 #include "core/plan/nearest.hpp"
+#include "core/service/arrivals.hpp"
 #include "core/service/bench.hpp"
 #include "core/service/boxes.hpp"
 #include "core/service/entered.hpp"
@@ -13,14 +14,25 @@
 namespace shimwright {
 namespace {
 
-// As Head has the giver's shim now, else as listed.
+// The shims of Arrivals that the list puts in, whether they are in already or not.
+std::vector<FittedArrival> arrivals_listed(const Service& service, const Findings& found) {
+  Service when_done = service;
+  for (auto& step : when_done.bench) step.done = "x";
+  return arrivals_fitted(when_done, found);
+}
+
+// As Head has the giver's shim now, or Arrivals the bought one, else as listed.
 std::optional<Length> size_listed_in(const Service::BenchEntries& step, const Service& service,
-                                     const Findings& found) {
+                                     const Findings& found,
+                                     const std::vector<FittedArrival>& arrivals) {
   const auto giver = std::ranges::find(service.valves, step.from, &Service::ValveEntries::name);
   if (giver != service.valves.end())
     if (const auto& shim =
             found.valves[static_cast<std::size_t>(giver - service.valves.begin())].shim)
       return shim;
+  if (const auto arrival = std::ranges::find(arrivals, step.valve, &FittedArrival::valve);
+      arrival != arrivals.end())
+    return found.arrivals[arrival->row].size;
   return length_entered(step.in, found.teller.unit());
 }
 
@@ -47,6 +59,8 @@ bool has_no_gap(const ListedGap& gap) { return gap.is_in && gap.predicted <= Len
 
 void find_listed_gaps(const Service& service, Findings& found) {
   found.listed_gaps.clear();
+  if (service.bench.empty()) return;
+  const auto arrivals = arrivals_listed(service, found);
   for (std::size_t i = 0; i < service.valves.size(); ++i) {
     const ValveFindings& valve = found.valves[i];
     const auto& limits = found.of(service.valves[i].side).limits;
@@ -59,7 +73,7 @@ void find_listed_gaps(const Service& service, Findings& found) {
       if (of_valve(step) && number_entered(step.in)) last = &step;
     if (last == nullptr) continue;
     const auto out = valve.shim ? valve.shim : length_entered(first->out, found.teller.unit());
-    const auto in = size_listed_in(*last, service, found);
+    const auto in = size_listed_in(*last, service, found, arrivals);
     if (!out || !in) continue;
     const Length predicted = clearance_after(*valve.gap, *out, *in);
     found.listed_gaps.push_back(
