@@ -12,26 +12,12 @@
 #include <vector>
 
 #include "core/log/log_row.hpp"
+#include "core/service/closing_entries.hpp"
 #include "core/service/entry_write.hpp"
 #include "core/service/findings.hpp"
 #include "core/service/words/told.hpp"
 
 namespace shimwright {
-
-// What a person says of the check, as typed.
-struct ClosingEntries {
-  std::string date;         // `2026-11-26`
-  std::string distance;     // as read now, in the unit that Engine names
-  std::string temperature;  // of the engine
-  std::string who;          // measured
-  std::string note;
-  bool another_round = false;
-};
-
-// What the dialog begins with: today; and, in a further round, the distance, temperature and name
-// that the log has of the round before it, as typed. The person can change each.
-ClosingEntries entries_to_begin_with(const Service& service, const Findings& found,
-                                     const EntryTable& log, std::string_view today);
 
 struct Closing {
   std::vector<Told> refusals;   // why not yet; where there is one, the rest is empty
