@@ -40,7 +40,7 @@ enum Row { title_row, banner_row, caution_row, blanks_row = caution_row + 2, com
 
 // What stands for one valve in a row, from the left: name, shim, gap, mark, micrometer; as shares
 // of its width.
-constexpr double shares[] = {0.205, 0.15, 0.21, 0.16, 0.275};
+constexpr double shares[] = {0.205, 0.165, 0.21, 0.155, 0.265};
 constexpr double between_mm = 3;  // before the next valve
 
 class MeasureDescription {
@@ -74,7 +74,7 @@ class MeasureDescription {
 
   void set_widths() {
     constexpr double stop_mm = 11;
-    constexpr double limits_mm = 27;  // in inches too
+    constexpr double limits_mm = 26;  // in inches too
     sheet_.column_mm = {edge_mm, stop_mm, limits_mm};
     const double valve_mm =
         (paper_.width - stop_mm - limits_mm - between_mm * (across_ - 1)) / across_;
