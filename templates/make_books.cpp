@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MPL-2.0
 //
 // Makes the books that ship: a template for each usual engine, and the demo books, filled, each as
-// a book and as a template, so that it is found beside the others. Run by the build, in an office
-// of its own with the functions installed.
+// a book and as a template, so that it is found beside the others. Run by the build, in offices of
+// its own with the functions installed.
 //
 //   make_books cells.oxt entries folder [title]
 //
@@ -10,12 +10,14 @@
 //
 // `title`: only books whose title begins so, such as "Valve service, demo".
 #include <algorithm>
+#include <atomic>
 #include <com/sun/star/beans/PropertyValue.hpp>
 #include <com/sun/star/frame/XStorable.hpp>
 #include <com/sun/star/util/XCloseable.hpp>
 #include <exception>
 #include <filesystem>
 #include <fstream>
+#include <future>
 #include <iostream>
 #include <iterator>
 #include <string>
@@ -65,19 +67,25 @@ std::vector<EngineLayout> shipped_layouts() {
   return layouts;
 }
 
-struct Demo {
-  std::string title;  // behind `Valve service, demo`
+struct Work {
+  std::string title;
   EngineLayout layout;
-  std::string entries;  // file
+  std::string entries = {};  // file; a book with them is shipped as a document too
 };
 
-std::vector<Demo> demos() {
+// Whose title begins with `only`.
+std::vector<Work> work_on(std::string_view only) {
+  std::vector<Work> all;
+  for (const EngineLayout& layout : shipped_layouts())
+    all.push_back({"Valve service, " + layout.name, layout});
   const auto three = std::ranges::find(shimwright::presets(), "inline three", &Preset::name);
   EngineLayout layout = three->layout;
   layout.exhaust_valves = layout.inlet_valves = 2;
   layout.name = shimwright::full_name(layout);
-  return {{"", shimwright::inline_four(), "demo.txt"},
-          {" of eight years", layout, "eight_years.txt"}};
+  all.push_back({"Valve service, demo", shimwright::inline_four(), "demo.txt"});
+  all.push_back({"Valve service, demo of eight years", layout, "eight_years.txt"});
+  std::erase_if(all, [only](const Work& work) { return !work.title.starts_with(only); });
+  return all;
 }
 
 std::string text_of(const std::filesystem::path& file) {
@@ -92,7 +100,7 @@ void store(const Document& document, const std::filesystem::path& file, std::str
   how.getArray()[0].Value <<= book::to_office(filter);
   book::as<css::frame::XStorable>(document)->storeToURL(
       book::to_office(shimwright::office::url_of(file)), how);
-  std::cout << file.filename().string() << '\n';
+  std::cout << file.filename().string() + '\n';
 }
 
 void close(const Document& document) { book::as<css::util::XCloseable>(document)->close(true); }
@@ -106,30 +114,34 @@ void remove_books(const std::filesystem::path& folder) {
       std::filesystem::remove(made.path());
 }
 
-void make(const std::filesystem::path& extension, const std::filesystem::path& entries,
-          const std::filesystem::path& folder, std::string_view only) {
+void make(const Work& work, const shimwright::builder::Builder& builder,
+          const std::filesystem::path& entries, const std::filesystem::path& folder) {
+  const std::string filled = work.entries.empty() ? "" : text_of(entries / work.entries);
+  const Document document = builder.build(work.layout, work.title, filled);
+  book::show(document);
+  if (!filled.empty()) store(document, folder / (work.title + ".ods"), "calc8");
+  store(document, folder / (work.title + ".ots"), "calc8_template");
+  close(document);
+}
+
+// In two offices, each of which keeps one core busy.
+void make_all(const std::filesystem::path& extension, const std::filesystem::path& entries,
+              const std::filesystem::path& folder, std::string_view only) {
   remove_books(folder);
-  shimwright::office::Settings settings;
-  settings.extension = extension;
-  const shimwright::office::Office office(settings);
-  const shimwright::builder::Builder builder(office);
-  for (const EngineLayout& layout : shipped_layouts()) {
-    const std::string title = "Valve service, " + layout.name;
-    if (!title.starts_with(only)) continue;
-    const Document document = builder.build(layout, title);
-    book::show(document);
-    store(document, folder / (title + ".ots"), "calc8_template");
-    close(document);
-  }
-  for (const Demo& demo : demos()) {
-    const std::string title = "Valve service, demo" + demo.title;
-    if (!title.starts_with(only)) continue;
-    const Document document = builder.build(demo.layout, title, text_of(entries / demo.entries));
-    book::show(document);
-    store(document, folder / (title + ".ods"), "calc8");
-    store(document, folder / (title + ".ots"), "calc8_template");
-    close(document);
-  }
+  const std::vector<Work> all = work_on(only);
+  std::atomic<std::size_t> next = 0;
+  const auto make_some = [&] {
+    shimwright::office::Settings settings;
+    settings.extension = extension;
+    const shimwright::office::Office office(settings);
+    const shimwright::builder::Builder builder(office);
+    for (std::size_t i = next++; i < all.size(); i = next++) make(all[i], builder, entries, folder);
+  };
+  auto beside = std::async(all.size() > 1 ? std::launch::async : std::launch::deferred, [&] {
+    if (all.size() > 1) make_some();
+  });
+  make_some();
+  beside.get();
 }
 
 }  // namespace
@@ -140,7 +152,7 @@ int main(int count, char** words) {
     return 2;
   }
   try {
-    make(words[1], words[2], words[3], count > 4 ? words[4] : "");
+    make_all(words[1], words[2], words[3], count > 4 ? words[4] : "");
     return 0;
   } catch (const css::uno::Exception& failure) {
     std::cerr << "make_books: " << shimwright::office::from_office(failure.Message) << '\n';

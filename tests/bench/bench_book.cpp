@@ -2,7 +2,7 @@
 //
 // How long the office takes over a book of 48 valves, filled: to build it, to recalculate all of
 // it, and to follow one new reading; beside the same book with its values only, whose time is what
-// the office itself takes, formulas apart. Prints a table. The word `quick` runs each once, for
+// the office itself takes, formulas apart. Prints a table. The word `quick` runs the first once, for
 // the answers.
 //   bench_book package.oxt [quick]
 #include <com/sun/star/sheet/XCalculatable.hpp>
@@ -178,7 +178,8 @@ int main(int argc, char** argv) {
         std::printf("  %-28s %9s %9s %12s %9s %7s\n", "", "book", "processor", "values only",
                     "processor", "times");
         bool same = true;
-        for (std::size_t i = 0; i < bench::layouts_of_48_valves().size(); ++i)
+        const std::size_t layouts = quick ? 1 : bench::layouts_of_48_valves().size();
+        for (std::size_t i = 0; i < layouts; ++i)
           same = bench::compare(office, i, quick ? 1 : 15) && same;
         return same;
       });
