@@ -136,7 +136,7 @@ std::vector<BoxLine> fitted_into(const Service::Room& room, const std::vector<Bo
                                  const Teller& teller, Say more_words) {
   // Calm words below a remark stand on its ground: it is one box.
   const bool all_calm = std::ranges::all_of(sentences, is_calm);
-  Lines lines;
+  std::vector<BoxLine> lines;
   for (const BoxLine& sentence : sentences) {
     const Mood mood = is_calm(sentence) && !all_calm ? Mood::remark : sentence.mood;
     const std::string words =
