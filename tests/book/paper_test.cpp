@@ -290,6 +290,10 @@ TEST(Paper, of_the_measuring_sheet_is_one_page_in_full_size_on_a4_and_on_letter)
         for (const ValveId& valve : places.valves)
           EXPECT_NE(text.find(name_of(valve, layout)), std::string::npos) << name_of(valve, layout);
         EXPECT_NE(text.find("Then type all of it into Head."), std::string::npos) << text;
+        for (const char* heading : {"shim", "gap", "mark", "micrometer"})
+          EXPECT_GE(std::ranges::count(paper.page(page).words, heading, &PrintedWord::text),
+                    std::max(layout.exhaust_valves, layout.inlet_valves))
+              << heading << ", in one piece over each column";
         EXPECT_EQ(text.find("###"), std::string::npos) << text;
       }
     }

@@ -206,6 +206,23 @@ TEST(BringIn, units_follow_the_heading_else_the_size) {
   EXPECT_EQ(guessed(table, inches).columns[3].unit, ColumnUnit::thou);
 }
 
+// One column's numbers alone might be thousandths of an inch.
+TEST(BringIn, columns_of_one_kind_are_read_alike) {
+  BringInBook inches = invented_log_book();
+  inches.unit = Unit::inch;
+  const OwnerTable table =
+      sheet({{"Date", "1 EX L shim", "1 EX R shim", "1 IN L shim"}, {"2019-05-04", 245, 155, 165}});
+  const Mapping mapping = guessed(table, inches);
+  for (const std::size_t column : {1U, 2U, 3U})
+    EXPECT_EQ(mapping.columns[column].unit, ColumnUnit::mark) << column;
+  const OwnerTable marked = sheet({{"Date", "Valve", "Shim"}, {"2019-05-04", "1 EX L", 245}});
+  EXPECT_EQ(guessed(marked, inches).columns[2].unit, ColumnUnit::mark) << "0.245 inch is no shim";
+  const OwnerTable both =
+      sheet({{"Date", "Valve", "Shim found", "Shim fitted"}, {"2019-05-04", "1 EX L", 2.70, 265}});
+  EXPECT_EQ(guessed(both, invented_log_book()).columns[2].unit, ColumnUnit::mm);
+  EXPECT_EQ(guessed(both, invented_log_book()).columns[3].unit, ColumnUnit::mark);
+}
+
 TEST(BringIn, a_unit_in_the_cell_counts_before_that_of_the_column) {
   const auto rows = taken(sheet({{"Date", "Valve", "Gap", "Odometer"},
                                  {"2019-05-04", "1 EX L", "0.006 in", "7 800 mi"},

@@ -149,6 +149,15 @@ TEST_F(ClosingACheck, wants_a_day_and_numbers) {
   EXPECT_EQ(book.closing(said, log).rows[0].temperature, 18.5);
 }
 
+TEST_F(ClosingACheck, asks_about_a_distance_with_a_figure_too_many) {
+  do_the_work();
+  log = {as_in_log(1, 46000, 42000)};
+  said.distance = "420000";
+  EXPECT_THAT(questions(), ElementsAre(HasSubstr("420000 km is far more than the 42000 km")));
+  said.distance = "84000";
+  EXPECT_THAT(questions(), IsEmpty());
+}
+
 TEST_F(ClosingACheck, asks_about_a_distance_and_a_day_that_go_backwards) {
   do_the_work();
   log = {as_in_log(1, 46000, 40000), {"2", "", "46100", "48251", "1 EX L"}};

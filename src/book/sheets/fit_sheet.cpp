@@ -132,7 +132,7 @@ SheetDescription describe_fit(const Places& places) {
   button("take", FitMap::note, Say::bench_take, command::take_to_bench, false);
   button("clear", FitMap::note_end, Say::bench_clear, command::clear_bench, true);
   sheet.add("caution", line(FitMap::caution_row, FitMap::kind, FitMap::done), style::caution,
-            Shows{"book", "fit caution"});
+            Fixed{said(Say::caution_crank)});
   add_box(
       sheet, "fit",
       block({FitMap::kind, FitMap::box_row}, FitMap::done - FitMap::kind + 1, FitMap::box_lines));

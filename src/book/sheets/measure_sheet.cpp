@@ -40,7 +40,7 @@ enum Row { title_row, banner_row, caution_row, blanks_row = caution_row + 2, com
 
 // What stands for one valve in a row, from the left: name, shim, gap, mark, micrometer; as shares
 // of its width.
-constexpr double shares[] = {0.205, 0.165, 0.21, 0.155, 0.265};
+constexpr double shares[] = {0.2, 0.165, 0.2, 0.155, 0.28};
 constexpr double between_mm = 3;  // before the next valve
 
 class MeasureDescription {

@@ -83,8 +83,15 @@ class FactsReader {
       return;
     }
     read_.facts.distance = *read + number_entered(service_.earlier).value_or(0);
-    if (so_far_.longest_distance && *so_far_.longest_distance > *read_.facts.distance)
-      ask({Say::close_distance_back, {*read_.facts.distance, *so_far_.longest_distance, unit}});
+    const auto longest = so_far_.longest_distance;
+    if (!longest) return;
+    // Of a check at an engine's age, which a figure too many makes ten times as old: common
+    // practice, no source.
+    constexpr double too_many_times = 8;
+    if (*longest > *read_.facts.distance)
+      ask({Say::close_distance_back, {*read_.facts.distance, *longest, unit}});
+    else if (*longest > 0 && *read_.facts.distance >= too_many_times * *longest)
+      ask({Say::close_distance_leap, {*read_.facts.distance, *longest, unit}});
   }
 
   void read_temperature() {

@@ -23,6 +23,8 @@ class FitBox {
       : service_(service), found_(found), box_(service, found) {}
 
   std::vector<BoxLine> lines() && {
+    if (is_bench_for_camshafts_out(service_, found_))
+      box_.add(Mood::remark, {Say::caution_camshafts});
     if (service_.bench.empty())
       before_taking();
     else

@@ -220,6 +220,7 @@ class BookShower {
 
   void show_fit() {
     const bool camshafts_out = is_bench_for_camshafts_out(service_, found_);
+    // Of books in which it is no fixed text yet.
     put("fit caution", tell(camshafts_out ? Say::caution_camshafts : Say::caution_crank));
     put("fit heading",
         tell(camshafts_out ? Say::fit_heading_camshafts : Say::fit_heading, {unit_long()}));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MPL-2.0
 #include <algorithm>
+#include <map>
 
 #include "core/entries/entry_row.hpp"
 #include "core/log/bring_in/heading_words.hpp"
@@ -106,6 +107,20 @@ std::optional<LogColumn> kind_by_size(const Contents& contents, const BringInBoo
   return std::nullopt;
 }
 
+// The sizes of gaps and shims are common practice, no source.
+ColumnUnit unit_by_size(double median, LogColumn what, const BringInBook& book) {
+  const bool inches = book.unit == Unit::inch;
+  if (is_gap(what)) {
+    if (median >= 1) return inches ? ColumnUnit::thou : ColumnUnit::hundredths;
+    return median > 0 && median < 0.03 ? ColumnUnit::inch : ColumnUnit::mm;
+  }
+  if (median <= 0) return inches ? ColumnUnit::inch : ColumnUnit::mm;
+  if (median < 0.6) return ColumnUnit::inch;
+  if (median < 20) return ColumnUnit::mm;
+  constexpr double thickest_thou = 160;  // 4 mm; more is a mark in hundredths of a millimetre
+  return inches && median <= thickest_thou ? ColumnUnit::thou : ColumnUnit::mark;
+}
+
 class Guesser {
  public:
   Guesser(const OwnerTable& table, const BringInBook& book)
@@ -128,9 +143,7 @@ class Guesser {
     if (names_valves && !has_valves) mapping_.form = LogForm::row_a_check;
     by_headings();
     by_contents();
-    for (std::size_t column = 0; column < columns; ++column)
-      mapping_.columns[column].unit =
-          unit_guessed(table_, mapping_.heading_rows, column, mapping_.columns[column].what, book_);
+    guess_units();
     guess_order();
     return mapping_;
   }
@@ -206,6 +219,27 @@ class Guesser {
     if (what && (unnamed || !is_used(*what))) take(column, *what);
   }
 
+  // The valves' columns of one kind are written alike, so that of these the size of all numbers
+  // tells, and not that of the few in one column.
+  void guess_units() {
+    std::map<LogColumn, Contents> by_kind;
+    const auto unit_said = [this](std::size_t column) { return said_[column].unit; };
+    for (std::size_t column = 0; column < mapping_.columns.size(); ++column) {
+      ColumnMapping& mapped = mapping_.columns[column];
+      mapped.unit = unit_guessed(table_, mapping_.heading_rows, column, mapped.what, book_);
+      if (!mapped.what || unit_said(column) == mapped.unit) continue;
+      auto& numbers = by_kind[*mapped.what].numbers;
+      numbers.insert(numbers.end(), contents_[column].numbers.begin(),
+                     contents_[column].numbers.end());
+    }
+    for (std::size_t column = 0; column < mapping_.columns.size(); ++column) {
+      ColumnMapping& mapped = mapping_.columns[column];
+      if (!mapped.what || unit_said(column) == mapped.unit) continue;
+      if (is_gap(*mapped.what) || is_shim(*mapped.what))
+        mapped.unit = unit_by_size(by_kind[*mapped.what].median(), *mapped.what, book_);
+    }
+  }
+
   void guess_order() {
     std::vector<std::string> texts;
     for (std::size_t column = 0; column < mapping_.columns.size(); ++column)
@@ -226,18 +260,6 @@ class Guesser {
   std::vector<HeadingWords> said_;
   std::vector<Contents> contents_;
 };
-
-ColumnUnit unit_by_size(double median, LogColumn what, const BringInBook& book) {
-  const bool inches = book.unit == Unit::inch;
-  if (is_gap(what)) {
-    if (median >= 1) return inches ? ColumnUnit::thou : ColumnUnit::hundredths;
-    return median > 0 && median < 0.03 ? ColumnUnit::inch : ColumnUnit::mm;
-  }
-  if (median <= 0) return inches ? ColumnUnit::inch : ColumnUnit::mm;
-  if (median < 0.6) return ColumnUnit::inch;
-  if (median < 20) return ColumnUnit::mm;
-  return inches && median <= 250 ? ColumnUnit::thou : ColumnUnit::mark;
-}
 
 }  // namespace
 

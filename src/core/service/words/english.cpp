@@ -590,6 +590,8 @@ constexpr Text texts[]{
     Text{Say::close_distance_back,
          "{0} {2} is less than the {1} {2} in Log. Was the instrument replaced? Then enter on "
          "Engine what the earlier one had counted: it is added here."},
+    Text{Say::close_distance_leap,
+         "{0} {2} is far more than the {1} {2} in Log. Look whether it has a figure too many."},
     Text{Say::close_temperature_unclear,
          "Temperature: \"{0}\" is no number. Enter degrees Celsius, such as 20, or leave it "
          "blank."},

@@ -412,6 +412,7 @@ enum class Say {
   close_distance_missing,     // unit
   close_distance_unclear,     // the text
   close_distance_back,        // the distance, the longest in the log, unit
+  close_distance_leap,        // the distance, the longest in the log, unit
   close_temperature_unclear,  // the text
   close_temperature_beyond,   // degrees
   close_ask,                  // what is to be asked
