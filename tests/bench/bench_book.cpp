@@ -2,8 +2,8 @@
 //
 // How long the office takes over a book of 48 valves, filled: to build it, to recalculate all of
 // it, and to follow one new reading; beside the same book with its values only, whose time is what
-// the office itself takes, formulas apart. Prints a table. The word `quick` runs the first once, for
-// the answers.
+// the office itself takes, formulas apart. Prints a table. The word `quick` runs the first once,
+// for the answers.
 //   bench_book package.oxt [quick]
 #include <com/sun/star/sheet/XCalculatable.hpp>
 #include <com/sun/star/text/XText.hpp>

@@ -274,9 +274,10 @@ TEST_F(OldLog, with_a_gap_ten_times_too_large_asks_for_it_and_takes_it_by_hand_o
                                  {"4.5.2019", "1 EX R", 0.14, 2.70},
                                  {"4.5.2019", "1 IN L", 2.4, 2.70},
                                  {"4.5.2019", "1 IN R", 0.16, 2.70}});
-  EXPECT_THAT(status(window),
-              testing::StartsWith("3 rows go into Log, of 1 check. 1 row has a gap that can hardly be "
-                                  "right: look at it, and tick what is right."));
+  EXPECT_THAT(
+      status(window),
+      testing::StartsWith("3 rows go into Log, of 1 check. 1 row has a gap that can hardly be "
+                          "right: look at it, and tick what is right."));
   EXPECT_THAT(window.labels_cut(), testing::IsEmpty());
   screen_->picture(PICTURES "/bring-in-slip.png");
   take_all(window);
