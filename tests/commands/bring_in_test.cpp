@@ -179,13 +179,10 @@ TEST_F(OldLog, of_one_row_a_valve_comes_in_from_another_document_and_goes_by_und
   EXPECT_EQ(logged_number(2, LogColumn::date), 43987);
   EXPECT_EQ(logged_number(2, LogColumn::distance), 24500);
   EXPECT_EQ(logged(3, LogColumn::valve), "");
-  const auto after = whole_log();
-  const auto undo =
-      Reference<css::document::XUndoManagerSupplier>(document_, UNO_QUERY_THROW)->getUndoManager();
-  undo->undo();
+  Reference<css::document::XUndoManagerSupplier>(document_, UNO_QUERY_THROW)
+      ->getUndoManager()
+      ->undo();
   EXPECT_EQ(whole_log(), before) << "one step";
-  undo->redo();
-  EXPECT_EQ(whole_log(), after);
 }
 
 TEST_F(OldLog, of_one_row_a_check_gives_a_row_for_each_valve_and_stays_as_it_is) {
