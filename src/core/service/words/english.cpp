@@ -535,7 +535,8 @@ constexpr Text texts[]{
     Text{Say::bench_spares_out, "Spares that went in: {0}."},
     Text{Say::bench_left_over, "Out of the engine, and in no valve: {0}."},
     Text{Say::bench_half_done,
-         "Only {0} of {1} steps are ticked: a stand-in that is in a valve counts as its new shim."},
+         "Only {0} of {1} steps {0?is|are} ticked. A stand-in that is in a valve counts as its new "
+         "shim."},
     Text{Say::bench_shim_in_valve, "{0} ({1})"},
     Text{Say::bench_missing, "{0}\n\nTake the steps to the bench all the same?"},
     Text{Say::bench_clears_arrivals,

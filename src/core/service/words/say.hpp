@@ -383,7 +383,7 @@ enum class Say {
   bench_enter_shims,
   bench_spares_out,
   bench_left_over,
-  bench_half_done,      // valves with their new shims
+  bench_half_done,      // steps ticked, of
   bench_shim_in_valve,  // valve, size
   bench_all_the_same,
   bench_missing,          // what is missing
