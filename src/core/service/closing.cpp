@@ -13,6 +13,7 @@
 #include "core/service/closing_writes.hpp"
 #include "core/service/next_check_words.hpp"
 #include "core/service/rules.hpp"
+#include "core/service/valve_names.hpp"
 
 namespace shimwright {
 namespace {
@@ -93,20 +94,20 @@ class Closer {
   }
 
   void look_at_valves() {
-    refuse_for(Say::close_unreadable, names_where(valves_, [](const ValveAtClose& valve) {
+    refuse_for(Say::close_unreadable, names_where(service_, valves_, [](const ValveAtClose& valve) {
                  return valve.recheck.verdict == RecheckVerdict::unreadable;
                }));
     if (entries_.another_round || (!service_.bench.empty() && !is_bench_done(service_))) return;
     const std::size_t before = closing_.refusals.size();
     refuse_for(service_.bench.empty() ? Say::close_not_measured : Say::close_not_measured_again,
-               names_where(valves_, [](const ValveAtClose& valve) {
+               names_where(service_, valves_, [](const ValveAtClose& valve) {
                  return !valve.is_measured() && !valve.has_reason() &&
                         valve.recheck.verdict != RecheckVerdict::unreadable;
                }));
-    refuse_for(Say::close_off, names_where(valves_, [](const ValveAtClose& valve) {
+    refuse_for(Say::close_off, names_where(service_, valves_, [](const ValveAtClose& valve) {
                  return is_off_without_reason(valve.recheck);
                }));
-    refuse_for(Say::close_outside, names_where(valves_, [](const ValveAtClose& valve) {
+    refuse_for(Say::close_outside, names_where(service_, valves_, [](const ValveAtClose& valve) {
                  return is_outside_without_reason(valve.recheck);
                }));
     if (closing_.refusals.size() > before)

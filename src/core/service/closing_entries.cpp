@@ -85,8 +85,8 @@ class FactsReader {
     read_.facts.distance = *read + number_entered(service_.earlier).value_or(0);
     const auto longest = so_far_.longest_distance;
     if (!longest) return;
-    // Of a check at an engine's age, which a figure too many makes ten times as old: common
-    // practice, no source.
+    // A figure too many makes it ten times as far; few engines go so far from one check to the next
+    // (common practice, no source).
     constexpr double too_many_times = 8;
     if (*longest > *read_.facts.distance)
       ask({Say::close_distance_back, {*read_.facts.distance, *longest, unit}});

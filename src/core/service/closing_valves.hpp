@@ -26,13 +26,4 @@ struct ValveAtClose {
 // In the order of the valves.
 std::vector<ValveAtClose> valves_at_close(const Service& service, const Findings& found);
 
-// Those of which that holds, by name.
-template <class Condition>
-std::vector<std::string> names_where(const std::vector<ValveAtClose>& valves, Condition condition) {
-  std::vector<std::string> names;
-  for (const ValveAtClose& valve : valves)
-    if (condition(valve)) names.push_back(valve.name);
-  return names;
-}
-
 }  // namespace shimwright

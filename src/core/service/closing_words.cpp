@@ -6,6 +6,7 @@
 #include "core/entries/entry_row.hpp"
 #include "core/log/day.hpp"
 #include "core/service/entered.hpp"
+#include "core/service/valve_names.hpp"
 #include "core/service/view_parts.hpp"
 
 namespace shimwright {
@@ -124,19 +125,20 @@ class Words {
   }
 
   void add_left_with_reason() {
-    add_names(Say::close_left_open, names_where(valves_, [](const ValveAtClose& valve) {
+    add_names(Say::close_left_open, names_where(service_, valves_, [](const ValveAtClose& valve) {
                 return !valve.is_in_order() && valve.has_reason();
               }));
   }
 
   void add_gaps_lost() {
-    add_names(Say::close_gaps_lost, names_where(valves_, [](const ValveAtClose& valve) {
+    add_names(Say::close_gaps_lost, names_where(service_, valves_, [](const ValveAtClose& valve) {
                 return valve.touched && !valve.recheck.gap_left;
               }));
   }
 
   void add_readings_off() {
-    add_names(Say::close_measure_first, names_where(valves_, [](const ValveAtClose& valve) {
+    add_names(Say::close_measure_first,
+              names_where(service_, valves_, [](const ValveAtClose& valve) {
                 return is_off_without_reason(valve.recheck);
               }));
   }

@@ -21,8 +21,7 @@ void find_listed_gaps(const Service& service, Findings& found);
 // A valve has no gap over the shim that is in.
 bool is_any_without_gap(const Findings& found);
 
-// Such valves: what not to do, and which shim serves, as a
-// sentence. Blank where there is none.
+// Such valves: what not to do, and which shim serves, as a sentence. Blank where there is none.
 std::string no_gap_in_words(const Service& service, const Findings& found);
 
 // Valves still to get a shim that would leave them outside; valves over whose new shim the gap will

@@ -121,6 +121,16 @@ ColumnUnit unit_by_size(double median, LogColumn what, const BringInBook& book) 
   return inches && median <= thickest_thou ? ColumnUnit::thou : ColumnUnit::mark;
 }
 
+// By the heading, or where there is no choice; none where the size of the numbers is to tell.
+std::optional<ColumnUnit> unit_without_size(std::optional<LogColumn> what, ColumnUnit said,
+                                            const BringInBook& book) {
+  const auto possible = units_of(what, book);
+  if (possible.empty()) return ColumnUnit::none;
+  if (std::ranges::find(possible, said) != possible.end()) return said;
+  if (*what == LogColumn::distance) return possible.front();
+  return std::nullopt;
+}
+
 class Guesser {
  public:
   Guesser(const OwnerTable& table, const BringInBook& book)
@@ -222,21 +232,22 @@ class Guesser {
   // The valves' columns of one kind are written alike, so that of these the size of all numbers
   // tells, and not that of the few in one column.
   void guess_units() {
-    std::map<LogColumn, Contents> by_kind;
-    const auto unit_said = [this](std::size_t column) { return said_[column].unit; };
+    std::map<LogColumn, Contents> of_kind;
+    std::vector<std::size_t> by_size;
     for (std::size_t column = 0; column < mapping_.columns.size(); ++column) {
       ColumnMapping& mapped = mapping_.columns[column];
-      mapped.unit = unit_guessed(table_, mapping_.heading_rows, column, mapped.what, book_);
-      if (!mapped.what || unit_said(column) == mapped.unit) continue;
-      auto& numbers = by_kind[*mapped.what].numbers;
+      if (const auto unit = unit_without_size(mapped.what, said_[column].unit, book_)) {
+        mapped.unit = *unit;
+        continue;
+      }
+      by_size.push_back(column);
+      auto& numbers = of_kind[*mapped.what].numbers;
       numbers.insert(numbers.end(), contents_[column].numbers.begin(),
                      contents_[column].numbers.end());
     }
-    for (std::size_t column = 0; column < mapping_.columns.size(); ++column) {
+    for (const std::size_t column : by_size) {
       ColumnMapping& mapped = mapping_.columns[column];
-      if (!mapped.what || unit_said(column) == mapped.unit) continue;
-      if (is_gap(*mapped.what) || is_shim(*mapped.what))
-        mapped.unit = unit_by_size(by_kind[*mapped.what].median(), *mapped.what, book_);
+      mapped.unit = unit_by_size(of_kind[*mapped.what].median(), *mapped.what, book_);
     }
   }
 
@@ -304,12 +315,9 @@ std::string heading_of(const OwnerTable& table, std::size_t heading_rows, std::s
 
 ColumnUnit unit_guessed(const OwnerTable& table, std::size_t heading_rows, std::size_t column,
                         std::optional<LogColumn> what, const BringInBook& book) {
-  const auto possible = units_of(what, book);
-  if (possible.empty()) return ColumnUnit::none;
   const ColumnUnit said =
       heading_words_in(heading_of(table, heading_rows, column), ValveNames(book.valves)).unit;
-  if (std::ranges::find(possible, said) != possible.end()) return said;
-  if (*what == LogColumn::distance) return possible.front();
+  if (const auto unit = unit_without_size(what, said, book)) return *unit;
   return unit_by_size(contents_of(table, heading_rows, column, nullptr).median(), *what, book);
 }
 
