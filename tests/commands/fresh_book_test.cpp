@@ -31,11 +31,8 @@ using office::to_office;
 class FreshBook : public NewBook {
  protected:
   void SetUp() override {
-    const Window window = ask();
-    fill_in(window);
-    document_ = make(window);
+    document_ = make_usual_book();
     controller_ = Reference<css::frame::XModel>(document_, UNO_QUERY_THROW)->getCurrentController();
-    screen_->focus(title_of(document_));
   }
   void TearDown() override {
     document_.clear();

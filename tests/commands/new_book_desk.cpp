@@ -15,6 +15,7 @@
 #include <com/sun/star/util/XCloseable.hpp>
 #include <com/sun/star/util/XModifiable.hpp>
 #include <cppuhelper/implbase1.hxx>
+#include <filesystem>
 #include <future>
 #include <rtl/ref.hxx>
 #include <stdexcept>
@@ -62,7 +63,6 @@ bool is_shown(const Reference<css::sheet::XSpreadsheetDocument>& document) {
 std::optional<Screen> NewBook::screen_;
 std::optional<office::Office> NewBook::office_;
 NewBook::Document NewBook::sheet_;
-std::optional<std::string> NewBook::usual_book_url_;
 
 void NewBook::SetUpTestSuite() { start({}); }
 
@@ -79,7 +79,6 @@ void NewBook::start(office::Settings settings) {
 // Whatever a test left: an interface of an office that is gone must not outlive it.
 void NewBook::TearDownTestSuite() {
   sheet_.clear();
-  usual_book_url_.reset();
   office_.reset();
   screen_.reset();
 }
@@ -165,22 +164,26 @@ NewBook::Document NewBook::make(const Window& dialog) {
   return new_document();
 }
 
+NewBook::Document NewBook::make_usual_book() {
+  const Window window = ask();
+  fill_in(window);
+  const Document made = make(window);
+  screen_->focus(title_of(made));
+  return made;
+}
+
 NewBook::Document NewBook::usual_book() {
-  if (!usual_book_url_) {
-    const Window window = ask();
-    fill_in(window);
-    const Document made = make(window);
-    const std::string url = office::url_of(office_->profile().folder() / "usual.ods");
+  const auto file = office_->profile().folder() / "usual.ods";
+  const auto url = to_office(office::url_of(file));
+  if (!std::filesystem::exists(file)) {
+    const Document made = make_usual_book();
     Reference<css::frame::XStorable>(made, UNO_QUERY_THROW)
-        ->storeToURL(to_office(url),
-                     arguments({{"FilterName", css::uno::Any(to_office("calc8"))}}));
-    usual_book_url_ = url;
-    screen_->focus(title_of(made));
+        ->storeToURL(url, arguments({{"FilterName", css::uno::Any(to_office("calc8"))}}));
     return made;
   }
   const Document copy(
       office_->desktop()->loadComponentFromURL(
-          to_office(*usual_book_url_), to_office("_blank"), 0,
+          url, to_office("_blank"), 0,
           arguments({{"AsTemplate", css::uno::Any(true)}, {"OnMainThread", css::uno::Any(true)}})),
       UNO_QUERY_THROW);
   wait_for_turn();

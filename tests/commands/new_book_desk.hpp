@@ -55,8 +55,9 @@ class NewBook : public testing::Test {
   // By the dialog's button.
   static Document make(const Window& dialog);
 
-  // A book of what fill_in() enters, in a window with the focus: the suite's first is made by the
-  // dialog, the others are copies of it, which are sooner there.
+  // A book of what fill_in() enters, by the dialog, in a window with the focus.
+  static Document make_usual_book();
+  // The same, but a copy of the one that this office made first, which is sooner there.
   static Document usual_book();
 
   // Of its window.
@@ -70,9 +71,6 @@ class NewBook : public testing::Test {
   static std::optional<Screen> screen_;
   static std::optional<office::Office> office_;
   static Document sheet_;
-
- private:
-  static std::optional<std::string> usual_book_url_;
 };
 
 }  // namespace shimwright::tests
