@@ -137,11 +137,10 @@ void make_all(const std::filesystem::path& extension, const std::filesystem::pat
     const shimwright::builder::Builder builder(office);
     for (std::size_t i = next++; i < all.size(); i = next++) make(all[i], builder, entries, folder);
   };
-  auto beside = std::async(all.size() > 1 ? std::launch::async : std::launch::deferred, [&] {
-    if (all.size() > 1) make_some();
-  });
+  std::future<void> beside;
+  if (all.size() > 1) beside = std::async(std::launch::async, make_some);
   make_some();
-  beside.get();
+  if (beside.valid()) beside.get();
 }
 
 }  // namespace
